@@ -1,0 +1,9 @@
+/** How soon somebody must be seen, in rising order. */
+export const CARES = ['none', 'soon', 'same-day', 'emergency'] as const
+export type Care = (typeof CARES)[number]
+
+/** The higher of two levels of care. */
+export const higherCare = (a: Care, b: Care): Care => (CARES.indexOf(a) >= CARES.indexOf(b) ? a : b)
+
+/** An emergency or same-day sign stops the drills and locks the plan. */
+export const stopsDrills = (care: Care): boolean => care === 'emergency' || care === 'same-day'
