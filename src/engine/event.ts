@@ -1,0 +1,72 @@
+import type { Act } from './message.ts'
+import type { DueRow } from './rows.ts'
+
+/** What a form holds when it comes back: text of a line, values of a choice. */
+export type Filled = Readonly<Record<string, string | readonly string[]>>
+
+/** Who acts: the person's platform id and, in a server, its id and the person's roles there. */
+export interface Actor {
+  readonly user: string
+  readonly guild: string | null
+  readonly roles: readonly string[]
+  /** May manage the server: needed for set-up alone. */
+  readonly keeper: boolean
+}
+
+interface FromChat {
+  /** The platform's id of the message or interaction: applied once. */
+  readonly id: string
+  readonly actor: Actor
+}
+
+/** A message in private. */
+export interface Words extends FromChat {
+  readonly kind: 'words'
+  /** Instant of writing, which may lie behind `now` where the bot was away. */
+  readonly at: Date
+  readonly text: string
+  /** Platform id of the message that this edits. */
+  readonly edits: string | null
+  /** Something beside words: a picture, a voice message, a sticker. */
+  readonly attached: 'none' | 'file' | 'voice' | 'sticker'
+}
+/** A button pressed or a choice made on a message of ours. */
+export interface Choice extends FromChat {
+  readonly kind: 'choice'
+  readonly outbox: string
+  readonly act: Act
+  readonly label: string
+  readonly values: readonly string[]
+}
+export interface FormFilled extends FromChat {
+  readonly kind: 'form'
+  readonly outbox: string
+  readonly act: Act
+  readonly filled: Filled
+}
+export interface Command extends FromChat {
+  readonly kind: 'command'
+  readonly name: string
+  readonly options: Readonly<Record<string, string | number | boolean>>
+  /** What the chat could find out for set-up: whether a channel is open to everyone, which permissions lack. */
+  readonly channels?: Readonly<Record<string, { readonly open: boolean; readonly lacks: readonly string[] }>>
+}
+/** A message taken back; a sign in it stays. */
+export interface TakenBack extends FromChat {
+  readonly kind: 'taken-back'
+  readonly message: string
+}
+/** A stored due instant has come. */
+export interface DueCome {
+  readonly kind: 'due'
+  readonly due: DueRow
+}
+/** A message could not be delivered and will not be tried again. */
+export interface Undelivered {
+  readonly kind: 'undelivered'
+  readonly outbox: string
+  readonly reason: 'closed' | 'no-access' | 'gone' | 'refused' | 'stale'
+}
+
+export type ChatEvent = Words | Choice | FormFilled | Command | TakenBack
+export type Event = ChatEvent | DueCome | Undelivered

@@ -1,0 +1,116 @@
+import type { Care } from '../domain/care.ts'
+import type { Ask } from '../domain/reply/reading.ts'
+import type { ScreeningAsk } from './rows.ts'
+
+export const MESSAGE_KINDS = [
+  'welcome',
+  'screening',
+  'prompt',
+  'reminder',
+  'receipt',
+  'ask',
+  'urgent',
+  'alert',
+  'alert-repeat',
+  'taken-up',
+  'plan',
+  'proposal',
+  'decision',
+  'nudge',
+  'lapse',
+  'follow-up',
+  'cleared',
+  'digest',
+  'roll-call',
+  'report',
+  'discharge',
+  'notice',
+] as const
+export type MessageKind = (typeof MESSAGE_KINDS)[number]
+
+/** What a press means to the engine; it stays in the outbox row and never travels to the platform. */
+export type Act = Readonly<Record<string, string | number | boolean | null>> & { readonly do: string }
+
+export interface Button {
+  /** Stable name, by which a scenario presses it. Letters, digits, hyphen. */
+  readonly name: string
+  readonly label: string
+  readonly act: Act
+  readonly style?: 'main' | 'danger'
+  /** Opens this form instead of acting at once; `act` is then what the filled form means. */
+  readonly form?: Form
+}
+
+/** A choice of one or several from a list. */
+export interface Pick {
+  readonly name: string
+  readonly label: string
+  readonly options: readonly Option[]
+  readonly most: number
+  readonly act: Act
+}
+export interface Option {
+  readonly value: string
+  readonly label: string
+}
+
+/** At most five fields: what the platform shows at once. */
+export interface Form {
+  readonly name: string
+  readonly title: string
+  readonly fields: readonly Field[]
+}
+export interface Field {
+  readonly name: string
+  readonly label: string
+  readonly hint?: string
+  readonly kind: 'one' | 'many' | 'line' | 'lines'
+  readonly options?: readonly Option[]
+  readonly required: boolean
+}
+
+/** Facts from which a picture is drawn at delivery, and the same facts in words. */
+export interface Picture {
+  /** File name without ending. */
+  readonly name: string
+  readonly alt: string
+  /** A `Weeks` of domain/digest. */
+  readonly facts: unknown
+}
+
+export type Address =
+  | { readonly to: 'client'; readonly user: string }
+  | { readonly to: 'coach' | 'alerts'; readonly channel: string }
+
+/** One message as the engine means it; the chat folder turns it into the platform's own. */
+export interface Message {
+  /** What it stands for, e.g. `prompt/heron/2026-03-08`. */
+  readonly key: string
+  readonly address: Address
+  /** Alias of the client that it is about. */
+  readonly about: string | null
+  readonly kind: MessageKind
+  readonly asks: Ask | ScreeningAsk | null
+  readonly care: Care
+  readonly text: string
+  /** Drills that the message tells somebody to do, as "extension:1". */
+  readonly drills: readonly string[]
+  readonly buttons: readonly Button[]
+  readonly pick: Pick | null
+  readonly picture: Picture | null
+  /** Platform ids deliberately called by the message; nothing else in it may call anybody. */
+  readonly mentions: { readonly roles: readonly string[]; readonly users: readonly string[] }
+}
+
+/** What answers a command or a press: shown in place, in private where a client is concerned. */
+export interface Answer {
+  readonly text: string
+  readonly kind: MessageKind
+  readonly about: string | null
+  readonly drills: readonly string[]
+  readonly buttons: readonly Button[]
+  readonly pick: Pick | null
+  readonly picture: Picture | null
+  readonly asks: Ask | ScreeningAsk | null
+  readonly care: Care
+}

@@ -1,0 +1,124 @@
+import type { Answer, Message } from './message.ts'
+import type {
+  AlertRow,
+  AskedRow,
+  Change,
+  CheckInRow,
+  ClientRow,
+  ConsentRow,
+  DecisionRow,
+  DueRow,
+  FlagRow,
+  HoldRow,
+  NoteRow,
+  OutboxRow,
+  PlanRow,
+  PracticeRow,
+  RungRow,
+  ScreeningRow,
+  SignRow,
+} from './rows.ts'
+
+/** All that the engine looks at of one client. Lists are in order of time; old ended rows are left out. */
+export interface ClientFile {
+  readonly practice: PracticeRow
+  readonly client: ClientRow
+  readonly consent: ConsentRow | null
+  readonly screening: ScreeningRow | null
+  /** The latest plan, and every change of rung (a few dozen over a course). */
+  readonly plan: PlanRow | null
+  readonly rungs: readonly RungRow[]
+  /** The last 100 days of check-ins up to the latest. */
+  readonly checkIns: readonly CheckInRow[]
+  /** Open and asked ones, and those of the last 60 days. */
+  readonly signs: readonly SignRow[]
+  /** Open ones, and those of the last 60 days. */
+  readonly holds: readonly HoldRow[]
+  readonly flags: readonly FlagRow[]
+  readonly decisions: readonly DecisionRow[]
+  readonly alerts: readonly AlertRow[]
+  readonly asked: readonly AskedRow[]
+  readonly dues: readonly DueRow[]
+}
+
+/** A message and how it is to travel. */
+export interface Posting {
+  readonly message: Message
+  readonly clientId: string | null
+  readonly practiceId: string
+  readonly priority: 0 | 1 | 2 | 3 | 4
+  readonly notBefore: Date
+  readonly expires: Date | null
+}
+
+/** What an event leads to, written in one transaction. */
+export interface Outcome {
+  readonly changes: readonly Change[]
+  readonly postings: readonly Posting[]
+}
+
+/** Reading and writing inside one transaction. */
+export interface Tx {
+  /** True where this platform id was applied before. */
+  seen(id: string): Promise<boolean>
+  practice(id: string): Promise<PracticeRow | null>
+  practiceOfGuild(guild: string): Promise<PracticeRow | null>
+  /** Every file of a person, left and discharged ones included, latest first. */
+  clientsOfUser(user: string): Promise<ClientFile[]>
+  client(id: string): Promise<ClientFile | null>
+  clientByRef(practiceId: string, ref: string): Promise<ClientFile | null>
+  /** All clients of a practice except those who left, by alias. */
+  roster(practiceId: string): Promise<ClientFile[]>
+  notes(clientId: string): Promise<NoteRow[]>
+  outbox(id: string): Promise<OutboxRow | null>
+  due(id: string): Promise<DueRow | null>
+  /** Writes all of it; a posting whose key exists already is left out. */
+  apply(outcome: Outcome): Promise<void>
+  /** Removes every row of a client, outbox bodies included. */
+  erase(clientId: string): Promise<void>
+}
+
+export interface Store {
+  /** Runs the work in one transaction; whatever it throws undoes all of it. */
+  transaction<T>(work: (tx: Tx) => Promise<T>): Promise<T>
+}
+
+/** The part of the store that delivery uses. */
+export interface OutboxStore {
+  /** The next waiting rows whose time has come, urgent first, then in order of writing. */
+  waiting(now: Date, most: number): Promise<OutboxRow[]>
+  sent(id: string, at: Date, channel: string, platformId: string): Promise<void>
+  failed(id: string, reason: string): Promise<void>
+  dropped(id: string, reason: string): Promise<void>
+  retry(id: string, notBefore: Date): Promise<void>
+  /** The earliest instant at which a waiting row may go, or null. */
+  nextDue(): Promise<Date | null>
+}
+
+/** The part of the store that the schedule uses. */
+export interface DueStore {
+  /** Rows due at or before an instant, earliest first. */
+  dueBy(now: Date, most: number): Promise<DueRow[]>
+  nextDue(): Promise<Date | null>
+}
+
+/** Brings one message to the platform. Throws `Undeliverable` (final) or `TryLater`. */
+export interface Courier {
+  deliver(row: OutboxRow): Promise<{ channel: string; platformId: string }>
+}
+
+/** Final: the person or channel cannot be reached. */
+export class Undeliverable extends Error {
+  constructor(readonly reason: 'closed' | 'no-access' | 'gone' | 'refused') {
+    super(`undeliverable: ${reason}`)
+  }
+}
+
+/** What the engine gives back to whoever brought an event. */
+export interface Handled {
+  /** Shown in place: the answer to a command, the changed message after a press. Null: nothing to show. */
+  readonly answer: Answer | null
+}
+export interface Engine {
+  handle(event: import('./event.ts').Event, now: Date): Promise<Handled>
+}
