@@ -5,8 +5,16 @@ import type { Reach } from '../reach.ts'
 import type { Direction, Flag, Proposal, RuleId } from '../rules/assessment.ts'
 import type { SignId } from '../signs/catalogue.ts'
 
-/** Where a client stands, as far as a digest is made of them. */
-export type Standing = 'active' | 'paused' | 'parked' | 'locked' | 'discharged'
+/** Where a client stands: of lock, parking and pause the first that applies. */
+export type Standing =
+  | 'invited'
+  | 'screening'
+  | 'parked'
+  | 'active'
+  | 'locked'
+  | 'paused'
+  | 'discharged'
+  | 'left'
 
 /** What the digest needs beside history and assessment. */
 export interface WeekExtra {
