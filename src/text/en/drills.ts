@@ -134,7 +134,7 @@ export const DRILLS: Readonly<Record<string, DrillProse>> = {
   },
   'rotator:3': {
     name: 'Deep hip stretch with a band',
-    how: 'Put the band round the top of the sore thigh, pulling lightly to that side. On your back, cross that ankle over the other knee. Stay at a mild stretch.',
+    how: 'Put the band round the top of the sore thigh, pulling lightly outward. On your back, cross that ankle over the other knee. Stay at a mild stretch.',
     cautions: `${BAND_HIP} An artificial hip? Ask your doctor.`,
     stopIf: 'Stop if groin or knee hurts, or the leg tingles.',
   },
