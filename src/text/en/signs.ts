@@ -50,7 +50,7 @@ export const SIGN_WORDS: Readonly<Record<SignId, SignWords>> = {
   'chest-breath': {
     label: 'Chest pain, short of breath, coughing up blood, or collapsed',
     question:
-      'Do you have new or changed chest pain, or trouble with your breath? Say yes too if you coughed up blood, or did collapse.',
+      'Do you have new or changed chest pain, or trouble with your breath? Say yes too if you coughed up blood or had a collapse.',
     short: 'chest pain, breathlessness, blood or collapse',
   },
   'stroke-signs': {
@@ -62,7 +62,7 @@ export const SIGN_WORDS: Readonly<Record<SignId, SignWords>> = {
   'tearing-pain': {
     label: 'Sudden tearing pain in belly, chest or back, a pulsing belly, or fainting with it',
     question:
-      'Do you have new, sudden pain in your belly, chest or back that tears or rips? Say yes too for a pulse you can feel in your belly, or if you did faint.',
+      'Do you have new, sudden pain in your belly, chest or back that tears or rips? Say yes too for a pulse you can feel in your belly, or if you fainted with it.',
     short: 'sudden tearing pain',
   },
   'major-injury': {
@@ -82,13 +82,13 @@ export const SIGN_WORDS: Readonly<Record<SignId, SignWords>> = {
   },
   'calf-swelling': {
     label: 'One calf swollen, hot, red or sore to touch',
-    question: 'Is one calf newly swollen, hot, red or sore to touch, or has it changed in that way?',
+    question: 'Is one calf newly swollen, hot, red or sore to touch?',
     short: 'one calf hot or swollen',
   },
   'new-numbness': {
     label: 'New or spreading numbness, or pins and needles, in one leg or foot',
     question:
-      'Is the numbness, or are the pins and needles, in your leg or foot new, or have they changed or spread?',
+      'Do you have numbness or pins and needles in one leg or foot that is new, has changed or has spread?',
     short: 'new or spreading numbness, one leg',
   },
   'severe-unrelenting': {
@@ -120,7 +120,7 @@ export const SIGN_WORDS: Readonly<Record<SignId, SignWords>> = {
   },
   'cancer-history': {
     label: 'I have or had cancer, and have not told you before',
-    question: 'Is there a cancer, now or in the past, that is new to us: not told at the start?',
+    question: 'Do you have cancer, or have you ever had it, and is that new to us (not told at the start)?',
     short: 'cancer, newly told',
   },
   'new-symptoms-elsewhere': {
