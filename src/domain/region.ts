@@ -23,7 +23,7 @@ export interface Region {
   /** Further numbers that reach an ambulance. */
   readonly alsoEmergency: readonly PhoneLine[]
   /** Out-of-hours doctor or advice by telephone; null where not known. */
-  readonly advice: PhoneLine | null
+  readonly outOfHours: PhoneLine | null
   /** Crisis line; null where not known: then the emergency number stands in. */
   readonly crisis: PhoneLine | null
   /** Where the crisis line takes text messages. */
@@ -40,7 +40,7 @@ const region = (code: string, emergency: PhoneLine, extras: Extras = {}): Region
   code,
   emergency,
   alsoEmergency: [],
-  advice: null,
+  outOfHours: null,
   crisis: null,
   crisisText: null,
   traps: [],
@@ -92,7 +92,7 @@ const REGIONS: readonly Region[] = [
   region('HR', memory('112')),
   region('GB', AMBULANCE_999, {
     ...BRITAIN,
-    advice: line('111', 'West Midlands Ambulance Service', 'T'),
+    outOfHours: line('111', 'West Midlands Ambulance Service', 'T'),
     crisis: line('116 123', 'Devon safeguarding page', 'T'),
   }),
   // 111 is not offered here: whether Northern Ireland has it was not seen.
@@ -130,7 +130,7 @@ const REGIONS: readonly Region[] = [
     traps: [{ number: '112', reaches: 'police' }],
   }),
   region('NO', line('113', 'Helsenorge', 'T'), {
-    advice: line('116117', 'Helsenorge; press', 'E'),
+    outOfHours: line('116117', 'Helsenorge; press', 'E'),
     crisis: line('113', 'Helsenorge (where it is acute)', 'T'),
     traps: [
       { number: '112', reaches: 'police' },

@@ -5,7 +5,7 @@ import { type PhoneLine, REGION_CODES, type Region, regionOf } from '../../src/d
 const regions = REGION_CODES.map((code) => regionOf(code)!)
 const of = (code: string): Region => regionOf(code)!
 const lines = (region: Region): PhoneLine[] =>
-  [region.emergency, ...region.alsoEmergency, region.advice, region.crisis, region.crisisText].filter(
+  [region.emergency, ...region.alsoEmergency, region.outOfHours, region.crisis, region.crisisText].filter(
     (line) => line !== null,
   )
 const digits = (text: string): string => text.replace(/\D/g, '')
@@ -54,9 +54,9 @@ describe('the traps: one number, two meanings', () => {
       [region.emergency, ...region.alsoEmergency].some((line) => line.number === '111'),
     )
     expect(with111.map((region) => region.code)).toEqual(['NZ'])
-    expect(of('GB').advice?.number).toBe('111')
+    expect(of('GB').outOfHours?.number).toBe('111')
     expect(of('GB').traps).toContainEqual({ number: '111', reaches: 'advice' })
-    expect(of('NZ').advice).toBeNull()
+    expect(of('NZ').outOfHours).toBeNull()
   })
 
   it('112 reaches the police in Norway and Switzerland and is never an ambulance line there', () => {
@@ -77,10 +77,10 @@ describe('the traps: one number, two meanings', () => {
   it('116117 (a doctor) and 116 123 (a crisis line) are never taken for one another', () => {
     for (const region of regions) {
       expect(digits(region.crisis?.number ?? ''), region.code).not.toBe('116117')
-      expect(digits(region.advice?.number ?? ''), region.code).not.toBe('116123')
+      expect(digits(region.outOfHours?.number ?? ''), region.code).not.toBe('116123')
       expect(['116117', '116123'], region.code).not.toContain(digits(region.emergency.number))
     }
-    expect(of('NO').advice?.number).toBe('116117')
+    expect(of('NO').outOfHours?.number).toBe('116117')
     expect(of('GB').crisis?.number).toBe('116 123')
   })
 
