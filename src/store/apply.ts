@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto'
+import type { Outcome, Posting } from '../engine/ports.ts'
+import type { Change, OutboxRow, Table } from '../engine/rows.ts'
+import type { Db } from './database.ts'
+import { TABLE_ORDER, tableOf, toStored } from './tables.ts'
+
+// 80 bits: among a million messages the chance of two with one id is below one in a trillion.
+const ID_LENGTH = 20
+
+/** The outbox id of a key: the same message always has the same id, so that writing it again changes nothing. */
+export const outboxId = (key: string): string =>
+  createHash('sha256').update(key).digest('hex').slice(0, ID_LENGTH)
+
+/** Writes what an event leads to. Must run inside a transaction. */
+export async function applyOutcome(db: Db, outcome: Outcome): Promise<void> {
+  for (const change of inOrder(outcome.changes)) await applyChange(db, change)
+  await post(db, outcome.postings)
+}
+
+/** Rows that others refer to first; changes of one table keep the order in which they were given. */
+function inOrder(changes: readonly Change[]): Change[] {
+  return [...changes].sort((a, b) => TABLE_ORDER.indexOf(nameOf(a)) - TABLE_ORDER.indexOf(nameOf(b)))
+}
+
+const nameOf = (change: Change): Table => ('put' in change ? change.put : change.drop)
+
+async function applyChange(db: Db, change: Change): Promise<void> {
+  if ('drop' in change) {
+    await tableOf(db, change.drop).deleteMany({ where: { id: change.id } })
+    return
+  }
+  const row = toStored(change.row)
+  await tableOf(db, change.put as 'note').upsert({
+    where: { id: row.id },
+    create: row as never,
+    update: row as never,
+  })
+}
+
+async function post(db: Db, postings: readonly Posting[]): Promise<void> {
+  if (postings.length === 0) return
+  const outbox = tableOf(db, 'outbox')
+  const written = await outbox.findMany({ where: { key: { in: postings.map((p) => p.message.key) } } })
+  const keys = new Set(written.map((row) => row.key))
+  const last = await outbox.findFirst({ orderBy: { seq: 'desc' } })
+  let seq = last?.seq ?? 0
+  const rows: OutboxRow[] = []
+  for (const posting of postings) {
+    if (keys.has(posting.message.key)) continue
+    keys.add(posting.message.key)
+    seq += 1
+    rows.push(toStored(outboxRow(posting, seq)))
+  }
+  if (rows.length > 0) await outbox.createMany({ data: rows })
+}
+
+function outboxRow(posting: Posting, seq: number): OutboxRow {
+  const { message, ...travel } = posting
+  return {
+    ...travel,
+    id: outboxId(message.key),
+    key: message.key,
+    kind: message.kind,
+    body: message,
+    seq,
+    state: 'waiting',
+    attempts: 0,
+    sentAt: null,
+    channel: null,
+    platformId: null,
+    reason: null,
+  }
+}

@@ -1,0 +1,16 @@
+import type { DueStore } from '../engine/ports.ts'
+import type { Database } from './database.ts'
+import { tableOf } from './tables.ts'
+
+/** What is due when, read by instant through its index. */
+export function dueStore(database: Database): DueStore {
+  const order = [{ at: 'asc' }, { id: 'asc' }]
+  return {
+    dueBy: (now, most) =>
+      database.use((db) =>
+        tableOf(db, 'due').findMany({ where: { at: { lte: now } }, orderBy: order, take: most }),
+      ),
+    nextDue: () =>
+      database.use(async (db) => (await tableOf(db, 'due').findFirst({ orderBy: order }))?.at ?? null),
+  }
+}

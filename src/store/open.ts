@@ -1,0 +1,66 @@
+import type { DueStore, OutboxStore, Store } from '../engine/ports.ts'
+import { type Address, readAddress } from './address.ts'
+import type { Database } from './database.ts'
+import { dueStore } from './dues.ts'
+import { type LeaseStore, leaseStore } from './leases.ts'
+import { migratePostgresql } from './migrate-postgresql.ts'
+import { migrateSqlite } from './migrate-sqlite.ts'
+import { outboxStore } from './outbox.ts'
+import { openPostgresql } from './postgresql.ts'
+import { type SettingStore, settingStore } from './settings.ts'
+import { openSqlite, prepareFile } from './sqlite.ts'
+import { createTx } from './tx.ts'
+
+/** The database in use, part by part. */
+export interface OpenStore {
+  readonly kind: 'sqlite' | 'postgresql'
+  readonly store: Store
+  readonly outbox: OutboxStore
+  readonly dues: DueStore
+  readonly leases: LeaseStore
+  readonly settings: SettingStore
+  /** Ends in order: what runs is finished first. */
+  close(): Promise<void>
+  /** Drops everything at once, as a killed process would: what was not committed is gone. */
+  abandon(): void
+}
+
+/**
+ * Opens the database at an address (`file:PATH` or `postgresql://…`), made and brought up to date where needed.
+ * @throws StoreProblem in one sentence with the mend: a wrong address, a file or server that cannot be used, a
+ * wrong password, a database that a newer version has changed.
+ */
+export async function openStore(url: string): Promise<OpenStore> {
+  const database = await openDatabase(readAddress(url))
+  return {
+    kind: database.kind,
+    store: transactions(database),
+    outbox: outboxStore(database),
+    dues: dueStore(database),
+    leases: leaseStore(database),
+    settings: settingStore(database),
+    close: () => database.close(),
+    abandon: () => database.abandon(),
+  }
+}
+
+async function openDatabase(address: Address): Promise<Database> {
+  if (address.kind === 'postgresql') {
+    await migratePostgresql(address.url, address.server)
+    return openPostgresql(address.url)
+  }
+  prepareFile(address.path)
+  migrateSqlite(address.path)
+  return openSqlite(address.path)
+}
+
+function transactions(database: Database): Store {
+  return {
+    async transaction(work) {
+      let erased = false
+      const result = await database.transaction((db) => work(createTx(db, () => (erased = true))))
+      if (erased) await database.scrub()
+      return result
+    },
+  }
+}

@@ -1,0 +1,77 @@
+import { PrismaPg } from '@prisma/adapter-pg'
+import pg from 'pg'
+import { PrismaClient as PostgresClient } from '../generated/postgresql/client.ts'
+import { type Database, type Db, type PrismaClient, TRANSACTION } from './database.ts'
+import { codeOf, StoreProblem } from './problem.ts'
+
+// Long enough for a server in another place, short enough that a start against a dead one does not seem to hang.
+export const CONNECT_TIMEOUT_MS = 5_000
+
+// A number of our own for the lock that every writing transaction holds.
+const WRITER_LOCK = 37_021_946
+
+/** Says what is wrong with a PostgreSQL server, and the mend. */
+export function serverProblem(error: unknown, server: string): StoreProblem {
+  const code = codeOf(error)
+  const say = (what: string): StoreProblem => new StoreProblem(what, { cause: error })
+  if (code === '28P01' || code === '28000') {
+    return say(`PostgreSQL at ${server} refused the user or password: correct them in DATABASE_URL.`)
+  }
+  if (code === '3D000') {
+    return say(
+      `PostgreSQL at ${server} has no database of that name: make it with createdb, or correct DATABASE_URL.`,
+    )
+  }
+  if (code === '42501') {
+    return say(`PostgreSQL at ${server} does not let this user make tables: grant CREATE on the schema.`)
+  }
+  if (code === '53300') {
+    return say(
+      `PostgreSQL at ${server} has no connection left: raise max_connections or end another program.`,
+    )
+  }
+  return say(
+    `PostgreSQL at ${server} cannot be reached (${code || 'no answer'}): start it, or correct DATABASE_URL.`,
+  )
+}
+
+/** Opens the client on a server that is there and migrated. */
+export function openPostgresql(url: string): Database {
+  const pool = new pg.Pool({ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS })
+  // An idle connection that the server ends is replaced by the next use; unheard, it would end the process.
+  pool.on('error', () => undefined)
+  const connections = new Set<pg.PoolClient>()
+  pool.on('connect', (connection) => void connections.add(connection))
+  pool.on('remove', (connection) => void connections.delete(connection))
+  // Same models, same methods: the tests of the store run on both.
+  const client = new PostgresClient({ adapter: new PrismaPg(pool) }) as unknown as PrismaClient
+
+  return {
+    kind: 'postgresql',
+    use: (work) => work(client),
+    transaction: (work) => oneTransaction(client, work),
+    scrub: () => Promise.resolve(),
+    async close() {
+      await client.$disconnect()
+      await pool.end()
+    },
+    abandon() {
+      for (const connection of connections) destroy(connection)
+    },
+  }
+}
+
+function oneTransaction<T>(client: PrismaClient, work: (db: Db) => Promise<T>): Promise<T> {
+  return client.$transaction(async (db) => {
+    // One writer at a time, as on SQLite: a message applied once, and outbox rows numbered in the order in which
+    // they become visible. Later statements see all that the writer before has committed.
+    await db.$executeRaw`SELECT pg_advisory_xact_lock(${WRITER_LOCK})`
+    return work(db)
+  }, TRANSACTION)
+}
+
+/** The socket of a connection is no part of the published type. */
+function destroy(connection: pg.PoolClient): void {
+  const { stream } = (connection as unknown as { connection: { stream: { destroy(): void } } }).connection
+  stream.destroy()
+}

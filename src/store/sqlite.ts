@@ -1,0 +1,122 @@
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync } from 'node:fs'
+import { dirname } from 'node:path'
+import { setTimeout as pause } from 'node:timers/promises'
+import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3'
+import { Prisma, PrismaClient } from '../generated/sqlite/client.ts'
+import { type Database, type Db, TRANSACTION } from './database.ts'
+import { codeOf, StoreProblem } from './problem.ts'
+import { createQueue } from './queue.ts'
+
+// The driver waits for another process's lock without letting anything else run, and a client with an urgent
+// sign must be answered meanwhile: so it waits shortly, and the longer wait is made of pauses between tries.
+const BUSY_TIMEOUT_MS = 50
+const BUSY_PAUSE_MS = 100
+const BUSY_TRIES = 30
+
+// FULL: what was acknowledged is on the disk even after a power cut. secure_delete: erased words are overwritten.
+export const PRAGMAS = `
+  PRAGMA busy_timeout = ${BUSY_TIMEOUT_MS};
+  PRAGMA journal_mode = WAL;
+  PRAGMA synchronous = FULL;
+  PRAGMA foreign_keys = ON;
+  PRAGMA secure_delete = ON;`
+
+/**
+ * Makes the file (mode 0600) and its folder (0700) where they are missing, and closes the file to others.
+ * @throws StoreProblem where that is not allowed.
+ */
+export function prepareFile(path: string): void {
+  const folder = dirname(path)
+  try {
+    if (!existsSync(folder)) mkdirSync(folder, { recursive: true, mode: 0o700 })
+    closeSync(openSync(path, 'a', 0o600))
+    chmodSync(path, 0o600)
+  } catch (error) {
+    throw fileProblem(error, path)
+  }
+}
+
+/** Says what is wrong with a database file, and the mend. */
+export function fileProblem(error: unknown, path: string): StoreProblem {
+  const mend = 'choose another in DATABASE_URL'
+  const code = codeOf(error)
+  const say = (what: string): StoreProblem => new StoreProblem(what, { cause: error })
+  if (code === 'EISDIR')
+    return say(`The database path ${path} is a folder: name a file in it in DATABASE_URL.`)
+  if (code === 'ENOTDIR' || code === 'EEXIST') {
+    return say(`The database ${path} cannot be made, because a part of its path is a file: ${mend}.`)
+  }
+  if (['EACCES', 'EPERM', 'EROFS', 'SQLITE_READONLY', 'SQLITE_CANTOPEN'].some((c) => code.startsWith(c))) {
+    return say(
+      `The database ${path} cannot be written: give this user write access to it and its folder, or ${mend}.`,
+    )
+  }
+  if (code === 'ENOSPC' || code === 'SQLITE_FULL') {
+    return say(`The disk that holds ${path} is full: free some space and start again.`)
+  }
+  if (code === 'SQLITE_NOTADB') {
+    return say(`${path} is not a SQLite database: ${mend}, or put a backup in its place.`)
+  }
+  if (code.startsWith('SQLITE_CORRUPT')) {
+    return say(`The database ${path} is damaged: put the latest backup in its place and start again.`)
+  }
+  if (code.startsWith('SQLITE_BUSY')) {
+    return say(`Another program holds the database ${path}: end it and start again.`)
+  }
+  return say(`The database ${path} cannot be opened (${code || 'unknown reason'}): ${mend}.`)
+}
+
+/** Opens the client on a file that is there and migrated. */
+export function openSqlite(path: string): Database {
+  const factory = new PrismaBetterSqlite3({ url: path, timeout: BUSY_TIMEOUT_MS })
+  const connect = factory.connect.bind(factory)
+  let connected: Awaited<ReturnType<typeof connect>> | null = null
+  factory.connect = async () => {
+    connected = await connect()
+    await connected.executeScript(PRAGMAS)
+    return connected
+  }
+  const client = new PrismaClient({ adapter: factory })
+  const queue = createQueue()
+
+  return {
+    kind: 'sqlite',
+    use: (work) => queue.run(() => patiently(() => work(client))),
+    transaction: (work) => queue.run(() => patiently(() => oneTransaction(client, work))),
+    async scrub() {
+      await queue.run(() => client.$queryRaw`PRAGMA wal_checkpoint(TRUNCATE)`)
+    },
+    async close() {
+      await queue.close()
+      await client.$disconnect()
+    },
+    abandon() {
+      void queue.close()
+      void connected?.dispose()
+    },
+  }
+}
+
+function oneTransaction<T>(client: PrismaClient, work: (db: Db) => Promise<T>): Promise<T> {
+  return client.$transaction(async (db) => {
+    // Changes nothing, but takes the write lock before anything is read: a transaction that reads first and
+    // then finds that another process wrote meanwhile could not go on.
+    await db.$executeRaw`UPDATE "Setting" SET "value" = "value" WHERE "key" = ''`
+    return work(db)
+  }, TRANSACTION)
+}
+
+/** Tries again while another process holds the file; safe because a refused piece of work left nothing behind. */
+async function patiently<T>(work: () => Promise<T>): Promise<T> {
+  for (let tries = 1; ; tries++) {
+    try {
+      return await work()
+    } catch (error) {
+      if (!isBusy(error) || tries === BUSY_TRIES) throw error
+      await pause(BUSY_PAUSE_MS)
+    }
+  }
+}
+
+const isBusy = (error: unknown): boolean =>
+  error instanceof Prisma.PrismaClientKnownRequestError && (error.code === 'P1008' || error.code === 'P2034')

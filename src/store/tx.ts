@@ -1,0 +1,58 @@
+import type { ClientFile, Tx } from '../engine/ports.ts'
+import type { ClientRow, PracticeRow } from '../engine/rows.ts'
+import { applyOutcome } from './apply.ts'
+import { loadFiles } from './client-file.ts'
+import type { Db } from './database.ts'
+import { eraseClient } from './erase.ts'
+import { tableOf } from './tables.ts'
+
+/** Reading and writing inside one transaction; `erased` hears of it where a client is removed. */
+export function createTx(db: Db, erased: () => void): Tx {
+  const practices = tableOf(db, 'practice')
+  const clients = tableOf(db, 'client')
+
+  async function file(where: object): Promise<ClientFile | null> {
+    const client = await clients.findFirst({ where })
+    if (!client) return null
+    return (await filesOf(db, [client]))[0] ?? null
+  }
+
+  return {
+    seen: async (id) => (await tableOf(db, 'inbound').findFirst({ where: { id } })) !== null,
+    practice: (id) => practices.findFirst({ where: { id } }),
+    practiceOfGuild: (guild) => practices.findFirst({ where: { guild } }),
+    clientsOfUser: async (user) =>
+      filesOf(
+        db,
+        await clients.findMany({ where: { user }, orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] }),
+      ),
+    client: (id) => file({ id }),
+    clientByRef: (practiceId, ref) => file({ practiceId, ref }),
+    roster: async (practiceId) =>
+      filesOf(
+        db,
+        await clients.findMany({ where: { practiceId, stage: { not: 'left' } }, orderBy: { ref: 'asc' } }),
+      ),
+    notes: (clientId) =>
+      tableOf(db, 'note').findMany({ where: { clientId }, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
+    outbox: (id) => tableOf(db, 'outbox').findFirst({ where: { id } }),
+    due: (id) => tableOf(db, 'due').findFirst({ where: { id } }),
+    apply: (outcome) => applyOutcome(db, outcome),
+    erase: async (clientId) => {
+      await eraseClient(db, clientId)
+      erased()
+    },
+  }
+}
+
+/** Files in the order of the clients given, which may belong to several practices. */
+async function filesOf(db: Db, clients: readonly ClientRow[]): Promise<ClientFile[]> {
+  const ids = [...new Set(clients.map((client) => client.practiceId))]
+  const files = new Map<string, ClientFile>()
+  for (const id of ids) {
+    const practice = (await tableOf(db, 'practice').findFirst({ where: { id } })) as PracticeRow
+    const own = clients.filter((client) => client.practiceId === id)
+    for (const file of await loadFiles(db, practice, own)) files.set(file.client.id, file)
+  }
+  return clients.flatMap((client) => files.get(client.id) ?? [])
+}

@@ -1,0 +1,84 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import pg from 'pg'
+import { afterAll, afterEach, describe } from 'vitest'
+import { type OpenStore, openStore } from '../../src/store/open.ts'
+
+/** Address of a PostgreSQL server on which the tests may make databases of their own. */
+const POSTGRES = process.env.EBBLINE_TEST_POSTGRES
+
+/** A place for stores that live as long as one test. */
+export interface Bench {
+  readonly kind: 'sqlite' | 'postgresql'
+  /** Address of a new empty database. */
+  address(): Promise<string>
+  /** Opens a store (on a new database where no address is given) and closes it after the test. */
+  open(url?: string): Promise<OpenStore>
+}
+
+/** Writes the tests once for both databases; PostgreSQL's are skipped, and say why, where there is no server. */
+export function onBothDatabases(title: string, tests: (bench: Bench) => void): void {
+  describe(`${title} (sqlite)`, () => tests(bench('sqlite', sqliteAddresses())))
+  if (POSTGRES) {
+    describe(`${title} (postgresql)`, () => tests(bench('postgresql', postgresAddresses(POSTGRES))))
+    return
+  }
+  const reason = 'skipped: EBBLINE_TEST_POSTGRES names no server'
+  console.warn(`${title} on postgresql ${reason}`)
+  describe.skip(`${title} (postgresql, ${reason})`, () => tests(bench('postgresql', sqliteAddresses())))
+}
+
+function bench(kind: Bench['kind'], address: () => Promise<string>): Bench {
+  const stores: OpenStore[] = []
+  afterEach(async () => {
+    for (const store of stores.splice(0)) await store.close()
+  })
+  return {
+    kind,
+    address,
+    async open(url) {
+      const store = await openStore(url ?? (await address()))
+      stores.push(store)
+      return store
+    },
+  }
+}
+
+/** A new folder that is removed when the tests of this file are done. */
+export function temporaryFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'ebbline-store-'))
+  afterAll(() => rmSync(folder, { recursive: true, force: true }))
+  return folder
+}
+
+function sqliteAddresses(): () => Promise<string> {
+  const folder = temporaryFolder()
+  let n = 0
+  return () => Promise.resolve(`file:${join(folder, `${++n}.db`)}`)
+}
+
+function postgresAddresses(server: string): () => Promise<string> {
+  const names: string[] = []
+  afterAll(() =>
+    administer(
+      server,
+      names.map((name) => `DROP DATABASE IF EXISTS "${name}" WITH (FORCE)`),
+    ),
+  )
+  return async () => {
+    const name = `ebbline_test_${process.pid}_${Date.now()}_${names.length}`
+    names.push(name)
+    await administer(server, [`CREATE DATABASE "${name}"`])
+    const url = new URL(server)
+    url.pathname = `/${name}`
+    return url.href
+  }
+}
+
+async function administer(server: string, statements: readonly string[]): Promise<void> {
+  const client = new pg.Client({ connectionString: server })
+  await client.connect()
+  for (const statement of statements) await client.query(statement)
+  await client.end()
+}
