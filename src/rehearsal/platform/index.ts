@@ -1,0 +1,23 @@
+/**
+ * A stand-in for the chat platform on this machine: Discord's HTTP API v10 and gateway as far as a bot with
+ * direct messages, commands, components and forms needs them. The real discord.js client runs against it:
+ * `new Client({ rest: { api: platform.apiUrl } })`.
+ *
+ * Every request is checked against the platform's published schemas; what they do not allow is answered with
+ * 50035 and kept in `platform.violations`.
+ */
+export type { Answer, Modal } from './answer.ts'
+export type { ChannelOptions } from './builder.ts'
+export { Intent } from './codes.ts'
+export type { Fault } from './faults.ts'
+export type { FieldValues } from './fill.ts'
+export type { SeenRequest, Violation } from './http.ts'
+export { PLATFORM_RATES, type Rates } from './limits.ts'
+export type { OptionValues } from './options.ts'
+export { type Overwrite, Permission } from './permissions.ts'
+export type { Person, SayExtras } from './person.ts'
+export { createPlatform, type Platform, type PlatformOptions } from './platform.ts'
+export type { PostedAttachment, PostedEvent, PostedMessage } from './posted.ts'
+export { compareSnowflakes, createSnowflakes, snowflakeTime } from './snowflake.ts'
+export type { Component, Embed, SelectOption } from './wire.ts'
+export type { Channel, Guild, Role } from './world.ts'
