@@ -26,9 +26,9 @@ export interface WeeksDay {
 export type Mark =
   | { readonly kind: 'sign'; readonly day: Day; readonly sign: SignId; readonly care: Care }
   | {
-      readonly kind: 'sign-ended'
+      readonly kind: 'signs-ended'
       readonly day: Day
-      readonly sign: SignId
+      readonly signs: readonly SignId[]
       readonly how: 'cleared' | 'noted'
     }
   | { readonly kind: 'flag'; readonly day: Day; readonly rule: RuleId; readonly level: Level }
@@ -141,9 +141,12 @@ function signMarks({ days, known }: History): Mark[] {
       open.add(sign)
       marks.push({ kind: 'sign', day, sign, care: careOf(sign) })
     }
-    for (const sign of [...cleared, ...noted])
-      if (open.delete(sign))
-        marks.push({ kind: 'sign-ended', day, sign, how: cleared.includes(sign) ? 'cleared' : 'noted' })
+    const ended = {
+      cleared: cleared.filter((sign) => open.delete(sign)),
+      noted: noted.filter((sign) => open.delete(sign)),
+    }
+    for (const how of ['cleared', 'noted'] as const)
+      if (ended[how].length > 0) marks.push({ kind: 'signs-ended', day, signs: ended[how], how })
   }
   return marks
 }
@@ -171,7 +174,7 @@ const LEVEL_WEIGHT: Readonly<Record<Level, number>> = {
 }
 function weight(mark: Mark): number {
   if (mark.kind === 'sign') return mark.care === 'soon' ? 4 : 6
-  if (mark.kind === 'sign-ended') return 5
+  if (mark.kind === 'signs-ended') return 5
   if (mark.kind === 'flag') return LEVEL_WEIGHT[mark.level]
   return mark.kind === 'rungs' && mark.why === 'plan' ? 2 : 3
 }

@@ -1,0 +1,225 @@
+import type { Day } from '../../domain/day.ts'
+import { weekday } from '../../domain/day.ts'
+import {
+  type AttentionReason,
+  attention,
+  type RollCall,
+  type RollCallEntry,
+} from '../../domain/digest/attention.ts'
+import type { RungFact, WeekFacts } from '../../domain/digest/facts.ts'
+import type { LadderId } from '../../domain/ladder/plan.ts'
+import type { Reach } from '../../domain/reach.ts'
+import type { Direction, Flag, RuleId } from '../../domain/rules/assessment.ts'
+import { LADDER_NAMES } from './drills.ts'
+import { SIGN_WORDS } from './signs.ts'
+
+/** The platform takes 2,000 characters a message; here is room to spare. */
+const CARD_MOST = 1_800
+const LIST_MOST = 8
+const ROW_MOST = 6
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
+export const shortDate = (day: Day): string =>
+  `${Number(day.slice(8))} ${MONTHS[Number(day.slice(5, 7)) - 1]}`
+export const date = (day: Day): string => `${weekday(day)} ${shortDate(day)}`
+const dates = (days: readonly Day[]): string => listed(days.map(date))
+const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`
+
+export const REACH: Readonly<Record<Reach, string>> = {
+  none: 'none',
+  back: 'back',
+  buttock: 'buttock',
+  thigh: 'thigh',
+  knee: 'knee',
+  calf: 'calf',
+  foot: 'foot',
+}
+export const DIRECTION: Readonly<Record<Direction, string>> = {
+  centralising: 'centralising, toward the back',
+  peripheralising: 'peripheralising, away from the back',
+  steady: 'steady',
+  unclear: 'direction unclear',
+}
+export const RULE: Readonly<Record<RuleId, string>> = {
+  sign: 'warning sign open',
+  'reach-spread': 'reach moving away from the back',
+  'below-knee': 'first day below the knee',
+  'pain-up': 'pain above the usual level',
+  'pain-severe': 'pain 8 or more twice in a row',
+  flare: 'flare after sessions',
+  'trend-pain': 'pain has a trend over 28 days',
+  'trend-reach': 'reach has a trend over 28 days',
+  meaningful: 'better by what matters',
+  adherence: 'under 60 % of sessions done',
+  quiet: 'no replies',
+  plateau: 'no change that matters in six weeks',
+  gate: 'gate to the next rung met',
+  regain: 'below the knee again',
+}
+const REASON: Readonly<Record<Exclude<AttentionReason, 'quiet'>, string>> = {
+  'alert-open': 'alert that nobody has taken up',
+  urgent: 'urgent sign open',
+  spreading: 'symptoms moving away from the back',
+  'severe-pain': 'severe pain',
+  refer: 'referral proposed',
+  parked: "a risk answer waits for a clinician's word",
+  'soon-sign': 'a sign to have looked at in the next days',
+  worsening: 'a worsening to look at',
+}
+const BARRIER: Readonly<Record<string, string>> = {
+  time: 'time',
+  pain: 'pain',
+  unsure: 'unsure how',
+  'no-kit': 'no kit',
+  other: 'something else',
+}
+
+/** Words from data that can neither format, link nor call anybody in a chat message; one line, cut to `most`. */
+export function harmless(words: string, most = 60): string {
+  const line = words.replace(/[\p{C}\p{Zl}\p{Zp}\s]+/gu, ' ').trim()
+  const letters = [...line]
+  const cut = letters.length > most ? `${letters.slice(0, most - 1).join('')}…` : line
+  return cut.replace(/[\\*_~`|<>[\]()#:]/g, '\\$&').replaceAll('@', '@\u200b')
+}
+
+const listed = (items: readonly string[]): string =>
+  items.length > LIST_MOST
+    ? `${items.slice(0, LIST_MOST).join(', ')} and ${items.length - LIST_MOST} more`
+    : items.join(', ')
+export const ladderName = (ladder: LadderId): string => LADDER_NAMES[ladder] ?? ladder
+
+/** One client's week for the coach's channel, at most 1,800 characters, facts in the order a coach scans them. */
+export function digestCard(facts: WeekFacts): string {
+  const lines = [
+    `**${harmless(facts.ref)}** · week ${facts.week}, ${date(facts.first)} to ${date(facts.on)}${standing(facts)}`,
+    needs(facts),
+    signs(facts),
+    `Replies ${facts.replies.answered}/${facts.replies.days} · ${sessions(facts)}`,
+    reach(facts),
+    pain(facts),
+    facts.flags.length === 0 ? '' : `Flags: ${listed(facts.flags.map(flag))}`,
+    facts.rungs.length === 0 ? '' : `Rungs: ${listed(facts.rungs.map(rung))}`,
+    facts.barrier === null ? '' : `In the way: ${BARRIER[facts.barrier] ?? harmless(facts.barrier, 200)}`,
+    facts.filledLater.length === 0 ? '' : `Filled in later: ${dates(facts.filledLater)}`,
+    facts.signsNotSaid.length === 0
+      ? ''
+      : `Warning signs not said (which is not "none"): ${dates(facts.signsNotSaid)}`,
+    proposal(facts),
+  ]
+  return cutLines(
+    lines.filter((line) => line !== ''),
+    CARD_MOST,
+  )
+}
+
+const standing = (facts: WeekFacts): string => (facts.standing === 'active' ? '' : ` · ${facts.standing}`)
+
+function needs(facts: WeekFacts): string {
+  const { group } = attention(facts)
+  if (group === 'needs') return `**Needs you:** ${why({ facts, ...attention(facts) })}`
+  return group === 'move' ? '**Can move on**' : ''
+}
+
+function signs({ signs, urgentOpen }: WeekFacts): string {
+  const open = signs.map(({ sign, care, day }) => `${SIGN_WORDS[sign].short} (${care}) since ${date(day)}`)
+  const stopped = urgentOpen ? "Drills are stopped until a clinician's clearance is recorded." : ''
+  return [open.length === 0 ? '' : `Signs open: ${listed(open)}.`, stopped].filter(Boolean).join(' ')
+}
+
+function sessions({ sessions: { done, planned, percent, low, high } }: WeekFacts): string {
+  if (planned === 0)
+    return done === 0 ? 'no sessions planned on the days answered' : `sessions ${done}, none planned`
+  const shares = percent === null ? '' : `${Math.round(percent)} %`
+  const interval = low === null || high === null ? '' : `, ${Math.round(low)}-${Math.round(high)} %`
+  return `sessions ${done}/${planned} of the days answered${shares && ` (${shares}${interval})`}`
+}
+
+function reach({ reach: { path, direction, baseline } }: WeekFacts): string {
+  const weeks = path.map((zone) => (zone === null ? 'no answer' : REACH[zone])).join(', ')
+  const from = baseline === null ? '' : ` (baseline ${REACH[baseline]})`
+  return `Reach week by week${from}: ${weeks || 'no answer'}: ${DIRECTION[direction]}`
+}
+
+function pain({ pain }: WeekFacts): string {
+  const known = (value: number | null): string => (value === null ? 'not known' : String(value))
+  const medians = `${known(pain.now)} now, ${known(pain.weekAgo)} a week ago, ${known(pain.baseline)} at baseline`
+  const worst = pain.worst === null ? '' : `; worst ${pain.worst.pain} on ${date(pain.worst.day)}`
+  return `Pain, median of 7 days: ${medians}${change(pain)}${worst}`
+}
+
+function change({ change, percent, meaningful }: WeekFacts['pain']): string {
+  if (change === null) return ''
+  if (change === 0) return ', no change'
+  const share = percent === null ? '' : ` (${Math.abs(Math.round(percent))} %)`
+  const size = `${Math.abs(change)}${share} ${change < 0 ? 'better' : 'worse'}`
+  if (change > 0) return `, ${size}`
+  const least = 'the least that matters, 2 points and 30 %'
+  return meaningful ? `, ${size}: at or past ${least}` : `, ${size}: short of ${least}`
+}
+
+const flag = ({ rule, level, day }: Flag): string =>
+  `${RULE[rule]} (${level === 'note' ? '' : `${level}, `}since ${date(day)})`
+const rung = ({ ladder, rung, last, resting }: RungFact): string =>
+  `${harmless(ladderName(ladder), 30)} ${last === null ? rung : `${rung}/${last}`}${resting ? ' (resting)' : ''}`
+
+function proposal({ proposal, ladder, reasons }: WeekFacts): string {
+  if (proposal === 'none') return 'Proposal: none'
+  const what = ladder === null ? proposal : `${proposal}, ${harmless(ladderName(ladder), 30)}`
+  const because = reasons.map(({ rule, day }) => RULE[rule] + (day === null ? '' : ` since ${date(day)}`))
+  return `**Proposal: ${what}**${because.length === 0 ? '' : ` because of: ${listed(because)}`}`
+}
+
+/** Keeps the first lines and the last; what lies between is cut where there is too much of it. */
+function cutLines(lines: readonly string[], most: number): string {
+  const kept = [...lines]
+  while (kept.length > 2 && kept.join('\n').length > most) kept.splice(-2, 1)
+  return kept.join('\n')
+}
+
+function why({ facts, reasons }: RollCallEntry): string {
+  return reasons
+    .map(({ reason, since }) => {
+      if (reason === 'quiet') return `no reply for ${count(facts.silentDays, 'day')}`
+      return REASON[reason] + (since === null ? '' : ` since ${date(since)}`)
+    })
+    .join('; ')
+}
+
+/** The line of counts, then names by group, in messages of at most 1,800 characters (one, for most practices). */
+export function rollCallText({ needs, move, rest }: RollCall, on: Day): string[] {
+  const all = needs.length + move.length + rest.length
+  const head =
+    `**Roll-call, ${date(on)}** · ${count(all, 'client')}: ` +
+    `${needs.length} ${needs.length === 1 ? 'needs' : 'need'} you, ${move.length} can move on, ${rest.length} besides`
+  const lines = [
+    head,
+    ...(needs.length === 0 ? [] : ['**Needs you**', ...needs.map(waiting)]),
+    ...(move.length === 0 ? [] : ['**Can move on**', ...rows(move.map(ready))]),
+    ...(rest.length === 0 ? [] : ['**The others**', ...rows(rest.map(other))]),
+  ]
+  return paged(lines)
+}
+
+const waiting = (entry: RollCallEntry): string => `• ${harmless(entry.facts.ref)}: ${why(entry)}`
+const ready = ({ facts: { ref, ladder } }: RollCallEntry): string =>
+  harmless(ref) + (ladder === null ? '' : ` (${harmless(ladderName(ladder), 30)})`)
+const other = ({ facts: { ref, standing } }: RollCallEntry): string =>
+  harmless(ref) + (standing === 'active' ? '' : ` (${standing})`)
+
+/** Names side by side, a few a line, so that a long list is read without scrolling. */
+function rows(names: readonly string[]): string[] {
+  const lines: string[] = []
+  for (let at = 0; at < names.length; at += ROW_MOST)
+    lines.push(`• ${names.slice(at, at + ROW_MOST).join(', ')}`)
+  return lines
+}
+
+function paged(lines: readonly string[]): string[] {
+  const pages: string[] = []
+  for (const line of lines) {
+    const last = pages.at(-1)
+    if (last === undefined || last.length + 1 + line.length > CARD_MOST) pages.push(line)
+    else pages[pages.length - 1] = `${last}\n${line}`
+  }
+  return pages
+}
