@@ -1,4 +1,4 @@
-import type { Mark } from '../domain/digest/weeks.ts'
+import type { Mark } from '../domain/digest/marks.ts'
 import { type Frame, MARGIN, type Part, PLOT, SMALL, WIDTH } from './frame.ts'
 import { cutTo, widthOf } from './lettering.ts'
 import { element, short, text, title } from './svg.ts'

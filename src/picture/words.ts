@@ -1,5 +1,5 @@
 import type { Day } from '../domain/day.ts'
-import type { Mark } from '../domain/digest/weeks.ts'
+import type { Mark } from '../domain/digest/marks.ts'
 import type { Reach } from '../domain/reach.ts'
 import type { Direction } from '../domain/rules/assessment.ts'
 

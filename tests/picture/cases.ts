@@ -1,7 +1,7 @@
 import { addDays, type Day } from '../../src/domain/day.ts'
 import { type Weeks, type WeeksLog, weeksOf } from '../../src/domain/digest/weeks.ts'
 import type { RungChange } from '../../src/domain/ladder/plan.ts'
-import type { History, RuleId } from '../../src/domain/rules/assessment.ts'
+import type { Figures, History, RuleId } from '../../src/domain/rules/assessment.ts'
 import type { SignId } from '../../src/domain/signs/catalogue.ts'
 import { diary } from '../domain/digest/diary.ts'
 
@@ -15,10 +15,16 @@ const log = (ref: string, given: Partial<WeeksLog> = {}): WeeksLog => ({
   rungChanges: [],
   ...given,
 })
-const flag = (rule: RuleId, n: number, level: WeeksLog['flags'][number]['level'] = 'note') => ({
+const flag = (
+  rule: RuleId,
+  n: number,
+  level: WeeksLog['flags'][number]['level'] = 'note',
+  figures: Figures = {},
+) => ({
   rule,
   level,
   day: day(n),
+  figures,
 })
 const rung = (n: number, ladder: string, from: number, to: number, why: RungChange['why']): RungChange => ({
   day: day(n),
@@ -46,7 +52,10 @@ const improving = weeksOf(
   diary(START, IMPROVING),
   log('heron', {
     direction: 'centralising',
-    flags: [flag('gate', 19), flag('meaningful', 24)],
+    flags: [
+      flag('gate', 19),
+      flag('meaningful', 24, 'note', { painFrom: 6, painTo: 4, reachFrom: 5, reachTo: 3 }),
+    ],
     rungChanges: [rung(1, 'extension', 0, 1, 'plan'), rung(20, 'extension', 1, 2, 'advance')],
   }),
   day(28),
@@ -113,9 +122,9 @@ const six = weeksOf(
       flag('adherence', 9),
       flag('pain-up', 18, 'hold'),
       flag('gate', 15),
-      flag('meaningful', 29),
-      flag('trend-reach', 30),
-      flag('trend-pain', 30),
+      flag('meaningful', 29, 'note', { reachFrom: 5, reachTo: 3 }),
+      flag('trend-reach', 30, 'note', { word: 'improving' }),
+      flag('trend-pain', 30, 'note', { word: 'improving' }),
     ],
     rungChanges: [
       rung(16, 'extension', 1, 2, 'advance'),

@@ -1,9 +1,10 @@
 import type { Day } from '../../domain/day.ts'
-import type { Mark, Weeks, WeeksDay } from '../../domain/digest/weeks.ts'
+import type { Mark } from '../../domain/digest/marks.ts'
+import type { Weeks, WeeksDay } from '../../domain/digest/weeks.ts'
 import type { LadderId } from '../../domain/ladder/plan.ts'
 import { REACHES, rank, reachAt } from '../../domain/reach.ts'
 import { median } from '../../domain/trend/median.ts'
-import { DIRECTION, date, ladderName, REACH, RULE, shortDate } from './digest.ts'
+import { DIRECTION, date, flagWords, ladderName, REACH, shortDate } from './digest.ts'
 import { SIGN_WORDS } from './signs.ts'
 
 /** The platform takes 1,024 characters of alt text; here is room to spare. */
@@ -23,7 +24,7 @@ function markWords(mark: Mark): string {
     const [first, ...more] = mark.signs
     return `${mark.how}: ${more.length > 0 ? `${mark.signs.length} signs` : SIGN_WORDS[first!].short}`
   }
-  if (mark.kind === 'flag') return RULE[mark.rule] + (mark.level === 'note' ? '' : ` (${mark.level})`)
+  if (mark.kind === 'flag') return flagWords(mark) + (mark.level === 'note' ? '' : ` (${mark.level})`)
   if (mark.kind === 'decision')
     return `coach: ${mark.decision}${mark.ladder === null ? '' : `, ${ladder(mark.ladder)}`}`
   return rungWords(mark)
@@ -41,10 +42,14 @@ const WHY = {
 
 function rungWords({ why, ladders }: Extract<Mark, { kind: 'rungs' }>): string {
   const [first] = ladders
-  if (ladders.length !== 1 || first === undefined) return `${WHY[why]}: ${ladders.length} ladders`
+  if (ladders.length !== 1 || first === undefined)
+    return `${WHY[why]}: ${ladders.length} ladders${together(ladders)}`
   const step = first.from === first.to ? '' : ` ${first.from} to ${first.to}`
   return `${WHY[why]}: ${ladder(first.ladder)}${step}`
 }
+
+const together = (ladders: Extract<Mark, { kind: 'rungs' }>['ladders']): string =>
+  ladders.every(({ from, to }) => to === from - 1) ? ', a rung lower' : ''
 
 const leftOut = (count: number): string => `and ${count} more, see the record`
 

@@ -40,7 +40,7 @@ export const DIRECTION: Readonly<Record<Direction, string>> = {
   steady: 'steady',
   unclear: 'direction unclear',
 }
-export const RULE: Readonly<Record<RuleId, string>> = {
+const RULE: Readonly<Record<RuleId, string>> = {
   sign: 'warning sign open',
   'reach-spread': 'reach moving away from the back',
   'below-knee': 'first day below the knee',
@@ -157,8 +157,18 @@ function change({ change, percent, meaningful }: WeekFacts['pain']): string {
   return meaningful ? `, ${size}: at or past ${least}` : `, ${size}: short of ${least}`
 }
 
-const flag = ({ rule, level, day }: Flag): string =>
-  `${RULE[rule]} (${level === 'note' ? '' : `${level}, `}since ${date(day)})`
+/** What a rule found, in a few words. */
+export function flagWords({ rule, figures }: Pick<Flag, 'rule' | 'figures'>): string {
+  if (rule === 'trend-pain') return `pain ${figures.word} over 28 days`
+  if (rule === 'trend-reach') return `reach ${figures.word} over 28 days`
+  if (rule === 'pain-up' && figures.centralising === true) return 'pain up while the reach draws in'
+  if (rule !== 'meaningful') return RULE[rule]
+  const better = [...('painTo' in figures ? ['pain'] : []), ...('reachTo' in figures ? ['reach'] : [])]
+  return `${better.join(' and ')} better by what matters`
+}
+
+const flag = ({ rule, level, day, figures }: Flag): string =>
+  `${flagWords({ rule, figures })} (${level === 'note' ? '' : `${level}, `}since ${date(day)})`
 const rung = ({ ladder, rung, last, resting }: RungFact): string =>
   `${harmless(ladderName(ladder), 30)} ${last === null ? rung : `${rung}/${last}`}${resting ? ' (resting)' : ''}`
 
