@@ -1,0 +1,35 @@
+import type { WeekFacts } from '../../../src/domain/digest/facts.ts'
+
+/** A quiet middling week, and what a test wants otherwise. */
+export const week = (given: Partial<WeekFacts> = {}): WeekFacts => ({
+  ref: 'heron',
+  standing: 'active',
+  first: '2026-03-09',
+  on: '2026-03-15',
+  week: 4,
+  urgentOpen: false,
+  alertOpen: false,
+  signs: [],
+  replies: { answered: 6, days: 7 },
+  silentDays: 0,
+  sessions: { done: 11, planned: 12, percent: 91.67, low: 64.61, high: 98.51 },
+  reach: { path: ['calf', 'calf', 'knee'], direction: 'centralising', baseline: 'calf' },
+  pain: {
+    now: 4,
+    weekAgo: 5,
+    baseline: 6,
+    change: -2,
+    percent: -33.3,
+    meaningful: true,
+    worst: { pain: 6, day: '2026-03-10' },
+  },
+  flags: [],
+  rungs: [{ ladder: 'extension', rung: 2, last: 3, resting: false }],
+  barrier: null,
+  filledLater: [],
+  signsNotSaid: [],
+  proposal: 'none',
+  ladder: null,
+  reasons: [],
+  ...given,
+})
