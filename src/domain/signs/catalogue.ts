@@ -25,19 +25,29 @@ export const SIGNS = {
     source:
       'NHS Lothian (early opinion essential); Thome 2022, Neurosurgery 90:347; one level stricter here, a message cannot grade strength',
   },
-  'chest-breath': { care: 'emergency', source: 'NHS DVT page (with breathlessness or chest pain: ambulance)' },
+  'chest-breath': {
+    care: 'emergency',
+    source: 'NHS DVT page (with breathlessness or chest pain: ambulance)',
+  },
   'stroke-signs': { care: 'emergency', source: 'common practice (face, arms, speech, time)' },
   'tearing-pain': {
     care: 'emergency',
     source: 'NHS text on burst abdominal aneurysm (sudden severe belly or low-back pain, faint: ambulance)',
   },
-  'major-injury': { care: 'emergency', source: 'Downie 2013, BMJ 347:f7095 (fracture after severe trauma 11 %)' },
+  'major-injury': {
+    care: 'emergency',
+    source: 'Downie 2013, BMJ 347:f7095 (fracture after severe trauma 11 %)',
+  },
   'self-harm': { care: 'emergency', source: 'common practice: crisis line of the region, a person at once' },
   'fever-unwell': {
     care: 'same-day',
-    source: 'pyogenic spinal infection cohort, Am J Emerg Med 2019 (fever in only 19.7 % of epidural abscess)',
+    source:
+      'pyogenic spinal infection cohort, Am J Emerg Med 2019 (fever in only 19.7 % of epidural abscess)',
   },
-  'calf-swelling': { care: 'same-day', source: 'NHS DVT page; NICE table of Wells 2003, NEJM 349:1227 (not scored here)' },
+  'calf-swelling': {
+    care: 'same-day',
+    source: 'NHS DVT page; NICE table of Wells 2003, NEJM 349:1227 (not scored here)',
+  },
   'new-numbness': { care: 'same-day', source: 'common practice; worsening deficit listed by NHS Lothian' },
   'severe-unrelenting': { care: 'same-day', source: 'Finucane 2020 (IFOMPT), JOSPT 50:350; common practice' },
   'minor-injury-risk': {
@@ -47,7 +57,10 @@ export const SIGNS = {
   'night-pain': { care: 'soon', source: 'Harding, Spine 2005 (213 of 482 had it, none serious)' },
   'weight-loss': { care: 'soon', source: 'Finucane 2020 (IFOMPT), JOSPT 50:350' },
   'night-sweats': { care: 'soon', source: 'Finucane 2020 (IFOMPT), JOSPT 50:350' },
-  'cancer-history': { care: 'soon', source: 'Downie 2013, BMJ 347:f7095 (malignancy: history of cancer 33 %)' },
+  'cancer-history': {
+    care: 'soon',
+    source: 'Downie 2013, BMJ 347:f7095 (malignancy: history of cancer 33 %)',
+  },
   'new-symptoms-elsewhere': { care: 'soon', source: 'common practice' },
 } as const satisfies Record<string, SignEntry>
 

@@ -10,5 +10,9 @@ export interface Screening {
   readonly care: Care
   /** Those of `signs` that must be asked back with two buttons. */
   readonly unsure: readonly SignId[]
-  readonly evidence: readonly { readonly sign: SignId | 'all'; readonly words: string; readonly negated: boolean }[]
+  readonly evidence: readonly {
+    readonly sign: SignId | 'all'
+    readonly words: string
+    readonly negated: boolean
+  }[]
 }

@@ -1,0 +1,66 @@
+import { careOf } from './catalogue.ts'
+import { inSentence, type Match, type Reading } from './match.ts'
+
+export type Verdict = 'sure' | 'unsure' | 'denied' | 'dropped'
+
+/** Thoughts of self-harm are asked about where any other sign would be history, a worry or a denial. */
+const NEVER_DROPPED = 'self-harm'
+/** What was felt all along in one leg is how reach is felt, no sign. */
+const FELT_ALL_ALONG = 'new-numbness'
+/** A history is the very thing this sign tells. */
+const HISTORY = 'cancer-history'
+
+const highest = (flags: Uint8Array, at: readonly number[]): number => Math.max(...at.map((i) => flags[i]!))
+
+function negation(reading: Reading, match: Match): Verdict | null {
+  const level = highest(reading.polarity.negated, match.at)
+  if (level === 0 || match.rule.isNegative) return null
+  if (level > 1) return match.rule.denialOnly ? 'dropped' : 'unsure'
+  const { thing } = reading.lexicon.cue
+  const isNamed = match.at.some((i) => reading.units[i]!.entry.has[thing] === 1)
+  return match.rule.sign === NEVER_DROPPED && !isNamed ? 'unsure' : 'denied'
+}
+
+/** The subject was said to be fine, and nothing between takes that back. */
+function saidFine(reading: Reading, match: Match): boolean {
+  const { place, topic } = reading.lexicon.cue
+  const last = match.at.length - 1
+  return match.at.some((i, k) => {
+    if (reading.polarity.fine[i] !== 1) return false
+    const { has } = reading.units[i]!.entry
+    const nextIsFinding = k < last && match.at.slice(k + 1).some((j) => j > i)
+    return (has[place] === 1 || has[topic] === 1) && !nextIsFinding
+  })
+}
+
+function time(reading: Reading, match: Match): Verdict | null {
+  const { sign } = match.rule
+  const clause = reading.context.clauseOf(match.at.at(-1)!)
+  if (clause.isOld && !clause.isOngoing)
+    return sign === HISTORY || sign === NEVER_DROPPED ? 'unsure' : 'dropped'
+  if (clause.isGone) return careOf(sign) === 'emergency' ? 'unsure' : 'dropped'
+  if (!clause.isAlways) return null
+  if (sign === FELT_ALL_ALONG) return 'dropped'
+  return careOf(sign) === 'emergency' ? 'unsure' : null
+}
+
+function certainty(reading: Reading, match: Match): Verdict {
+  const { rule } = match
+  const supposed = highest(reading.context.supposed, match.at)
+  if (supposed === 2) return rule.sign === NEVER_DROPPED ? 'unsure' : 'dropped'
+  const clause = reading.context.clauseOf(match.at[0]!)
+  if (supposed === 1 || clause.isDoubted || clause.isQuestion) return 'unsure'
+  if (!rule.unsure) return 'sure'
+  return rule.sure !== null && inSentence(reading, match, rule.sure) ? 'sure' : 'unsure'
+}
+
+/** What one match amounts to, given who, when and how it was said. When in doubt: unsure, never dropped. */
+export function judge(reading: Reading, match: Match): Verdict {
+  const other = highest(reading.context.other, match.at)
+  if (other === 2) return 'dropped'
+  const negated = negation(reading, match)
+  if (negated !== null) return highest(reading.context.supposed, match.at) === 2 ? 'dropped' : negated
+  if (match.rule.denialOnly || saidFine(reading, match)) return 'dropped'
+  const verdict = time(reading, match) ?? certainty(reading, match)
+  return other === 1 && verdict === 'sure' ? 'unsure' : verdict
+}

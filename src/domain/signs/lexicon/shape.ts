@@ -1,0 +1,100 @@
+import { z } from 'zod'
+import { SIGN_IDS } from '../catalogue.ts'
+
+/**
+ * Classes the screen's code knows by name; every other class is the language's own affair.
+ * `no` stands before a noun, `not` before a verb, `nil` answers ("none"); `unsaid` looks like a negation and is none.
+ */
+export const CUES = [
+  'no',
+  'not',
+  'nil',
+  'unsaid',
+  'deny-all',
+  'contrast',
+  'ender',
+  'and',
+  'or',
+  'except',
+  'filler',
+  'fine',
+  'odd',
+  'cant',
+  'me',
+  'own',
+  'person',
+  'third',
+  'report',
+  'like',
+  'supposed',
+  'worried',
+  'asking',
+  'doubt',
+  'old',
+  'weeks-ago',
+  'ongoing',
+  'gone',
+  'always',
+  'place',
+  'topic',
+  'thing',
+  'gerund',
+  'finding',
+] as const
+export type Cue = (typeof CUES)[number]
+
+/** Phrases parted by commas; "(a/b) c" stands for "a c" and "b c", an empty choice is allowed. */
+const phrases = z.string().transform((text, context): string[] => {
+  const list = text
+    .split(',')
+    .map((phrase) => phrase.trim().replace(/\s+/g, ' '))
+    .filter((phrase) => phrase !== '')
+  const open = list.find((phrase) => phrase.split('(').length !== phrase.split(')').length)
+  if (open !== undefined) context.addIssue({ code: 'custom', message: `bracket left open: ${open}` })
+  return list
+})
+
+const options = z.strictObject({
+  /** Units that may stand between two parts (default 3). */
+  within: z.number().int().min(0).max(12).optional(),
+  /** The farthest break that may lie between two parts (default none). */
+  across: z.enum(['comma', 'sentence']).optional(),
+  /** Ask back, unless a unit of class `sure` stands in the same sentence. */
+  unsure: z.boolean().optional(),
+  sure: z.string().optional(),
+  /** A unit of this class must stand in the same sentence. */
+  needs: z.string().optional(),
+  /** No unit of this class may stand in the same sentence. */
+  unless: z.string().optional(),
+  /** A unit of this class must stand somewhere in the message. */
+  anywhere: z.string().optional(),
+  /** Only where no other pattern uses these units. */
+  alone: z.boolean().optional(),
+  /** The negation is part of the finding ("haven't peed since noon") and takes nothing back. */
+  isNegative: z.boolean().optional(),
+  /** Evidence of absence where it is negated, nothing where it is not. */
+  denialOnly: z.boolean().optional(),
+})
+
+const pattern = z.tuple([z.enum(SIGN_IDS), z.string().min(1), options])
+
+export const lexiconShape = z.strictObject({
+  locale: z.string().min(2),
+  version: z.string().min(1),
+  /** Class -> its words and phrases. */
+  words: z.record(z.string(), phrases),
+  /** Class -> classes whose words belong to it too. */
+  groups: z.record(z.string(), z.array(z.string())),
+  /** Sign, parts ("a b" in this order, "a & b" in any; "a|b" either), options. */
+  patterns: z.array(pattern),
+  /** A sign's subject: named as fine, or after "no", it denies the sign. */
+  subjects: z.record(z.string(), z.enum(SIGN_IDS)),
+  /** Words that may stand inside any phrase without breaking it. */
+  skipped: phrases,
+  /** Everyday words that a typing slip must never be made of. */
+  ordinary: phrases,
+})
+
+export type LexiconSource = z.input<typeof lexiconShape>
+export type Lexicon = z.output<typeof lexiconShape>
+export type Pattern = Lexicon['patterns'][number]

@@ -1,0 +1,108 @@
+import type { Compiled, Rule } from './compile.ts'
+import type { Context } from './context.ts'
+import type { Polarity } from './negation.ts'
+import { BREAK, type Unit } from './units.ts'
+
+/** A rule found in the message, by the units that stand for its parts. */
+export interface Match {
+  readonly rule: Rule
+  readonly at: readonly number[]
+}
+
+/** What the message as a whole offers to the matcher. */
+export interface Reading {
+  readonly units: readonly Unit[]
+  readonly polarity: Polarity
+  readonly context: Context
+  readonly lexicon: Compiled
+  /** A contrast whose clause has no subject of its own goes on about the one before ("can pee but slowly"). */
+  readonly carries: Uint8Array
+}
+
+/** Marks the contrasts that carry the subject of the clause before them. */
+export function carriesOf(units: readonly Unit[], lexicon: Compiled): Uint8Array {
+  const carries = new Uint8Array(units.length)
+  const { place, topic } = lexicon.cue
+  let hasSubject = false
+  for (let i = units.length - 1; i >= 0; i--) {
+    const { has } = units[i]!.entry
+    if (has[place] === 1 || has[topic] === 1) hasSubject = true
+    if (units[i]!.gap === BREAK.contrast && !hasSubject) carries[i] = 1
+    if (units[i]!.gap >= BREAK.contrast) hasSubject = false
+  }
+  return carries
+}
+
+const isOf = (reading: Reading, i: number, classes: readonly number[]): boolean => {
+  const { has } = reading.units[i]!.entry
+  for (const id of classes)
+    if (has[id] === 1 || (id === reading.lexicon.cue.odd && reading.polarity.turnedOdd[i] === 1)) return true
+  return false
+}
+
+/** The nearest unit after `from` that fits the part, or -1. */
+function nextPart(reading: Reading, rule: Rule, part: readonly number[], from: number): number {
+  const { cue } = reading.lexicon
+  let passedPlace = false
+  let passedBreak = false
+  let passedFine = false
+  const last = Math.min(reading.units.length - 1, from + 1 + rule.within)
+  for (let i = from + 1; i <= last; i++) {
+    const unit = reading.units[i]!
+    const isCarried = unit.gap === BREAK.contrast && reading.carries[i] === 1
+    if (isCarried) passedFine = false
+    else if (unit.gap > rule.across) return -1
+    if (unit.gap > BREAK.none && !isCarried) passedBreak = true
+    if (passedFine || (passedBreak && passedPlace)) return -1
+    if (isOf(reading, i, part)) return i
+    if (unit.entry.has[cue.place] === 1) passedPlace = true
+    if (unit.entry.has[cue.fine] === 1 && reading.polarity.turnedOdd[i] === 0) passedFine = true
+  }
+  return -1
+}
+
+function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
+  const at = [start]
+  for (const part of rule.parts.slice(1)) {
+    const next = nextPart(reading, rule, part, at.at(-1)!)
+    if (next < 0) return null
+    at.push(next)
+  }
+  return { rule, at }
+}
+
+function classAnywhere(reading: Reading, id: number): boolean {
+  return reading.units.some((unit) => unit.entry.has[id] === 1)
+}
+
+/** Whether a class stands in the sentence of the match. */
+export function inSentence(reading: Reading, match: Match, id: number): boolean {
+  const { sentence } = reading.context
+  const mine = sentence[match.at[0]!]
+  return reading.units.some((unit, i) => sentence[i] === mine && unit.entry.has[id] === 1)
+}
+
+function holds(reading: Reading, match: Match): boolean {
+  const { needs, unless, anywhere } = match.rule
+  if (needs !== null && !inSentence(reading, match, needs)) return false
+  if (unless !== null && inSentence(reading, match, unless)) return false
+  return anywhere === null || classAnywhere(reading, anywhere)
+}
+
+/** All rules found; those for a word on its own only where no other rule uses the word. */
+export function matchesOf(reading: Reading): Match[] {
+  const found: Match[] = []
+  const { cue, opening } = reading.lexicon
+  for (let i = 0; i < reading.units.length; i++) {
+    const { classes } = reading.units[i]!.entry
+    const turned = reading.polarity.turnedOdd[i] === 1 ? [...classes, cue.odd] : classes
+    for (const id of turned)
+      for (const rule of opening[id]!) {
+        const match = tryRule(reading, rule, i)
+        if (match !== null && holds(reading, match)) found.push(match)
+      }
+  }
+  const used = new Uint8Array(reading.units.length)
+  for (const match of found) if (!match.rule.alone) for (const i of match.at) used[i] = 1
+  return found.filter((match) => !match.rule.alone || match.at.every((i) => used[i] === 0))
+}

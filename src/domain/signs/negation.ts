@@ -1,0 +1,210 @@
+import type { Compiled } from './compile.ts'
+import { BREAK, type Unit } from './units.ts'
+
+/** Per unit: how many negations cover it (0, 1, 2), and whether it was said to be fine. */
+export interface Polarity {
+  readonly negated: Uint8Array
+  readonly fine: Uint8Array
+  /** "not normal", "can't go properly": a fine that became its opposite. */
+  readonly turnedOdd: Uint8Array
+}
+
+/** Words of no account that a negation reaches past before it lapses. */
+const REACH_PAST = 1
+
+class Walk {
+  readonly negated: Uint8Array
+  readonly fine: Uint8Array
+  readonly turnedOdd: Uint8Array
+  private level = 0
+  private opened = -1
+  private unknown = 0
+  private isVerbal = false
+  private joinedByOr = false
+  private inList = false
+
+  constructor(
+    private readonly units: readonly Unit[],
+    private readonly lexicon: Compiled,
+  ) {
+    this.negated = new Uint8Array(units.length)
+    this.fine = new Uint8Array(units.length)
+    this.turnedOdd = new Uint8Array(units.length)
+  }
+
+  is(i: number, cue: keyof Compiled['cue']): boolean {
+    return this.units[i]?.entry.has[this.lexicon.cue[cue]] === 1
+  }
+
+  /** Nothing follows within the clause, so a "no" here answers what stands before it. */
+  private endsClause(i: number): boolean {
+    const next = this.units[i + 1]
+    return next === undefined || next.gap !== BREAK.none
+  }
+
+  forward(): void {
+    for (let i = 0; i < this.units.length; i++) {
+      this.atBreak(i)
+      const opens = this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'nil')
+      if (opens) this.open(i)
+      else if (this.is(i, 'ender') || this.is(i, 'except')) this.close()
+      else if (this.is(i, 'and')) this.atAnd(i)
+      else if (this.is(i, 'or')) this.joinedByOr = true
+      else if (this.level > 0) this.cover(i)
+    }
+  }
+
+  private close(): void {
+    this.level = 0
+  }
+
+  private open(i: number): void {
+    if (this.endsClause(i)) {
+      this.close()
+      return
+    }
+    const isDouble = this.level > 0 && i - this.opened <= 3 && !this.inList
+    this.level = isDouble ? 2 : 1
+    this.opened = i
+    this.unknown = 0
+    this.isVerbal = this.is(i, 'not')
+    this.inList = false
+    this.joinedByOr = false
+  }
+
+  private atBreak(i: number): void {
+    const { gap } = this.units[i]!
+    if (gap >= BREAK.contrast) this.close()
+    if (gap === BREAK.comma && this.level > 0) this.enterList(i)
+  }
+
+  private atAnd(i: number): void {
+    if (this.level > 0) this.enterList(i + 1)
+  }
+
+  /** After a comma or "and" a negation reaches on only to a further item of its list. */
+  private enterList(start: number): void {
+    this.inList = true
+    this.joinedByOr = false
+    this.unknown = 0
+    let i = start
+    while (this.is(i, 'and') || this.is(i, 'or') || this.is(i, 'filler')) {
+      if (this.is(i, 'or')) this.joinedByOr = true
+      i += 1
+    }
+    if (this.joinedByOr) return
+    const item = this.units[i]
+    if (item === undefined || !this.isItem(i)) this.close()
+  }
+
+  private isItem(i: number): boolean {
+    if (this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'thing') || this.is(i, 'gerund')) return true
+    if (!this.is(i, 'place') && !this.is(i, 'topic')) return false
+    for (
+      let j = i + 1;
+      j < this.units.length && this.units[j]!.gap === BREAK.none && !this.is(j, 'and');
+      j++
+    ) {
+      if (this.is(j, 'thing')) return true
+      if (this.is(j, 'finding') || this.is(j, 'cant')) return false
+    }
+    return true
+  }
+
+  private cover(i: number): void {
+    if (this.is(i, 'fine')) {
+      this.turn(i)
+      return
+    }
+    if (this.is(i, 'finding') || this.is(i, 'cant')) {
+      const isPredicate = !this.is(i, 'thing') && !this.is(i, 'gerund')
+      if (isPredicate && ((this.inList && !this.joinedByOr) || this.unknown > 0)) this.close()
+      else this.negated[i] = this.level
+      return
+    }
+    if (this.is(i, 'place') || this.is(i, 'topic')) this.negated[i] = this.level
+    else if (!this.is(i, 'filler') && !this.is(i, 'own')) this.passUnknown()
+  }
+
+  private passUnknown(): void {
+    this.unknown += 1
+    if (this.unknown > (this.isVerbal ? 0 : REACH_PAST)) this.close()
+  }
+
+  /** "peeing isn't normal" tells a finding, it denies nothing. */
+  private turn(i: number): void {
+    if (this.level === 1) {
+      this.turnedOdd[i] = 1
+      this.negated.fill(0, this.opened, i)
+    }
+    this.close()
+  }
+
+  /** "numbness: none", "bladder no": an answer covers the item just before it. */
+  backward(): void {
+    for (let i = 1; i < this.units.length; i++) {
+      const answers = (this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'nil')) && this.endsClause(i)
+      if (!answers || this.units[i]!.gap === BREAK.contrast) continue
+      if (this.units[i]!.gap === BREAK.sentence && !this.units[i]!.afterQuestion) continue
+      for (let j = i - 1; j >= 0 && this.isAnswered(j); j--) {
+        if (!this.is(j, 'filler') && !this.is(j, 'and') && !this.is(j, 'or')) this.negated[j] ||= 1
+        if (this.units[j]!.gap !== BREAK.none) break
+      }
+    }
+  }
+
+  private isAnswered(j: number): boolean {
+    return (['place', 'topic', 'thing', 'gerund', 'and', 'or', 'filler', 'own'] as const).some((cue) =>
+      this.is(j, cue),
+    )
+  }
+
+  fines(): void {
+    for (let i = 0; i < this.units.length; i++) {
+      if (!this.is(i, 'fine') || this.turnedOdd[i] === 1) continue
+      if (this.saysCannot(i)) this.turnedOdd[i] = 1
+      else if (!this.fineBefore(i)) this.fineAfter(i)
+    }
+  }
+
+  /** "can't go properly", "cannot pee normally". */
+  private saysCannot(i: number): boolean {
+    for (let j = i; j > 0 && this.units[j]!.gap === BREAK.none; j--) if (this.is(j - 1, 'cant')) return true
+    return false
+  }
+
+  private fineBefore(i: number): boolean {
+    let found = false
+    let gap = this.units[i]!.gap
+    for (let j = i - 1; j >= 0 && gap <= BREAK.comma; j--) {
+      if (this.is(j, 'no') || this.is(j, 'not') || this.is(j, 'finding') || this.is(j, 'fine')) break
+      const isSubject = this.is(j, 'place') || this.is(j, 'topic')
+      if (isSubject) this.fine[j] = 1
+      else if (!this.isLink(j)) break
+      found ||= isSubject
+      gap = this.units[j]!.gap
+    }
+    return found
+  }
+
+  private fineAfter(i: number): void {
+    for (let j = i + 1; j < this.units.length && j <= i + 8 && this.units[j]!.gap <= BREAK.comma; j++) {
+      if (this.units[j]!.gap === BREAK.comma && j === i + 1) return
+      if (this.is(j, 'place') || this.is(j, 'topic')) this.fine[j] = 1
+      else if (!this.isLink(j)) return
+    }
+  }
+
+  private isLink(j: number): boolean {
+    return (['filler', 'and', 'or', 'own', 'me'] as const).some((cue) => this.is(j, cue))
+  }
+}
+
+/** Negation after the kinds of rule of NegEx (Chapman 2001) and ConText (Harkema 2009). */
+export function polarityOf(units: readonly Unit[], lexicon: Compiled): Polarity {
+  const walk = new Walk(units, lexicon)
+  walk.forward()
+  walk.backward()
+  walk.fines()
+  return walk
+}

@@ -1,0 +1,126 @@
+import { type Care, higherCare } from '../care.ts'
+import { fold } from '../reply/fold.ts'
+import { type Token, tokenise } from '../reply/tokens.ts'
+import { careOf, SIGN_IDS, type SignId } from './catalogue.ts'
+import { contextOf } from './context.ts'
+import { judge, type Verdict } from './judge.ts'
+import { lexiconFor } from './lexicon/languages.ts'
+import { carriesOf, type Match, matchesOf, type Reading } from './match.ts'
+import { polarityOf } from './negation.ts'
+import type { Screening } from './screening.ts'
+import { unitsOf } from './units.ts'
+
+const NOTHING: Screening = { signs: [], denied: [], care: 'none', unsure: [], evidence: [] }
+
+interface Judged {
+  readonly match: Match
+  readonly verdict: Verdict
+}
+
+/** A surer or graver sign that already tells what the other would. */
+const TOLD_BY: Partial<Record<SignId, SignId>> = {
+  'new-numbness': 'leg-weakness',
+  'new-symptoms-elsewhere': 'stroke-signs',
+  'minor-injury-risk': 'major-injury',
+}
+
+/**
+ * Looks for urgent signs in a message; knows no history. Total on any string, cost linear in its length.
+ * An unknown locale is read as English.
+ */
+export function screen(text: string, locale: string): Screening {
+  const folded = fold(text)
+  const tokens = tokenise(folded)
+  const lexicon = lexiconFor(locale)
+  const units = unitsOf(tokens, lexicon)
+  if (units.length === 0) return NOTHING
+  const reading: Reading = {
+    units,
+    lexicon,
+    polarity: polarityOf(units, lexicon),
+    context: contextOf(units, lexicon, endsAsking(tokens)),
+    carries: carriesOf(units, lexicon),
+  }
+  const judged = matchesOf(reading).map((match): Judged => ({ match, verdict: judge(reading, match) }))
+  const { sure, unsure } = sorted(judged)
+  const signs = SIGN_IDS.filter((sign) => sure.has(sign) || unsure.has(sign))
+  const denied = denials(reading, judged, signs)
+  if (signs.length === 0 && denied.length === 0) return NOTHING
+  const quote = (from: number, to: number): string => folded.quote(units[from]!.start, units[to]!.end)
+  return {
+    signs,
+    denied,
+    care: careFor(signs),
+    unsure: signs.filter((sign) => !sure.has(sign)),
+    evidence: evidenceOf(reading, judged, signs, denied, quote),
+  }
+}
+
+const endsAsking = (tokens: readonly Token[]): boolean => tokens.slice(-2).some((token) => token.text === '?')
+
+/** The highest of the signs; two `soon` signs together are seen the same day. */
+export function careFor(signs: readonly SignId[]): Care {
+  const highest = signs.reduce<Care>((care, sign) => higherCare(care, careOf(sign)), 'none')
+  const soon = signs.filter((sign) => careOf(sign) === 'soon').length
+  return highest === 'soon' && soon > 1 ? 'same-day' : highest
+}
+
+function sorted(judged: readonly Judged[]): { sure: Set<SignId>; unsure: Set<SignId> } {
+  const sure = new Set<SignId>()
+  const unsure = new Set<SignId>()
+  for (const { match, verdict } of judged) {
+    if (verdict === 'sure') sure.add(match.rule.sign)
+    if (verdict === 'unsure') unsure.add(match.rule.sign)
+  }
+  for (const [weaker, stronger] of Object.entries(TOLD_BY) as [SignId, SignId][])
+    if (sure.has(stronger)) {
+      sure.delete(weaker)
+      unsure.delete(weaker)
+    }
+  return { sure, unsure }
+}
+
+function denials(reading: Reading, judged: readonly Judged[], signs: readonly SignId[]): (SignId | 'all')[] {
+  const { units, lexicon, polarity, context } = reading
+  if (signs.length === 0 && units.some((unit) => unit.entry.has[lexicon.cue['deny-all']] === 1))
+    return ['all']
+  const found = new Set<SignId>()
+  for (const { match, verdict } of judged) if (verdict === 'denied') found.add(match.rule.sign)
+  units.forEach((unit, i) => {
+    if (polarity.fine[i] !== 1 && polarity.negated[i] !== 1) return
+    if (context.other[i] === 2 || context.supposed[i] === 2) return
+    for (const id of unit.entry.classes) if (lexicon.subjects[id]) found.add(lexicon.subjects[id])
+  })
+  return SIGN_IDS.filter((sign) => found.has(sign) && !signs.includes(sign))
+}
+
+function evidenceOf(
+  reading: Reading,
+  judged: readonly Judged[],
+  signs: readonly SignId[],
+  denied: readonly (SignId | 'all')[],
+  quote: (from: number, to: number) => string,
+): Screening['evidence'] {
+  const evidence: { sign: SignId | 'all'; words: string; negated: boolean }[] = []
+  const add = (sign: SignId | 'all', words: string, negated: boolean): void => {
+    if (!evidence.some((one) => one.sign === sign && one.words === words))
+      evidence.push({ sign, words, negated })
+  }
+  for (const { match, verdict } of judged) {
+    const { sign } = match.rule
+    const isPresent = (verdict === 'sure' || verdict === 'unsure') && signs.includes(sign)
+    const isDenied = verdict === 'denied' && denied.includes(sign)
+    if (isPresent || isDenied) add(sign, quote(match.at[0]!, match.at.at(-1)!), isDenied)
+  }
+  const { cue, subjects } = reading.lexicon
+  reading.units.forEach((unit, i) => {
+    if (denied.includes('all') && unit.entry.has[cue['deny-all']] === 1) add('all', quote(i, i), true)
+    for (const id of unit.entry.classes) {
+      const sign = subjects[id]
+      const isQuoted =
+        sign === undefined || !denied.includes(sign) || evidence.some((one) => one.sign === sign)
+      if (!isQuoted) add(sign, quote(i, i), true)
+    }
+  })
+  return evidence
+}
