@@ -25,6 +25,9 @@ export interface Violation {
   errors?: unknown
 }
 
+// an invalid body and an empty message: mistakes of the bot, whatever the world is like
+const INVALID = new Set([50035, 50006])
+
 /** What the HTTP side works with. */
 export interface HttpSettings {
   context: Context
@@ -94,8 +97,9 @@ export class HttpApi {
     } catch (error) {
       if (!(error instanceof Refusal)) return this.failed(seen, error)
       const { status, code, message, errors } = error
-      if (code === 50035)
+      if (INVALID.has(code)) {
         this.violations.push({ request: `${seen.method} ${seen.path}`, reason: message, errors })
+      }
       return { status, body: { code, message, ...(errors ? { errors } : {}) }, headers }
     }
   }

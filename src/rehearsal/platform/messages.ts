@@ -1,12 +1,15 @@
 import { type BuildFile, buildAttachments, keptAttachments } from './attachments.ts'
-import { MessageFlag } from './codes.ts'
+import { ComponentType, MessageFlag } from './codes.ts'
 import { userObject } from './objects.ts'
+import { invalidField } from './refusal.ts'
 import { compareSnowflakes } from './snowflake.ts'
 import { type Component, type Embed, type MessageBody, type WireMessage, walkComponents } from './wire.ts'
 import type { Account, Channel, StoredMessage, World } from './world.ts'
 
 /** How long a nonce is remembered. The platform says "the past few minutes"; five is our reading. */
 const NONCE_WINDOW_MS = 5 * 60_000
+
+const REPLY_TYPE = 19
 
 /** What a new message is made of, besides its body. */
 export interface NewMessage {
@@ -24,13 +27,13 @@ export interface NewMessage {
 
 /** Writes a message into a channel. */
 export function addMessage(world: World, message: NewMessage): StoredMessage {
-  const { channel, author, body, files } = message
+  const { channel, author, body } = message
   const id = world.nextId()
   const onlyFor = message.onlyFor ?? null
   const attachments = buildAttachments(world, { ...message, ephemeral: onlyFor !== null })
   const wire: WireMessage = {
     id,
-    type: message.type ?? 0,
+    type: message.type ?? (body.message_reference ? REPLY_TYPE : 0),
     channel_id: channel.id,
     author: userObject(author),
     content: body.content ?? '',
@@ -41,13 +44,11 @@ export function addMessage(world: World, message: NewMessage): StoredMessage {
     ...mentionsIn(world, body),
     attachments,
     embeds: embedsOf(body.embeds, attachments),
-    components: numberComponents(body.components),
+    components: keepComponents(body.components),
     pinned: false,
     flags: (body.flags ?? 0) | (onlyFor === null ? 0 : MessageFlag.ephemeral),
     ...(body.nonce == null ? {} : { nonce: body.nonce }),
-    ...(files.length > 0 || body.message_reference == null
-      ? {}
-      : { message_reference: body.message_reference }),
+    ...referenceOf(message),
     ...message.extra,
   }
   const stored = { wire, channelId: channel.id, onlyFor, interactionId: message.interactionId ?? null }
@@ -70,12 +71,14 @@ export function editMessage(
     ephemeral: stored.onlyFor !== null,
   }
   if (body.attachments !== undefined || change.files.length > 0) {
+    const before = wire.attachments
     wire.attachments = [...keptAttachments(wire.attachments, body), ...buildAttachments(world, build)]
+    for (const { id } of before) if (!wire.attachments.some((a) => a.id === id)) world.files.delete(id)
   }
   if (body.content !== undefined)
     Object.assign(wire, { content: body.content ?? '', ...mentionsIn(world, body) })
   if (body.embeds !== undefined) wire.embeds = embedsOf(body.embeds, wire.attachments)
-  if (body.components !== undefined) wire.components = numberComponents(body.components)
+  if (body.components !== undefined) wire.components = keepComponents(body.components)
   // an edit can neither show a private reply to others nor hide one, and it ends the waiting for words
   const kept = wire.flags & ~MessageFlag.loading
   wire.flags =
@@ -95,7 +98,8 @@ export function removeMessage(world: World, stored: StoredMessage): void {
 /** The bot's message with this nonce in this channel, where it was made within the last minutes. */
 export function findByNonce(world: World, channel: Channel, nonce: string | number): StoredMessage | null {
   const oldest = world.now() - NONCE_WINDOW_MS
-  for (const stored of channel.messages.toReversed()) {
+  for (let i = channel.messages.length - 1; i >= 0; i -= 1) {
+    const stored = channel.messages[i]!
     if (Date.parse(stored.wire.timestamp) < oldest) return null
     if (stored.wire.author.id === world.bot.id && stored.wire.nonce === nonce) return stored
   }
@@ -129,6 +133,16 @@ export function listMessages(channel: Channel, window: Window): WireMessage[] {
   return older.slice(-limit).reverse()
 }
 
+function referenceOf({ channel, body }: NewMessage): Pick<WireMessage, 'message_reference'> {
+  const id = body.message_reference?.message_id
+  if (!id) return {}
+  const known = channel.messages.some((m) => m.wire.id === id)
+  if (!known && body.message_reference?.fail_if_not_exists !== false) {
+    throw invalidField('message_reference', 'REPLIES_UNKNOWN_MESSAGE', 'Unknown message')
+  }
+  return known ? { message_reference: { type: 0, channel_id: channel.id, message_id: id } } : {}
+}
+
 function mentionsIn(world: World, body: MessageBody): Pick<WireMessage, 'mentions' | 'mention_roles'> {
   const content = body.content ?? ''
   const users = [...content.matchAll(/<@!?(\d+)>/g)].map((m) => world.users.get(m[1]!))
@@ -159,13 +173,17 @@ function embedsOf(
   }))
 }
 
-/** The platform numbers every component that came without a number. */
-export function numberComponents(components: readonly Component[] | null | undefined): Component[] {
-  const copy = structuredClone(components ?? []) as Component[]
+/** Components as the platform gives them back: numbered where they came without a number, nothing left null. */
+export function keepComponents(components: readonly Component[] | null | undefined): Component[] {
+  const text = JSON.stringify(components ?? [])
+  const copy = JSON.parse(text, (_key, value: unknown) => value ?? undefined) as Component[]
   let next = 1
   walkComponents(copy, (component) => {
     component.id = component.id || next // a number of 0 counts as none
     next += 1
+    if (component.type !== ComponentType.stringSelect) return
+    component.min_values ??= 1
+    component.max_values ??= 1
   })
   return copy
 }

@@ -67,8 +67,19 @@ export function checkRequest(operation: Operation, body: unknown): void {
   checkIds(operation)
   const schema = BODIES[operation.name]
   if (!schema || (body === undefined && !operation.name.startsWith('POST'))) return
-  const result = schema.safeParse(body ?? {})
+  const result = schema.safeParse(withNumericBits(body ?? {}))
   if (!result.success) throw refuse.invalidBody(describe(result.error.issues))
+}
+
+// The schemas want permission bits as numbers; the documentation has them as strings of digits, which the
+// platform takes as well and the client library sends.
+const BIT_FIELDS = new Set(['default_member_permissions', 'allow', 'deny'])
+
+function withNumericBits(body: unknown): unknown {
+  const text = JSON.stringify(body)
+  return JSON.parse(text, (key, value: unknown) =>
+    BIT_FIELDS.has(key) && typeof value === 'string' && /^\d+$/.test(value) ? Number(value) : value,
+  )
 }
 
 function checkIds(operation: Operation): void {

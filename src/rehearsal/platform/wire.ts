@@ -107,7 +107,7 @@ export interface MessageBody {
   nonce?: string | number | null
   enforce_nonce?: boolean | null
   sticker_ids?: string[] | null
-  message_reference?: unknown
+  message_reference?: { message_id?: string; fail_if_not_exists?: boolean } | null
   allowed_mentions?: { parse?: string[] | null; users?: string[] | null; roles?: string[] | null } | null
   poll?: unknown
   tts?: boolean | null

@@ -15,11 +15,9 @@ import {
   TextInputBuilder,
   TextInputStyle,
 } from 'discord.js'
-import { afterEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import type { PostedEvent } from '../../../src/rehearsal/platform/index.ts'
-import { clearStages, declare, nextInteraction, nextMessage, setStage, until } from './harness.ts'
-
-afterEach(clearStages)
+import { declare, nextInteraction, nextMessage, setStage, until } from './harness.ts'
 
 const COUNT = new SlashCommandBuilder()
   .setName('count')
@@ -30,8 +28,8 @@ const COUNT = new SlashCommandBuilder()
 const row = (...parts: ButtonBuilder[]) => new ActionRowBuilder<ButtonBuilder>().addComponents(...parts)
 const button = (id: string) => new ButtonBuilder().setCustomId(id).setLabel(id).setStyle(ButtonStyle.Primary)
 
-test('words go in and out in direct messages', async () => {
-  const { platform, client, heron, heard } = await setStage()
+test('words go in and out in direct messages', async (t) => {
+  const { platform, client, heron, heard } = await setStage(t)
   const posted: PostedEvent[] = []
   platform.on('message', (event) => posted.push(event))
   const came = nextMessage(client)
@@ -45,8 +43,8 @@ test('words go in and out in direct messages', async () => {
   expect(platform.violations).toEqual([])
 })
 
-test('a command is declared, used and answered in private', async () => {
-  const { platform, client, heron, channelId } = await setStage()
+test('a command is declared, used and answered in private', async (t) => {
+  const { platform, client, heron, channelId } = await setStage(t)
   await declare(client, [COUNT])
   expect(platform.registrations()).toBe(1)
   const came = nextInteraction(client)
@@ -63,8 +61,8 @@ test('a command is declared, used and answered in private', async () => {
   expect(platform.violations).toEqual([])
 })
 
-test('a button is pressed and its message changes', async () => {
-  const { platform, client, heron } = await setStage()
+test('a button is pressed and its message changes', async (t) => {
+  const { platform, client, heron } = await setStage(t)
   const user = await client.users.fetch(heron.id)
   const sent = await user.send({ content: 'ready?', components: [row(button('go'), button('wait'))] })
   const came = nextInteraction(client)
@@ -80,8 +78,8 @@ test('a button is pressed and its message changes', async () => {
   expect(platform.violations).toEqual([])
 })
 
-test('a select is chosen from, its work deferred, its message edited later', async () => {
-  const { platform, client, heron } = await setStage()
+test('a select is chosen from, its work deferred, its message edited later', async (t) => {
+  const { platform, client, heron } = await setStage(t)
   const boats = [1, 2, 4].map((n) => ({ label: `${n} seats`, value: String(n) }))
   const select = new StringSelectMenuBuilder().setCustomId('boat').addOptions(boats)
   const menu = new ActionRowBuilder<StringSelectMenuBuilder>().addComponents(select)
@@ -126,8 +124,8 @@ const form = () =>
         ),
     )
 
-test('a form with labels is opened by a button, filled in and sent', async () => {
-  const { platform, client, heron } = await setStage()
+test('a form with labels is opened by a button, filled in and sent', async (t) => {
+  const { platform, client, heron } = await setStage(t)
   const sent = await (await client.users.fetch(heron.id)).send({
     content: 'log',
     components: [row(button('open'))],
@@ -153,8 +151,8 @@ test('a form with labels is opened by a button, filled in and sent', async () =>
   expect(platform.violations).toEqual([])
 })
 
-test('a deferred reply is filled later, followed up and taken back', async () => {
-  const { platform, client, heron } = await setStage()
+test('a deferred reply is filled later, followed up and taken back', async (t) => {
+  const { platform, client, heron } = await setStage(t)
   const posted: PostedEvent[] = []
   platform.on('message', (event) => posted.push(event))
   await declare(client, [COUNT])
@@ -178,8 +176,8 @@ test('a deferred reply is filled later, followed up and taken back', async () =>
   expect(platform.violations).toEqual([])
 })
 
-test('an option offers suggestions while it is typed', async () => {
-  const { platform, client, heron } = await setStage()
+test('an option offers suggestions while it is typed', async (t) => {
+  const { platform, client, heron } = await setStage(t)
   await declare(client, [COUNT])
   const came = nextInteraction(client)
   const answered = heron.complete('dm', 'count', 'boat', 'do')
@@ -190,8 +188,8 @@ test('an option offers suggestions while it is typed', async () => {
   expect(platform.violations).toEqual([])
 })
 
-test('a person’s app refuses what a command does not allow', async () => {
-  const { client, heron } = await setStage()
+test('a person’s app refuses what a command does not allow', async (t) => {
+  const { client, heron } = await setStage(t)
   await declare(client, [COUNT])
   await expect(heron.slash('dm', 'count')).rejects.toThrow('needs strokes')
   await expect(heron.slash('dm', 'count', { strokes: 41 })).rejects.toThrow('at most 40')
@@ -199,8 +197,8 @@ test('a person’s app refuses what a command does not allow', async () => {
   await expect(heron.slash('dm', 'row')).rejects.toThrow('no command /row')
 })
 
-test('edits and deletions of a person’s words reach the bot', async () => {
-  const { platform, client, heron, heard } = await setStage()
+test('edits and deletions of a person’s words reach the bot', async (t) => {
+  const { platform, client, heron, heard } = await setStage(t)
   const events: string[] = []
   client.on('messageUpdate', (_old, message) => events.push(`edited: ${message.content}`))
   client.on('messageDelete', (message) => events.push(`deleted ${message.id}`))
@@ -211,8 +209,8 @@ test('edits and deletions of a person’s words reach the bot', async () => {
   expect(events).toEqual(['edited: five', `deleted ${id}`])
 })
 
-test('pictures, stickers and voice messages of a person are seen as such', async () => {
-  const { client, heron } = await setStage()
+test('pictures, stickers and voice messages of a person are seen as such', async (t) => {
+  const { client, heron } = await setStage(t)
   const first = nextMessage(client)
   heron.say('', {
     attachments: [{ filename: 'oar.png', contentType: 'image/png', data: Buffer.from('png') }],

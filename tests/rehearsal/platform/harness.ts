@@ -1,4 +1,5 @@
 import { Client, Events, GatewayIntentBits, type Interaction, type Message, Partials } from 'discord.js'
+import type { TestContext } from 'vitest'
 import {
   createPlatform,
   type Person,
@@ -15,10 +16,7 @@ export interface Stage {
   heron: Person
   /** Number of the last gateway event that the client has taken in. */
   heard: () => number
-  close: () => Promise<void>
 }
-
-const stages: Stage[] = []
 
 /** A client that has what direct messages need, and no privileged intent. */
 export function makeClient(platform: Platform, rest: { timeout?: number } = {}): Client {
@@ -37,7 +35,8 @@ export async function logIn(client: Client, token: string): Promise<void> {
   await ready
 }
 
-export async function setStage(options: PlatformOptions = {}): Promise<Stage> {
+/** Sets a stage; it is cleared when the test that asked for it ends. */
+export async function setStage(context: TestContext, options: PlatformOptions = {}): Promise<Stage> {
   const platform = createPlatform(options)
   const guild = platform.build.addGuild('boathouse')
   const channel = platform.build.addChannel(guild.id, 'coaches')
@@ -57,22 +56,8 @@ export async function setStage(options: PlatformOptions = {}): Promise<Stage> {
     await client.destroy()
     await platform.stop()
   }
-  const stage = {
-    platform,
-    client,
-    guildId: guild.id,
-    channelId: channel.id,
-    heron,
-    heard: () => last,
-    close,
-  }
-  stages.push(stage)
-  return stage
-}
-
-/** Closes what `setStage` opened; for `afterEach`. */
-export async function clearStages(): Promise<void> {
-  for (const stage of stages.splice(0)) await stage.close()
+  context.onTestFinished(close)
+  return { platform, client, guildId: guild.id, channelId: channel.id, heron, heard: () => last }
 }
 
 /** The next interaction that the client receives. */
@@ -93,7 +78,7 @@ export function nextMessage(client: Client): Promise<Message> {
 }
 
 /** Waits until `check` holds; fails after `ms`. */
-export async function until(check: () => boolean, ms = 5000): Promise<void> {
+export async function until(check: () => boolean, ms = 12_000): Promise<void> {
   const end = performance.now() + ms
   while (!check()) {
     if (performance.now() > end) throw new Error('what was waited for did not come')

@@ -37,7 +37,15 @@ function routesUnder(path: string): Routes {
     [`GET ${path}/{command_id}`]: at((world, scope, { params }) => ok(find(world, scope, params.at(-1)!))),
     [`PATCH ${path}/{command_id}`]: at((world, scope, { params, body }) => {
       const current = find(world, scope, params.at(-1)!)
-      const kept = { ...current, ...(body as Declared), id: current.id, version: world.nextId() }
+      const change = body as Declared
+      const permissions = change.default_member_permissions ?? current.default_member_permissions
+      const kept = {
+        ...current,
+        ...change,
+        default_member_permissions: bits(permissions),
+        id: current.id,
+        version: world.nextId(),
+      }
       world.commands.set(
         scope,
         commandsIn(world, scope).map((c) => (c === current ? kept : c)),
@@ -82,15 +90,20 @@ function keep(world: World, scope: string, declared: Declared): Command {
   const known = commandsIn(world, scope).find((c) => c.name === declared.name)
   return {
     description: '',
-    default_member_permissions: null,
     nsfw: false,
     type: 1,
     ...declared,
+    default_member_permissions: bits(declared.default_member_permissions),
     id: known?.id ?? world.nextId(),
     application_id: world.bot.id,
     version: world.nextId(),
     ...(scope === GLOBAL ? {} : { guild_id: scope }),
   }
+}
+
+// declared as a number or as digits, given back as digits
+function bits(permissions: string | number | null | undefined): string | null {
+  return permissions == null ? null : String(permissions)
 }
 
 function checkNames(declared: readonly Declared[]): void {
