@@ -7,7 +7,7 @@ import { element, line, text, title } from './svg.ts'
 
 const HEIGHT = 78
 /** Room above 10 for the label of the worst day. */
-const HEADROOM = 12
+const HEADROOM = 15
 const TICKS = [0, 5, 10]
 
 /** Pain as a line that breaks where an answer is missing, with its worst day ringed and named. */

@@ -57,7 +57,7 @@ const RULE: Readonly<Record<RuleId, string>> = {
   regain: 'below the knee again',
 }
 const REASON: Readonly<Record<Exclude<AttentionReason, 'quiet'>, string>> = {
-  'alert-open': 'alert that nobody has taken up',
+  'alert-open': 'nobody has taken up the alert',
   urgent: 'urgent sign open',
   spreading: 'symptoms moving away from the back',
   'severe-pain': 'severe pain',
@@ -190,7 +190,8 @@ function why({ facts, reasons }: RollCallEntry): string {
   return reasons
     .map(({ reason, since }) => {
       if (reason === 'quiet') return `no reply for ${count(facts.silentDays, 'day')}`
-      return REASON[reason] + (since === null ? '' : ` since ${date(since)}`)
+      const word = reason === 'alert-open' ? 'of' : 'since'
+      return REASON[reason] + (since === null ? '' : ` ${word} ${date(since)}`)
     })
     .join('; ')
 }
