@@ -151,10 +151,9 @@ function change({ change, percent, meaningful }: WeekFacts['pain']): string {
   if (change === null) return ''
   if (change === 0) return ', no change'
   const share = percent === null ? '' : ` (${Math.abs(Math.round(percent))} %)`
-  const size = `${Math.abs(change)}${share} ${change < 0 ? 'better' : 'worse'}`
+  const size = `${count(Math.abs(change), 'point')}${share} ${change < 0 ? 'better' : 'worse'}`
   if (change > 0) return `, ${size}`
-  const least = 'the least that matters, 2 points and 30 %'
-  return meaningful ? `, ${size}: at or past ${least}` : `, ${size}: short of ${least}`
+  return `, ${size}: ${meaningful ? 'enough to matter' : 'less than matters'} (2 points and 30 %)`
 }
 
 /** What a rule found, in a few words. */
