@@ -102,15 +102,17 @@ export interface Message {
   readonly mentions: { readonly roles: readonly string[]; readonly users: readonly string[] }
 }
 
-/** What answers a command or a press: shown in place, in private where a client is concerned. */
+/** What answers a command or a press: shown in place. It carries no components: those belong to the outbox. */
 export interface Answer {
   readonly text: string
   readonly kind: MessageKind
   readonly about: string | null
   readonly drills: readonly string[]
-  readonly buttons: readonly Button[]
-  readonly pick: Pick | null
   readonly picture: Picture | null
   readonly asks: Ask | ScreeningAsk | null
   readonly care: Care
+  /** After a press: shown beside the message to whoever pressed, and the message stays as it is. */
+  readonly privately: boolean
+  /** Every row of the client goes once this has been said. */
+  readonly erases?: true
 }

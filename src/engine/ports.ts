@@ -74,6 +74,8 @@ export interface Tx {
   due(id: string): Promise<DueRow | null>
   /** Writes all of it; a posting whose key exists already is left out. */
   apply(outcome: Outcome): Promise<void>
+  /** Drops those waiting messages of a client (not yet sent) that `which` picks, noting the reason. */
+  withdraw(clientId: string, reason: string, which: (row: OutboxRow) => boolean): Promise<void>
   /** Removes every row of a client, outbox bodies included. */
   erase(clientId: string): Promise<void>
 }

@@ -6,7 +6,7 @@ import type { Reach } from '../domain/reach.ts'
 import type { Ask } from '../domain/reply/reading.ts'
 import type { Figures, Level, Proposal, RuleId } from '../domain/rules/assessment.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
-import type { Message, MessageKind } from './message.ts'
+import type { Act, Message, MessageKind } from './message.ts'
 
 /**
  * The rows of the store, one interface a table, each with a text `id` made of what the row stands for, so that
@@ -158,7 +158,7 @@ export interface SignRow {
 export interface HoldRow {
   id: string
   clientId: string
-  kind: 'lock' | 'park' | 'pause' | 'rest' | 'no-advance'
+  kind: 'lock' | 'park' | 'pause' | 'rest'
   /** The resting ladder. */
   ladder: string | null
   reason: string
@@ -191,7 +191,7 @@ export interface DecisionRow {
   reason: string
   /** What had been proposed, and by which rules. */
   proposal: Proposal
-  rules: RuleId[]
+  rules: readonly RuleId[]
 }
 
 export interface AlertRow {
@@ -224,6 +224,10 @@ export interface AskedRow {
   at: Date
   /** Outbox key of the message that asked. */
   message: string
+  /** True where silence counts as yes (a sign that somebody hinted at). */
+  pressing: boolean
+  /** What may be chosen, in the order shown: "2" in words is the second. */
+  options: { name: string; label: string; act: Act }[]
 }
 /** A step of consent or screening: `consent`, or `screening:` and the id of the question. */
 export type ScreeningAsk = 'consent' | `screening:${string}`
@@ -245,7 +249,6 @@ export type DueKind =
   | 'alert-step'
   | 'untaken'
   | 'urgent-follow-up'
-  | 'morning-follow-up'
   | 'digest'
 
 /** A platform id already applied. */

@@ -36,3 +36,6 @@ export interface RungChange {
   readonly to: number
   readonly why: 'plan' | 'advance' | 'ease-back' | 'rest' | 'return' | 'clearance' | 'undo'
 }
+
+/** The gate of the house: common practice, adjustable per plan. */
+export const DEFAULT_GATE: GateSettings = { checkIns: 5, days: 5, share: 0.8, painAtMost: 5, apart: 2 }

@@ -1,0 +1,59 @@
+import type { ChatCommand } from '../src/engine/command.ts'
+import { answer } from './answer.ts'
+import { checkIn } from './check-in.ts'
+import { clear } from './clear.ts'
+import { clientRecord } from './client-record.ts'
+import { decide } from './decide.ts'
+import { digest } from './digest.ts'
+import { discharge } from './discharge.ts'
+import { enrol } from './enrol.ts'
+import { eraseClient } from './erase-client.ts'
+import { help } from './help.ts'
+import { leave } from './leave.ts'
+import { myRecord } from './my-record.ts'
+import { myTimes } from './my-times.ts'
+import { note } from './note.ts'
+import { noted } from './noted.ts'
+import { pause } from './pause.ts'
+import { pauseClient } from './pause-client.ts'
+import { plan } from './plan.ts'
+import { release } from './release.ts'
+import { resume } from './resume.ts'
+import { resumeClient } from './resume-client.ts'
+import { roster } from './roster.ts'
+import { setUp } from './set-up.ts'
+import { spokenWith } from './spoken-with.ts'
+import { takeUp } from './take-up.ts'
+import { today } from './today.ts'
+import { why } from './why.ts'
+
+/** Every command that the bot offers in the chat. */
+export const commands: readonly ChatCommand[] = [
+  answer,
+  checkIn,
+  clear,
+  clientRecord,
+  decide,
+  digest,
+  discharge,
+  enrol,
+  eraseClient,
+  help,
+  leave,
+  myRecord,
+  myTimes,
+  note,
+  noted,
+  pause,
+  pauseClient,
+  plan,
+  release,
+  resume,
+  resumeClient,
+  roster,
+  setUp,
+  spokenWith,
+  takeUp,
+  today,
+  why,
+]

@@ -1,0 +1,54 @@
+import { WEEKDAYS } from '../src/domain/day.ts'
+import { isClockTime, isZone } from '../src/domain/local-time.ts'
+import { regionOf } from '../src/domain/region.ts'
+import { plain } from '../src/engine/answer.ts'
+import type { ClientCommand } from '../src/engine/command.ts'
+import type { ClientRow } from '../src/engine/rows.ts'
+import { reschedulePrompt } from '../src/engine/schedule-prompt.ts'
+import type { Texts } from '../src/text/index.ts'
+
+type Times = Pick<ClientRow, 'prompt' | 'reminder' | 'zone' | 'off' | 'region'>
+type Options = Readonly<Record<string, string | number | boolean>>
+
+/** Prompt time, reminder, zone, days off and country, by the client alone. */
+export const myTimes: ClientCommand = {
+  name: 'my-times',
+  who: 'client',
+  options: ['prompt', 'reminder', 'zone', 'off', 'region'].map((name) => ({
+    name,
+    kind: 'text',
+    required: false,
+  })),
+  run(draft, { options }) {
+    const { commands } = draft.texts
+    const times = readTimes(options, draft.client, draft.texts)
+    if (typeof times === 'string') return plain(times, draft.client.ref)
+    // another zone may be another country: no number is named until the client has said which
+    const moved = times.zone !== draft.client.zone && options.region === undefined
+    draft.put('client', { ...draft.client, ...times, ...(moved ? { region: null } : {}) })
+    reschedulePrompt(draft)
+    const text = commands.timesChanged(times.prompt, times.zone, times.off.join(' '))
+    return plain(moved ? `${text}\n${commands.askCountry}` : text, draft.client.ref)
+  },
+}
+
+/** The times as wished, or the sentence that says what cannot be. */
+export function readTimes(options: Options, before: Times, { commands }: Texts): Times | string {
+  const word = (name: string): string | null =>
+    options[name] === undefined ? null : String(options[name]).trim()
+  const prompt = word('prompt') ?? before.prompt
+  const reminder = word('reminder') ?? before.reminder
+  const zone = word('zone') ?? before.zone
+  const region = word('region')?.toUpperCase() ?? before.region
+  const off =
+    word('off')
+      ?.split(/[\s,]+/)
+      .filter(Boolean) ?? before.off
+  if (!isClockTime(prompt)) return commands.badTime(prompt)
+  if (reminder !== null && !isClockTime(reminder)) return commands.badTime(reminder)
+  if (!isZone(zone)) return commands.badZone(zone)
+  if (region !== null && !regionOf(region)) return commands.badRegion(region)
+  if (!off.every((day) => (WEEKDAYS as readonly string[]).includes(day)))
+    return commands.badOff(off.join(' '))
+  return { prompt, reminder, zone, region, off }
+}

@@ -1,0 +1,16 @@
+import { plain } from '../src/engine/answer.ts'
+import type { CoachCommand } from '../src/engine/command.ts'
+import { pause } from '../src/engine/quiet.ts'
+
+/** A pause set by the coach. */
+export const pauseClient: CoachCommand = {
+  name: 'pause-client',
+  who: 'coach',
+  options: [{ name: 'client', kind: 'client', required: true }],
+  run(draft, { actor }) {
+    const { client, commands } = draft.texts
+    if (!pause(draft, 'coach', `<@${actor.user}>`)) return plain(client.alreadyPaused, draft.client.ref)
+    draft.toClient({ kind: 'notice', text: commands.pausedByCoach })
+    return plain(commands.done, draft.client.ref)
+  },
+}

@@ -1,0 +1,79 @@
+import { createDelivery, type OnSent } from './chat/delivery.ts'
+import type { Event } from './engine/event.ts'
+import type { Courier, DueStore, Engine, Handled, OutboxStore } from './engine/ports.ts'
+
+/** The bot's parts under one clock; the same in service, in rehearsal and in a scenario. */
+export interface Bot {
+  /** Applies an event and sends what it leads to. */
+  handle(event: Event): Promise<Handled>
+  /** Handles everything due by now, then sends what waits. */
+  tick(): Promise<void>
+  /** The earliest instant at which something is due or may be sent again; null where nothing is. */
+  nextDue(): Promise<Date | null>
+  /** Resolves when nothing is being handled or sent. */
+  idle(): Promise<void>
+}
+
+export interface BotParts {
+  readonly engine: Engine
+  readonly dues: DueStore
+  readonly outbox: OutboxStore
+  readonly courier: Courier
+  readonly now: () => Date
+  /** Called with every message that reached the platform. */
+  readonly onSent?: OnSent
+  /** Hears of failures that are tried again by themselves. */
+  readonly onTrouble?: (error: unknown) => void
+}
+
+// So many due rows are taken at a time: enough to keep delivery busy, few enough to let an urgent event between.
+const BATCH = 100
+
+export function createBot(parts: BotParts): Bot {
+  const { engine, dues, outbox, now, onTrouble = () => {} } = parts
+  const running = new Set<Promise<unknown>>()
+  const delivery = createDelivery({
+    outbox,
+    courier: parts.courier,
+    now,
+    onSent: parts.onSent ?? (() => {}),
+    undelivered: (event) => engine.handle(event, now()),
+    onTrouble,
+  })
+
+  const track = <T>(work: Promise<T>): Promise<T> => {
+    running.add(work)
+    work.finally(() => running.delete(work)).catch(() => {})
+    return work
+  }
+
+  const handle = async (event: Event): Promise<Handled> => {
+    const handled = await engine.handle(event, now())
+    // applied is applied: what could not be sent yet waits in the outbox for the next tick
+    await delivery.drain().catch(onTrouble)
+    return handled
+  }
+
+  const tick = async (): Promise<void> => {
+    for (
+      let batch = await dues.dueBy(now(), BATCH);
+      batch.length > 0;
+      batch = await dues.dueBy(now(), BATCH)
+    ) {
+      for (const due of batch) await engine.handle({ kind: 'due', due }, now())
+      await delivery.drain()
+    }
+    await delivery.drain()
+  }
+
+  return {
+    handle: (event) => track(handle(event)),
+    tick: () => track(tick()),
+    nextDue: async () => earliest(await dues.nextDue(), await outbox.nextDue()),
+    idle: async () => {
+      while (running.size > 0) await Promise.allSettled(running)
+    },
+  }
+}
+
+const earliest = (a: Date | null, b: Date | null): Date | null => (a && b ? (a < b ? a : b) : (a ?? b))

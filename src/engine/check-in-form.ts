@@ -1,0 +1,76 @@
+import type { Side } from '../domain/checkin.ts'
+import { type Day, weekday } from '../domain/day.ts'
+import { isReach, REACHES } from '../domain/reach.ts'
+import { isSignId, SIGN_IDS, type SignId } from '../domain/signs/catalogue.ts'
+import type { Draft } from './draft.ts'
+import type { Filled } from './event.ts'
+import type { Form } from './message.ts'
+import type { Given } from './record.ts'
+import { plannedOn } from './rungs.ts'
+
+/** The day's form: sessions, reach, pain, side and all signs with an explicit "none of these"; nothing pre-ticked. */
+export function checkInForm(draft: Draft, day: Day): Form {
+  const { client, words, signs } = draft.texts
+  const planned = plannedOn(draft.file, weekday(day))
+  const numbers = (most: number) =>
+    Array.from({ length: most + 1 }, (_, n) => ({ value: String(n), label: String(n) }))
+  return {
+    name: `check-in-${day}`,
+    title: client.formTitle(day),
+    fields: [
+      {
+        name: 'sessions',
+        label: client.form.sessions(planned),
+        kind: 'one',
+        options: numbers(planned + 2),
+        required: false,
+      },
+      {
+        name: 'reach',
+        label: client.form.reach,
+        kind: 'one',
+        options: REACHES.map((reach) => ({ value: reach, label: words.reach(reach) })),
+        required: false,
+      },
+      { name: 'pain', label: client.form.pain, kind: 'one', options: numbers(10), required: false },
+      {
+        name: 'side',
+        label: client.form.side,
+        kind: 'one',
+        options: (['left', 'right', 'both'] as const).map((side) => ({
+          value: side,
+          label: words.side(side),
+        })),
+        required: false,
+      },
+      {
+        name: 'signs',
+        label: client.form.signs,
+        kind: 'many',
+        options: [
+          { value: 'none', label: client.noneOfThese },
+          ...SIGN_IDS.map((sign) => ({ value: sign, label: signs[sign].label })),
+        ],
+        required: false,
+      },
+    ],
+  }
+}
+
+/** A filled form as values; a field left empty is not an answer, and an empty list of signs is not "none". */
+export function readCheckInForm(filled: Filled): { given: Given; side: Side | null; signs: SignId[] } {
+  const one = (name: string): string | null => {
+    const value = filled[name]
+    return (typeof value === 'string' ? value : value?.[0]) ?? null
+  }
+  const number = (name: string): number | null => (one(name) === null ? null : Number(one(name)))
+  const ticked = filled.signs ?? []
+  const signs = (typeof ticked === 'string' ? [ticked] : ticked).filter(isSignId)
+  const reach = one('reach')
+  const given: { -readonly [K in keyof Given]: Given[K] } = {}
+  if (number('sessions') !== null) given.sessions = number('sessions')
+  if (reach && isReach(reach)) given.reach = reach
+  if (number('pain') !== null) given.pain = number('pain')
+  if (signs.length === 0 && ticked.includes('none')) given.denied = 'all'
+  return { given, side: one('side') as Side | null, signs }
+}

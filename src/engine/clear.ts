@@ -1,0 +1,88 @@
+import { stopsDrills } from '../domain/care.ts'
+import type { Day } from '../domain/day.ts'
+import { careOf, type SignId } from '../domain/signs/catalogue.ts'
+import { closeAlert, openAlerts } from './alert.ts'
+import type { Draft } from './draft.ts'
+import { lowerAll } from './rungs.ts'
+import { reschedulePrompt } from './schedule-prompt.ts'
+import { carryScreening, nextScreeningStep } from './screening.ts'
+import { openHold, openSigns, statusOf } from './status.ts'
+
+export const CLINICIANS = [
+  'general practitioner',
+  'emergency physician',
+  'hospital doctor',
+  'surgeon',
+  'physiotherapist',
+  'nurse practitioner',
+] as const
+
+/** Why a clearance cannot be recorded, or null. The date lies between the sign's day and today. */
+export function clearanceProblem(draft: Draft, by: string, on: Day): string | null {
+  const { coach } = draft.texts
+  const stopping = openSigns(draft.file).filter(
+    (row) => stopsDrills(row.care) || openHold(draft.file, 'lock'),
+  )
+  if (!openHold(draft.file, 'lock')) return coach.notLocked(draft.client.ref)
+  if (by.trim() === '') return coach.whoCleared
+  const first = stopping.map((row) => row.day).sort()[0] ?? draft.today
+  if (on < first || on > draft.today) return coach.clearDate(first, draft.today)
+  if (stopping.some((row) => row.sign === 'self-harm')) return coach.useSpokenWith
+  return null
+}
+
+/** Only the coach reopens a plan, by recording who cleared the client and when; the trail stays. */
+export function clear(draft: Draft, by: string, on: Day, coach: string): void {
+  endSigns(
+    draft,
+    openSigns(draft.file).map((row) => row.sign),
+    'cleared',
+    `${by}, ${on}`,
+  )
+  reopen(draft, coach)
+}
+
+/** After a message about self-harm: the coach has spoken with the client. */
+export function spokenWith(draft: Draft, coach: string): void {
+  endSigns(draft, ['self-harm'], 'cleared', `spoken with by ${coach}`)
+  if (openSigns(draft.file).every((row) => !stopsDrills(row.care))) reopen(draft, coach)
+}
+
+/** A `soon` sign that the coach has taken note of. */
+export function noteSign(draft: Draft, sign: SignId, coach: string): boolean {
+  const open = openSigns(draft.file).some((row) => row.sign === sign && !stopsDrills(careOf(row.sign)))
+  if (open) endSigns(draft, [sign], 'noted', coach)
+  return open
+}
+
+function endSigns(draft: Draft, signs: readonly SignId[], state: 'cleared' | 'noted', by: string): void {
+  for (const row of openSigns(draft.file))
+    if (signs.includes(row.sign)) draft.put('sign', { ...row, state, endedAt: draft.now, endedBy: by })
+}
+
+/** Each ladder starts one rung lower, and the first prompt asks the signs again. */
+function reopen(draft: Draft, coach: string): void {
+  const lock = openHold(draft.file, 'lock')
+  if (lock) draft.put('hold', { ...lock, endedAt: draft.now, endedBy: coach })
+  for (const alert of openAlerts(draft)) closeAlert(draft, alert, 'seen', coach)
+  for (const due of draft.file.dues)
+    if (['alert-step', 'untaken', 'urgent-follow-up'].includes(due.kind)) draft.drop('due', due.id)
+  lowerAll(draft, draft.today, 'clearance', coach)
+  reschedulePrompt(draft)
+  const status = statusOf(draft.file)
+  draft.toClient({
+    kind: 'cleared',
+    text: draft.texts.client.cleared(status === 'active' && draft.file.plan ? draft.client.prompt : null),
+  })
+  const step = draft.client.stage === 'screening' ? nextScreeningStep(draft) : null
+  if (step !== null) carryScreening(draft, step, '')
+}
+
+/** A parked client's risk answer has been agreed with a clinician: profession and date, no more. */
+export function release(draft: Draft, by: string, on: Day, coach: string): void {
+  const park = openHold(draft.file, 'park')
+  if (!park) return
+  draft.put('hold', { ...park, endedAt: draft.now, endedBy: `${by}, ${on} (${coach})` })
+  reschedulePrompt(draft)
+  draft.toClient({ kind: 'cleared', text: draft.texts.client.released })
+}

@@ -1,0 +1,179 @@
+import type { Side } from '../domain/checkin.ts'
+import { type Day, isDay } from '../domain/day.ts'
+import { isReach } from '../domain/reach.ts'
+import type { Ask } from '../domain/reply/reading.ts'
+import { isSignId } from '../domain/signs/catalogue.ts'
+import { answeredNow, BARRIERS, type Barrier, carry, latestAsked, whichSign } from './asking.ts'
+import type { Draft } from './draft.ts'
+import type { Act } from './message.ts'
+import { pause } from './quiet.ts'
+import { type Given, record } from './record.ts'
+import { answerSide } from './side.ts'
+import { askedSigns, openHold } from './status.ts'
+import { denySign, raiseSigns } from './urgent.ts'
+
+/** What an answer came to: a line that says so, and the days whose record changed. */
+export interface Noted {
+  readonly text: string
+  readonly days: readonly Day[]
+}
+const noted = (text: string, ...days: Day[]): Noted => ({ text, days })
+
+/** A client's press or choice, or the same said in words. Null: not theirs to do. */
+export function applyAct(draft: Draft, act: Act, values: readonly string[], words: string): Noted | null {
+  switch (act.do) {
+    case 'answer':
+      return answer(draft, act.ask as Ask, String(act.value), act.day as Day, act, values, words)
+    case 'sign':
+      return answerSign(draft, String(act.sign), act.value === 'yes', words)
+    case 'pause':
+      return noted(
+        pause(draft, 'client', 'client') ? draft.texts.client.paused : draft.texts.client.alreadyPaused,
+      )
+    case 'seen':
+      return noted(act.value === 'yes' ? draft.texts.client.seenThanks : draft.texts.client.seenNotYet)
+    case 'on-the-way':
+      return noted(act.value === 'yes' ? draft.texts.client.onTheWayThanks : draft.texts.client.goNow)
+    default:
+      return null
+  }
+}
+
+function answer(
+  draft: Draft,
+  ask: Ask,
+  value: string,
+  day: Day,
+  act: Act,
+  values: readonly string[],
+  words: string,
+): Noted {
+  const { client, words: word } = draft.texts
+  if (ask === 'signs')
+    return answerSigns(draft, value, day, values.length > 0 ? values : [String(act.chosen ?? '')], words)
+  answeredNow(draft, ask)
+  switch (ask) {
+    case 'sessions':
+      return keep(draft, day, { sessions: Number(value) }, client.notedSessions(Number(value)))
+    case 'pain':
+      return keep(draft, day, { pain: Number(value) }, client.notedPain(Number(value)))
+    case 'reach':
+      return isReach(value)
+        ? keep(draft, day, { reach: value }, client.notedReach(word.reach(value)))
+        : noted(client.notKnown)
+    case 'comfort':
+      return keep(
+        draft,
+        day,
+        { comfort: value === 'yes' },
+        value === 'yes' ? client.comfortYes : client.comfortNo,
+      )
+    case 'settled':
+      return keep(
+        draft,
+        day,
+        { settled: value === 'yes' },
+        value === 'yes' ? client.settledYes : client.settledNo,
+      )
+    case 'side':
+      return answerSide(draft, value as Side | 'same' | 'other', day, words)
+    case 'barrier':
+      return answerBarrier(draft, value)
+    case 'day':
+      return answerDay(draft, value, act)
+  }
+}
+
+function keep(draft: Draft, day: Day, given: Given, text: string): Noted {
+  record(draft, day, given)
+  return noted(text, day)
+}
+
+/** What gets in the way: kept with the open episode and told to the coach. */
+function answerBarrier(draft: Draft, value: string): Noted {
+  const barrier = BARRIERS.find((known) => known === value) ?? ('other' as Barrier)
+  const flag = draft.file.flags.find((row) => row.rule === 'adherence' && row.closedAt === null)
+  if (flag) draft.put('flag', { ...flag, figures: { ...flag.figures, barrier } })
+  draft.toCoach({
+    kind: 'notice',
+    text: draft.texts.coach.barrier(draft.client.ref, draft.texts.client.barrier[barrier]),
+  })
+  return noted(draft.texts.client.barrierThanks)
+}
+
+/** The day was asked back: the values that came with the words are kept under the day now named. */
+function answerDay(draft: Draft, value: string, act: Act): Noted {
+  if (!isDay(value)) return noted(draft.texts.client.dayDropped)
+  const given: { -readonly [K in keyof Given]: Given[K] } = {}
+  if (typeof act.sessions === 'number') given.sessions = act.sessions
+  if (typeof act.pain === 'number') given.pain = act.pain
+  if (typeof act.reach === 'string' && isReach(act.reach)) given.reach = act.reach
+  return keep(draft, value, given, draft.texts.client.dayKept(value))
+}
+
+/** "None of these", "one of these", or the ones chosen from the list. */
+function answerSigns(draft: Draft, value: string, day: Day, chosen: readonly string[], words: string): Noted {
+  if (value === 'none') return denyAll(draft, day)
+  const signs = chosen.filter(isSignId)
+  if (value === 'these' && signs.length > 0) {
+    answeredNow(draft, 'signs')
+    raiseSigns(draft, signs, day, words || draft.texts.client.ticked)
+    return noted(draft.texts.client.signsKept, day)
+  }
+  draft.toClient({
+    kind: 'ask',
+    text: draft.texts.client.whichSign,
+    ...carry(draft, whichSign(draft.texts, day)),
+  })
+  return noted(draft.texts.client.signsSome)
+}
+
+/** Denied, which earns no all-clear: the answer repeats when to call. */
+function denyAll(draft: Draft, day: Day): Noted {
+  for (const row of askedSigns(draft.file)) denySign(draft, row.sign)
+  answeredNow(draft, 'signs')
+  record(draft, day, { denied: 'all' })
+  return noted(
+    openHold(draft.file, 'lock') ? draft.texts.client.stillLocked : draft.texts.client.signsNone,
+    day,
+  )
+}
+
+function answerSign(draft: Draft, sign: string, yes: boolean, words: string): Noted | null {
+  if (!isSignId(sign)) return null
+  const row = askedSigns(draft.file).find((asked) => asked.sign === sign)
+  if (!row) return noted(draft.texts.client.alreadyAnswered)
+  answeredNow(draft, 'signs')
+  if (yes) {
+    raiseSigns(draft, [sign], row.day, row.words || words)
+    return noted(draft.texts.client.signsKept, row.day)
+  }
+  denySign(draft, sign)
+  const before = draft.file.checkIns.find((checkIn) => checkIn.day === row.day)?.denied ?? null
+  if (before !== 'all') record(draft, row.day, { denied: [...(before ?? []), sign] })
+  return noted(draft.texts.client.signNo, row.day)
+}
+
+/** A choice said in words: its number in the list shown, its label or its name. */
+export function chooseByWords(draft: Draft, text: string): { act: Act } | null {
+  const asked = latestAsked(draft)
+  if (!asked || ['sessions', 'reach', 'pain'].includes(asked.ask)) return null
+  const said = text
+    .trim()
+    .toLowerCase()
+    .replace(/[.!]+$/, '')
+  const numbered =
+    draft.client.wordsOnly && /^\d{1,2}$/.test(said) ? asked.options[Number(said) - 1] : undefined
+  return (
+    numbered ??
+    asked.options.find(
+      (option) =>
+        option.label.toLowerCase() === said || option.name === said || option.name === `${asked.ask}-${said}`,
+    ) ??
+    null
+  )
+}
+
+/** The sign that somebody hinted at next asked about: one question at a time. */
+export const nextHinted = (draft: Draft) =>
+  [...askedSigns(draft.file)].sort((a, b) => a.at.getTime() - b.at.getTime())[0] ?? null

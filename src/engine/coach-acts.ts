@@ -1,0 +1,115 @@
+import type { Day } from '../domain/day.ts'
+import type { Proposal } from '../domain/rules/assessment.ts'
+import { isSignId } from '../domain/signs/catalogue.ts'
+import { closeAlert, OUTCOMES, type Outcome, takeUp } from './alert.ts'
+import { noteSign } from './clear.ts'
+import { DECISIONS, decide, decisionProblem, isStale, undo, type Wish } from './decide.ts'
+import type { Draft } from './draft.ts'
+import type { Act, Button } from './message.ts'
+import { recordText } from './record-text.ts'
+import { assessOn } from './watch.ts'
+
+/** What a coach's press came to: the words under the message, and the buttons that stay. */
+export interface CoachNoted {
+  readonly text: string
+  /** True where it only shows something, in private: the message itself stays as it is. */
+  readonly shows: boolean
+}
+const said = (text: string): CoachNoted => ({ text, shows: false })
+const shown = (text: string): CoachNoted => ({ text, shows: true })
+
+/** A press by somebody with the coach role on a message about a client. */
+export function coachAct(draft: Draft, act: Act, by: string): CoachNoted | null {
+  switch (act.do) {
+    case 'take-up':
+      return takeUpPressed(draft, String(act.alert), by)
+    case 'outcome':
+      return outcome(draft, String(act.alert), String(act.outcome), by)
+    case 'decide':
+      return decidePressed(draft, act, by)
+    case 'undo':
+      return said(
+        undo(draft, String(act.rungs).split(' '), by)
+          ? draft.texts.coach.undone
+          : draft.texts.coach.cannotUndo,
+      )
+    case 'noted':
+      return notedPressed(draft, String(act.sign), by)
+    case 'why':
+      return shown(why(draft, act.on as Day))
+    case 'record':
+      return shown(recordText(draft))
+    default:
+      return null
+  }
+}
+
+function takeUpPressed(draft: Draft, id: string, by: string): CoachNoted {
+  const alert = draft.file.alerts.find((row) => row.id === id)
+  if (!alert || alert.closedAt) return said(draft.texts.coach.alertClosed)
+  if (takeUp(draft, alert, by) === 'had') return said(draft.texts.coach.alertHad(alert.takenBy!))
+  const buttons: Button[] = OUTCOMES.map((one) => ({
+    name: `outcome-${one}`,
+    label: draft.texts.coach.outcome[one],
+    act: { do: 'outcome', alert: id, outcome: one },
+  }))
+  draft.toAlerts({ kind: 'notice', text: draft.texts.coach.whatCame(draft.client.ref, by), buttons })
+  return said(draft.texts.coach.taken(by))
+}
+
+/** Take-up and outcome at once, as the command gives them. */
+export function takeUpWith(draft: Draft, outcome: Outcome | null, by: string): string {
+  const alert = draft.file.alerts.find((row) => row.closedAt === null)
+  if (!alert) return draft.texts.coach.noAlert(draft.client.ref)
+  const result = takeUp(draft, alert, by)
+  if (outcome) closeAlert(draft, alert, outcome, by)
+  if (result === 'had' && !outcome) return draft.texts.coach.alertHad(alert.takenBy!)
+  return outcome ? draft.texts.coach.closed(draft.texts.coach.outcome[outcome]) : draft.texts.coach.taken(by)
+}
+
+function outcome(draft: Draft, id: string, value: string, by: string): CoachNoted {
+  const alert = draft.file.alerts.find((row) => row.id === id)
+  const known = OUTCOMES.find((one) => one === value)
+  if (!alert || alert.closedAt || !known) return said(draft.texts.coach.alertClosed)
+  closeAlert(draft, alert, known, by)
+  return said(draft.texts.coach.closed(draft.texts.coach.outcome[known]))
+}
+
+function decidePressed(draft: Draft, act: Act, by: string): CoachNoted {
+  const decision = DECISIONS.find((one) => one === act.decision)
+  if (!decision) return said(draft.texts.coach.cannotUndo)
+  const on = act.on as Day
+  const wish: Wish = {
+    decision,
+    ladder: act.ladder === null ? null : String(act.ladder),
+    reason: '',
+    by,
+    proposal: act.proposal as Proposal,
+    rules: assessOn(draft, on).reasons,
+  }
+  // the facts under the button are older than the latest reply: say so instead of acting
+  const now = assessOn(draft, draft.today)
+  if (decision === 'advance' && isStale(draft, on) && now.proposal !== 'advance')
+    return said(draft.texts.coach.stale(draft.client.ref, now.proposal))
+  const decidedAlready = draft.file.decisions.some(
+    (row) => row.day >= on && row.ladder === wish.ladder && row.decision === decision,
+  )
+  if (decidedAlready) return said(draft.texts.coach.decidedAlready)
+  const problem = decisionProblem(draft, wish)
+  if (problem) return said(problem)
+  decide(draft, wish)
+  return said(draft.texts.coach.decided(draft.client.ref, decision, wish.ladder, by))
+}
+
+function notedPressed(draft: Draft, sign: string, by: string): CoachNoted {
+  const done = isSignId(sign) && noteSign(draft, sign, by)
+  return said(done ? draft.texts.coach.notedBy(by) : draft.texts.coach.nothingToNote)
+}
+
+/** The figures, days and sources behind flags and proposal. */
+export function why(draft: Draft, on: Day): string {
+  const assessment = assessOn(draft, on)
+  const { coach, rules } = draft.texts
+  const lines = assessment.flags.map((flag) => `${rules.why(flag)} ${coach.source(flag.source)}`)
+  return coach.whyText(draft.client.ref, on, assessment.proposal, lines)
+}

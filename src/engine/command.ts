@@ -1,0 +1,47 @@
+import type { Texts } from '../text/index.ts'
+import type { Draft } from './draft.ts'
+import type { Command } from './event.ts'
+import type { Answer } from './message.ts'
+import type { Tx } from './ports.ts'
+import type { PracticeRow } from './rows.ts'
+
+/** One option of a command as the platform offers it. */
+export interface OptionSpec {
+  readonly name: string
+  readonly kind: 'text' | 'number' | 'yes-no' | 'person' | 'channel' | 'role' | 'client'
+  readonly required: boolean
+  /** A closed list of values; labels come from the texts. */
+  readonly choices?: readonly string[]
+  readonly least?: number
+  readonly most?: number
+}
+
+interface Declaration {
+  /** Lower-case letters and hyphens, as typed after the slash. */
+  readonly name: string
+  readonly options: readonly OptionSpec[]
+}
+
+/** For a client, about themselves, in private. */
+export interface ClientCommand extends Declaration {
+  readonly who: 'client'
+  run(draft: Draft, command: Command): Answer
+}
+/** For the coach, about one client named by the option `client`. */
+export interface CoachCommand extends Declaration {
+  readonly who: 'coach'
+  run(draft: Draft, command: Command): Answer
+}
+/** For the coach, about the practice; reads and writes through the transaction. */
+export interface PracticeCommand extends Declaration {
+  readonly who: 'coach-practice' | 'keeper'
+  run(desk: Desk, command: Command): Promise<Answer>
+}
+export interface Desk {
+  readonly tx: Tx
+  /** Null before set-up, for the keeper alone. */
+  readonly practice: PracticeRow | null
+  readonly now: Date
+  readonly texts: Texts
+}
+export type ChatCommand = ClientCommand | CoachCommand | PracticeCommand

@@ -1,0 +1,114 @@
+import { addDays, type Day } from '../domain/day.ts'
+import { ladderOf, lastRung } from '../domain/ladder/ladders.ts'
+import type { Assessment, Proposal } from '../domain/rules/assessment.ts'
+import type { Draft } from './draft.ts'
+import { lastAnswered } from './history.ts'
+import type { Button } from './message.ts'
+import { moveRung, rungsOn } from './rungs.ts'
+import { openHold, statusOf } from './status.ts'
+
+export const DECISIONS = ['advance', 'hold', 'ease-back', 'refer'] as const
+export type Decision = (typeof DECISIONS)[number]
+
+/** The buttons under a proposal: the one proposed first, then the others, then the reasons and the record. */
+export function decisionButtons(draft: Draft, assessment: Assessment): Button[] {
+  const { coach } = draft.texts
+  const ladder = assessment.ladder ?? firstLadder(draft)
+  const possible = DECISIONS.filter(
+    (one) => one !== 'advance' || (assessment.proposal === 'advance' && ladder !== null),
+  )
+  const order = [...possible].sort(
+    (a, b) => Number(b === assessment.proposal) - Number(a === assessment.proposal),
+  )
+  const buttons: Button[] = order.map((decision) => ({
+    name: decision,
+    label: coach.decision[decision],
+    act: { do: 'decide', decision, ladder, proposal: assessment.proposal, on: assessment.on },
+    ...(decision === assessment.proposal ? { style: 'main' as const } : {}),
+  }))
+  return [
+    ...(openHold(draft.file, 'lock') ? [] : buttons),
+    { name: 'why', label: coach.why, act: { do: 'why', on: assessment.on } },
+    { name: 'record', label: coach.record, act: { do: 'record' } },
+  ]
+}
+
+function firstLadder(draft: Draft): string | null {
+  const rungs = rungsOn(draft.file, draft.today)
+  const known = Object.keys(rungs).sort((a, b) => (ladderOf(a)?.number ?? 99) - (ladderOf(b)?.number ?? 99))
+  return known[0] ?? null
+}
+
+export interface Wish {
+  readonly decision: Decision
+  readonly ladder: string | null
+  readonly reason: string
+  readonly by: string
+  readonly proposal: Proposal
+  readonly rules: Assessment['reasons']
+}
+
+/** Why a decision cannot be taken as it is, or null. */
+export function decisionProblem(draft: Draft, wish: Wish): string | null {
+  const { coach } = draft.texts
+  const { ref } = draft.client
+  if (statusOf(draft.file) === 'locked') return coach.lockedNoDecision(ref)
+  if (draft.client.stage !== 'enrolled' || !draft.file.plan) return coach.noPlan(ref)
+  if (wish.decision === 'hold' || wish.decision === 'refer') return null
+  const ladder = wish.ladder ? ladderOf(wish.ladder) : null
+  if (!ladder) return coach.whichLadder(Object.keys(rungsOn(draft.file, draft.today)))
+  const rung = rungsOn(draft.file, addDays(draft.today, 1))[ladder.id]
+  if (rung === undefined) return coach.notInPlan(ladder.id)
+  if (wish.decision === 'advance' && rung >= lastRung(ladder)) return coach.lastRung(ladder.id)
+  if (wish.decision === 'ease-back' && rung <= 1) return coach.firstRung(ladder.id)
+  return null
+}
+
+/** Writes the coach's decision; the client is told in plain words what changes tomorrow. */
+export function decide(draft: Draft, wish: Wish): void {
+  draft.put('decision', {
+    id: draft.id('decision', draft.cause),
+    clientId: draft.client.id,
+    at: draft.now,
+    day: draft.today,
+    by: wish.by,
+    decision: wish.decision,
+    ladder: wish.ladder,
+    reason: wish.reason,
+    proposal: wish.proposal,
+    rules: [...wish.rules],
+  })
+  const { client } = draft.texts
+  const day = addDays(draft.today, 1)
+  if (wish.decision === 'refer') return void draft.toClient({ kind: 'decision', text: client.referred })
+  if (wish.decision === 'hold') return void draft.toClient({ kind: 'decision', text: client.held })
+  const ladder = wish.ladder!
+  const from = rungsOn(draft.file, day)[ladder] ?? 1
+  const to = wish.decision === 'advance' ? from + 1 : from - 1
+  moveRung(draft, { ladder, from, to, day, why: wish.decision, by: wish.by })
+  for (const hold of draft.file.holds)
+    if (
+      hold.kind === 'rest' &&
+      hold.ladder === ladder &&
+      hold.endedAt === null &&
+      wish.decision === 'advance'
+    )
+      draft.put('hold', { ...hold, endedAt: draft.now, endedBy: wish.by })
+  const text = wish.decision === 'advance' ? client.advanced(ladder, to) : client.easedByCoach(ladder, to)
+  draft.toClient({ kind: 'decision', text })
+}
+
+/** Puts back what was changed without the coach; a lock cannot be undone. */
+export function undo(draft: Draft, ids: readonly string[], by: string): boolean {
+  const rows = draft.file.rungs.filter((row) => ids.includes(row.id))
+  const current = rungsOn(draft.file, draft.today)
+  const mine = rows.filter((row) => current[row.ladder] === row.to && row.to !== row.from)
+  for (const row of mine)
+    moveRung(draft, { ladder: row.ladder, from: row.to, to: row.from, day: draft.today, why: 'undo', by })
+  if (mine.length > 0)
+    draft.toClient({ kind: 'decision', text: draft.texts.client.undone(mine.map((row) => row.ladder)) })
+  return mine.length > 0
+}
+
+/** True where a newer reply than the facts behind a proposal has come. */
+export const isStale = (draft: Draft, on: Day): boolean => (lastAnswered(draft.file) ?? on) > on

@@ -1,0 +1,136 @@
+import { addDays, WEEKDAYS, type Weekday, weekday } from '../domain/day.ts'
+import { rollCall } from '../domain/digest/attention.ts'
+import type { WeekFacts } from '../domain/digest/facts.ts'
+import { weekFacts } from '../domain/digest/week.ts'
+import { type WeeksLog, weeksOf } from '../domain/digest/weeks.ts'
+import { dayAt, instantOf } from '../domain/local-time.ts'
+import type { Assessment } from '../domain/rules/assessment.ts'
+import type { Texts } from '../text/index.ts'
+import { openAlerts } from './alert.ts'
+import { decisionButtons } from './decide.ts'
+import { Draft, NOBODY } from './draft.ts'
+import { baselineOf, historyOf } from './history.ts'
+import type { ClientFile, Posting } from './ports.ts'
+import type { DueRow, PracticeRow } from './rows.ts'
+import { restingOn, rungsOn } from './rungs.ts'
+import { openHold, statusOf } from './status.ts'
+import { assessOn } from './watch.ts'
+
+/** The next digest after an instant, at the practice's own day and hour. */
+export function nextDigest(practice: PracticeRow, after: Date): Date {
+  const [name, time] = practice.digest.split(' ') as [Weekday, string]
+  const first = dayAt(after, practice.zone)
+  const days = Array.from({ length: WEEKDAYS.length + 1 }, (_, n) => addDays(first, n))
+  const instants = days
+    .filter((day) => weekday(day) === name)
+    .map((day) => instantOf(day, time, practice.zone))
+  return instants.find((at) => at > after) ?? instantOf(addDays(first, 7), time, practice.zone)
+}
+
+export const digestDue = (practice: PracticeRow, after: Date): DueRow => ({
+  id: `${practice.id}/due/digest`,
+  practiceId: practice.id,
+  clientId: null,
+  kind: 'digest',
+  at: nextDigest(practice, after),
+  data: {},
+})
+
+/** Roll-call on top, then a card with picture for each client, those who need the coach first. */
+export function digest(
+  practice: PracticeRow,
+  files: readonly ClientFile[],
+  now: Date,
+  texts: Texts,
+  key: string,
+): Posting[] {
+  if (!practice.coachChannel) return []
+  const cards = files
+    .filter((file) => file.client.stage === 'enrolled' && file.plan)
+    .map((file) => cardOf(file, now, texts, key))
+  const day = dayAt(now, practice.zone)
+  const facts = cards.map((card) => card.facts)
+  const roll = rollCall(facts)
+  const order = [...roll.needs, ...roll.move, ...roll.rest].map((entry) => entry.facts.ref)
+  const ranked = [...cards].sort((a, b) => order.indexOf(a.facts.ref) - order.indexOf(b.facts.ref))
+  const pages = texts.digest.rollCall(roll, day)
+  return [
+    ...pages.map((text, n) => rollCallPosting(practice, text, now, `${key}/${n}`)),
+    ...ranked.flatMap((card) => card.postings),
+  ]
+}
+
+interface Card {
+  readonly facts: WeekFacts
+  readonly postings: readonly Posting[]
+}
+
+export function cardOf(file: ClientFile, now: Date, texts: Texts, key: string): Card {
+  const draft = new Draft(file, now, key, texts)
+  const on = draft.today
+  const history = historyOf(file)
+  const assessment = assessOn(draft, on)
+  const facts = weekFacts(history, assessment, on, {
+    ref: file.client.ref,
+    standing: statusOf(file),
+    rungs: rungsOn(file, on),
+    resting: restingOn(file),
+    barrier: barrierOf(file, texts),
+    urgentOpen: openHold(file, 'lock') !== undefined,
+    alertOpen: openAlerts(draft).some((alert) => alert.takenBy === null),
+  })
+  const weeks = weeksOf(history, logOf(file, assessment), on)
+  draft.toCoach({
+    kind: 'digest',
+    key: draft.id('digest', key),
+    text: texts.digest.card(facts),
+    buttons: decisionButtons(draft, assessment),
+    picture: { name: `digest-${file.client.ref}-${on}`, alt: texts.digest.alt(weeks), facts: weeks },
+  })
+  return { facts, postings: draft.outcome.postings }
+}
+
+function logOf(file: ClientFile, assessment: Assessment): WeeksLog {
+  const { ref } = file.client
+  const flags = file.flags.map(({ rule, level, day, figures }) => ({ rule, level, day, figures }))
+  const rungChanges = file.rungs.map(({ day, ladder, from, to, why }) => ({ day, ladder, from, to, why }))
+  return {
+    ref,
+    direction: assessment.direction,
+    baseline: baselineOf(file) ?? { reach: null, pain: null },
+    flags,
+    rungChanges,
+  }
+}
+
+function barrierOf(file: ClientFile, texts: Texts): string | null {
+  const barrier = file.flags.find((flag) => flag.rule === 'adherence' && flag.closedAt === null)?.figures
+    .barrier
+  return typeof barrier === 'string'
+    ? ((texts.client.barrier as Record<string, string>)[barrier] ?? barrier)
+    : null
+}
+
+function rollCallPosting(practice: PracticeRow, text: string, now: Date, key: string): Posting {
+  return {
+    message: {
+      key: `${practice.id}/roll-call/${key}`,
+      address: { to: 'coach', channel: practice.coachChannel! },
+      about: null,
+      kind: 'roll-call',
+      asks: null,
+      care: 'none',
+      text,
+      drills: [],
+      buttons: [],
+      pick: null,
+      picture: null,
+      mentions: NOBODY,
+    },
+    clientId: null,
+    practiceId: practice.id,
+    priority: 4,
+    notBefore: now,
+    expires: null,
+  }
+}

@@ -1,0 +1,179 @@
+import type { Care } from '../domain/care.ts'
+import type { Day } from '../domain/day.ts'
+import { dayAt } from '../domain/local-time.ts'
+import type { Ask } from '../domain/reply/reading.ts'
+import type { Texts } from '../text/index.ts'
+import type { Address, Button, Message, MessageKind, Pick, Picture } from './message.ts'
+import type { ClientFile, Outcome, Posting } from './ports.ts'
+import type { Change, DueKind, Rows, ScreeningAsk, Table } from './rows.ts'
+
+/** What a message says; all but kind and text may be left out. */
+export interface Saying {
+  readonly kind: MessageKind
+  readonly text: string
+  readonly asks?: Ask | ScreeningAsk | null
+  readonly care?: Care
+  readonly drills?: readonly string[]
+  readonly buttons?: readonly Button[]
+  readonly pick?: Pick | null
+  readonly picture?: Picture | null
+  readonly mentions?: Message['mentions']
+  /** What the message stands for, where that is more than the event that led to it. */
+  readonly key?: string
+  readonly expires?: Date | null
+}
+
+export const NOBODY: Message['mentions'] = { roles: [], users: [] }
+
+const LISTS = {
+  rung: 'rungs',
+  checkIn: 'checkIns',
+  sign: 'signs',
+  hold: 'holds',
+  flag: 'flags',
+  decision: 'decisions',
+  alert: 'alerts',
+  asked: 'asked',
+  due: 'dues',
+} as const satisfies Partial<Record<Table, keyof ClientFile>>
+const SINGLES = ['client', 'consent', 'screening', 'plan'] as const satisfies readonly Table[]
+
+type MutableFile = { -readonly [K in keyof ClientFile]: ClientFile[K] }
+
+/**
+ * One client's file while an event is worked on: what is written is seen at once by the steps that follow,
+ * and gathered as changes and postings for the one transaction.
+ */
+export class Draft {
+  private readonly pages: MutableFile
+  private readonly changes: Change[] = []
+  private readonly postings: Posting[] = []
+
+  /** @param cause what the event stands for; it makes ids and message keys the same on a second try. */
+  constructor(
+    file: ClientFile,
+    readonly now: Date,
+    readonly cause: string,
+    readonly texts: Texts,
+  ) {
+    this.pages = { ...file }
+  }
+
+  get file(): ClientFile {
+    return this.pages
+  }
+  get client(): Rows['client'] {
+    return this.pages.client
+  }
+  /** The client's local calendar date. */
+  get today(): Day {
+    return dayAt(this.now, this.client.zone)
+  }
+  get outcome(): Outcome {
+    return { changes: this.changes, postings: this.postings }
+  }
+
+  /** An id of this client's, made of what it stands for. */
+  id(...parts: (string | number)[]): string {
+    return [this.client.id, ...parts].join('/')
+  }
+
+  put<T extends Table>(table: T, row: Rows[T]): void {
+    this.changes.push({ put: table, row } as Change)
+    if (table in LISTS) {
+      const list = LISTS[table as keyof typeof LISTS]
+      const kept = (this.pages[list] as readonly { id: string }[]).filter((other) => other.id !== row.id)
+      Object.assign(this.pages, { [list]: [...kept, row] })
+    } else if ((SINGLES as readonly Table[]).includes(table)) Object.assign(this.pages, { [table]: row })
+  }
+
+  drop(table: keyof typeof LISTS, id: string): void {
+    this.changes.push({ drop: table, id })
+    const list = LISTS[table]
+    Object.assign(this.pages, {
+      [list]: (this.pages[list] as readonly { id: string }[]).filter((row) => row.id !== id),
+    })
+  }
+
+  /** Sets (or moves) what is due; one row a kind and client. */
+  due(kind: DueKind, at: Date, data: Rows['due']['data'] = {}, id = this.id('due', kind)): void {
+    this.put('due', { id, practiceId: this.client.practiceId, clientId: this.client.id, kind, at, data })
+  }
+
+  toClient(saying: Saying): Message {
+    return this.post(saying, { to: 'client', user: this.client.user })
+  }
+
+  /** To the coach's channel; where none is set there is nobody to tell, and the roster shows it. */
+  toCoach(saying: Saying): void {
+    const channel = this.file.practice.coachChannel
+    if (channel) this.post(saying, { to: 'coach', channel })
+  }
+
+  toAlerts(saying: Saying): void {
+    const channel = this.file.practice.alertChannel ?? this.file.practice.coachChannel
+    if (channel) this.post(saying, { to: 'alerts', channel })
+  }
+
+  private post(saying: Saying, address: Address): Message {
+    const message: Message = {
+      key: saying.key ?? this.id(saying.kind, this.cause, this.postings.length),
+      address,
+      about: this.client.ref,
+      kind: saying.kind,
+      asks: saying.asks ?? null,
+      care: saying.care ?? 'none',
+      text: saying.text,
+      drills: saying.drills ?? [],
+      buttons: saying.buttons ?? [],
+      pick: saying.pick ?? null,
+      picture: saying.picture ?? null,
+      mentions: saying.mentions ?? NOBODY,
+    }
+    this.postings.push({
+      message: address.to === 'client' && this.client.wordsOnly ? inWords(message, this.texts) : message,
+      clientId: this.client.id,
+      practiceId: this.client.practiceId,
+      priority: PRIORITY[saying.kind],
+      notBefore: this.now,
+      expires: saying.expires ?? null,
+    })
+    return message
+  }
+}
+
+// Their answers are values that the reader knows by themselves; a numbered list beside them would mislead.
+const PLAIN_ASKS: readonly Message['asks'][] = [null, 'sessions', 'reach', 'pain']
+
+/** The same message without components: choices become a numbered list that the reader understands. */
+function inWords(message: Message, texts: Texts): Message {
+  const labels = [...message.buttons, ...(message.pick?.options ?? [])].map((choice) => choice.label)
+  const list =
+    PLAIN_ASKS.includes(message.asks) || labels.length === 0 ? '' : `\n${texts.client.chooseByNumber(labels)}`
+  return { ...message, text: message.text + list, buttons: [], pick: null }
+}
+
+const PRIORITY: Readonly<Record<MessageKind, Posting['priority']>> = {
+  urgent: 0,
+  alert: 1,
+  'alert-repeat': 1,
+  'taken-up': 2,
+  receipt: 2,
+  ask: 2,
+  welcome: 2,
+  screening: 2,
+  plan: 2,
+  proposal: 2,
+  decision: 2,
+  cleared: 2,
+  discharge: 2,
+  notice: 2,
+  'follow-up': 2,
+  prompt: 3,
+  reminder: 3,
+  nudge: 3,
+  lapse: 3,
+  report: 4,
+  digest: 4,
+  'roll-call': 4,
+}

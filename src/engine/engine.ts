@@ -1,0 +1,110 @@
+import { onChoice, onForm } from './choice.ts'
+import { digest, digestDue } from './digest.ts'
+import { onDue } from './due.ts'
+import type { ChatEvent, DueCome, TakenBack, Undelivered, Words } from './event.ts'
+import { onCommand } from './on-command.ts'
+import { draftOf, type EngineParts, fileInUse } from './parts.ts'
+import type { Engine, Handled, Tx } from './ports.ts'
+import { strangerAnswer } from './stranger.ts'
+import { onWords } from './words.ts'
+
+const NOTHING: Handled = { answer: null }
+
+/** One event, one way: what it leads to is decided and written, messages included, in one transaction. */
+export function createEngine(parts: EngineParts): Engine {
+  return {
+    handle: (event, now) =>
+      parts.store.transaction(async (tx) => {
+        if (event.kind === 'due') return due(parts, tx, event, now)
+        if (event.kind === 'undelivered') return undelivered(parts, tx, event, now)
+        if (await tx.seen(event.id)) return NOTHING
+        await tx.apply({
+          changes: [{ put: 'inbound', row: { id: event.id, clientId: null, at: now } }],
+          postings: [],
+        })
+        return chat(parts, tx, event, now)
+      }),
+  }
+}
+
+function chat(parts: EngineParts, tx: Tx, event: ChatEvent, now: Date): Promise<Handled> {
+  switch (event.kind) {
+    case 'words':
+      return words(parts, tx, event, now)
+    case 'choice':
+      return onChoice(parts, tx, event, now)
+    case 'form':
+      return onForm(parts, tx, event, now)
+    case 'command':
+      return onCommand(parts, tx, event, now)
+    case 'taken-back':
+      return takenBack(parts, tx, event, now)
+  }
+}
+
+async function words(parts: EngineParts, tx: Tx, event: Words, now: Date): Promise<Handled> {
+  const file = fileInUse(await tx.clientsOfUser(event.actor.user))
+  if (!file || file.client.stage === 'left') {
+    const texts = parts.textsFor(file?.client.language ?? 'en')
+    await tx.apply({ changes: [], postings: [strangerAnswer(event, texts, now)] })
+    return NOTHING
+  }
+  const draft = draftOf(parts, file, now, event.id)
+  onWords(draft, event)
+  await tx.apply(draft.outcome)
+  return NOTHING
+}
+
+/** A message taken back: its words stay in the trail, and a sign in it stays a sign. */
+async function takenBack(parts: EngineParts, tx: Tx, event: TakenBack, now: Date): Promise<Handled> {
+  const file = fileInUse(await tx.clientsOfUser(event.actor.user))
+  if (file?.client.stage !== 'enrolled') return NOTHING
+  const draft = draftOf(parts, file, now, event.id)
+  draft.toClient({ kind: 'notice', text: draft.texts.client.takenBack })
+  await tx.apply(draft.outcome)
+  return NOTHING
+}
+
+async function due(parts: EngineParts, tx: Tx, event: DueCome, now: Date): Promise<Handled> {
+  // read again inside the transaction: it may have been handled or moved meanwhile
+  const row = await tx.due(event.due.id)
+  if (!row || row.at > now) return NOTHING
+  if (row.kind === 'digest') return weekly(parts, tx, row.practiceId, row.at, now)
+  const file = row.clientId ? await tx.client(row.clientId) : null
+  if (!file) return NOTHING
+  const draft = draftOf(parts, file, now, `${row.id}@${row.at.toISOString()}`)
+  onDue(draft, row)
+  await tx.apply(draft.outcome)
+  return NOTHING
+}
+
+async function weekly(parts: EngineParts, tx: Tx, practiceId: string, at: Date, now: Date): Promise<Handled> {
+  const practice = await tx.practice(practiceId)
+  if (!practice) return NOTHING
+  const files = await tx.roster(practiceId)
+  const postings = digest(
+    practice,
+    files,
+    now,
+    parts.textsFor(practice.language),
+    at.toISOString().slice(0, 10),
+  )
+  await tx.apply({ changes: [{ put: 'due', row: digestDue(practice, now) }], postings })
+  return NOTHING
+}
+
+/** What could not be delivered is told to the coach, once a client and reason; a stale message only noted. */
+async function undelivered(parts: EngineParts, tx: Tx, event: Undelivered, now: Date): Promise<Handled> {
+  const row = await tx.outbox(event.outbox)
+  if (!row?.clientId || row.body.address.to !== 'client' || event.reason === 'stale') return NOTHING
+  const file = await tx.client(row.clientId)
+  if (!file) return NOTHING
+  const draft = draftOf(parts, file, now, event.outbox)
+  draft.toCoach({
+    kind: 'notice',
+    key: draft.id('unreachable', event.reason, draft.today),
+    text: draft.texts.coach.unreachable(draft.client.ref, event.reason),
+  })
+  await tx.apply(draft.outcome)
+  return NOTHING
+}

@@ -1,0 +1,62 @@
+import type { Draft } from './draft.ts'
+import type { Answer } from './message.ts'
+import { carryScreening, nextScreeningStep } from './screening.ts'
+
+/** Version of the text that a client says yes to; it grows whenever that text changes. */
+export const CONSENT_VERSION = '1'
+
+/** The invitation: what this is and is not, what is stored and for how long, how to leave; yes or no. */
+export function invite(draft: Draft): void {
+  const { client } = draft.texts
+  draft.toClient({
+    kind: 'welcome',
+    asks: 'consent',
+    text: client.welcome(draft.file.practice.name, draft.file.practice.retentionDays),
+    buttons: [
+      { name: 'consent-yes', label: client.consentYes, act: { do: 'consent', value: 'yes' }, style: 'main' },
+      { name: 'consent-no', label: client.consentNo, act: { do: 'consent', value: 'no' } },
+    ],
+  })
+  draft.put('asked', {
+    id: draft.id('asked', 'consent'),
+    clientId: draft.client.id,
+    ask: 'consent',
+    day: draft.today,
+    at: draft.now,
+    message: draft.cause,
+    pressing: false,
+    options: [
+      { name: 'consent-yes', label: client.consentYes, act: { do: 'consent', value: 'yes' } },
+      { name: 'consent-no', label: client.consentNo, act: { do: 'consent', value: 'no' } },
+    ],
+  })
+}
+
+/** Yes opens the screening. No: the invitation is all that was kept, and it goes. */
+export function consent(draft: Draft, yes: boolean): Answer['text'] {
+  draft.drop('asked', draft.id('asked', 'consent'))
+  draft.put('consent', {
+    id: draft.id('consent'),
+    clientId: draft.client.id,
+    answer: yes ? 'yes' : 'no',
+    at: draft.now,
+    version: CONSENT_VERSION,
+    sexualQuestions: false,
+  })
+  if (!yes) {
+    draft.put('client', { ...draft.client, stage: 'left' })
+    draft.toCoach({ kind: 'notice', text: draft.texts.coach.declined(draft.client.ref) })
+    return draft.texts.client.declined
+  }
+  draft.put('client', { ...draft.client, stage: 'screening' })
+  draft.put('screening', {
+    id: draft.id('screening'),
+    clientId: draft.client.id,
+    answers: {},
+    startedAt: draft.now,
+    doneAt: null,
+  })
+  const step = nextScreeningStep(draft)
+  if (step) carryScreening(draft, step, draft.texts.client.screeningIntro)
+  return draft.texts.client.consented
+}

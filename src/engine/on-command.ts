@@ -1,0 +1,75 @@
+import { plain } from './answer.ts'
+import type { ChatCommand, CoachCommand, PracticeCommand } from './command.ts'
+import type { Command } from './event.ts'
+import { draftOf, type EngineParts, fileInUse } from './parts.ts'
+import type { Handled, Tx } from './ports.ts'
+import type { PracticeRow } from './rows.ts'
+
+/** A command typed by somebody: who may is checked here, the work is the command's own. */
+export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now: Date): Promise<Handled> {
+  const texts = parts.textsFor('en')
+  const command = parts.commands.find((one) => one.name === event.name)
+  if (!command) return say(texts.chat.unknownCommand(event.name))
+  if (command.who === 'client') return clientCommand(parts, tx, command, event, now)
+  if (!event.actor.guild) return say(texts.chat.onlyInServer)
+  const practice = await tx.practiceOfGuild(event.actor.guild)
+  if (command.who === 'keeper') {
+    if (!event.actor.keeper) return say(texts.chat.onlyKeeper)
+    return practiceCommand(parts, tx, command, event, practice, now)
+  }
+  if (!practice) return say(texts.chat.setUpFirst)
+  if (!practice.coachRole || !event.actor.roles.includes(practice.coachRole)) return say(texts.chat.onlyCoach)
+  if (command.who !== 'coach') return practiceCommand(parts, tx, command, event, practice, now)
+  return coachCommand(parts, tx, command, event, practice, now)
+}
+
+const say = (text: string): Handled => ({ answer: plain(text, null) })
+
+async function clientCommand(
+  parts: EngineParts,
+  tx: Tx,
+  command: ChatCommand & { who: 'client' },
+  event: Command,
+  now: Date,
+): Promise<Handled> {
+  const file = fileInUse(await tx.clientsOfUser(event.actor.user))
+  if (!file || file.client.stage === 'left') return say(parts.textsFor('en').client.stranger)
+  const draft = draftOf(parts, file, now, event.id)
+  const answer = command.run(draft, event)
+  await tx.apply(draft.outcome)
+  return { answer }
+}
+
+async function coachCommand(
+  parts: EngineParts,
+  tx: Tx,
+  command: CoachCommand,
+  event: Command,
+  practice: PracticeRow,
+  now: Date,
+): Promise<Handled> {
+  const texts = parts.textsFor(practice.language)
+  const ref = String(event.options.client ?? '')
+  const file = await tx.clientByRef(practice.id, ref)
+  if (!file) {
+    const known = (await tx.roster(practice.id)).map((one) => one.client.ref)
+    return say(texts.coach.unknownClient(ref, known))
+  }
+  const draft = draftOf(parts, file, now, event.id)
+  const answer = command.run(draft, event)
+  await tx.apply(draft.outcome)
+  if (answer.erases) await tx.erase(file.client.id)
+  return { answer }
+}
+
+async function practiceCommand(
+  parts: EngineParts,
+  tx: Tx,
+  command: PracticeCommand,
+  event: Command,
+  practice: PracticeRow | null,
+  now: Date,
+): Promise<Handled> {
+  const texts = parts.textsFor(practice?.language ?? 'en')
+  return { answer: await command.run({ tx, practice, now, texts }, event) }
+}

@@ -1,0 +1,20 @@
+import type { Texts } from '../text/index.ts'
+import type { ChatCommand } from './command.ts'
+import { Draft } from './draft.ts'
+import type { ClientFile, Store } from './ports.ts'
+
+/** What the engine is put together from. */
+export interface EngineParts {
+  readonly store: Store
+  readonly commands: readonly ChatCommand[]
+  /** The sentences of a language. */
+  readonly textsFor: (language: string) => Texts
+}
+
+/** A draft of one client's file, with ids made of the event. */
+export const draftOf = (parts: EngineParts, file: ClientFile, now: Date, cause: string): Draft =>
+  new Draft(file, now, cause, parts.textsFor(file.client.language))
+
+/** Of several files of one person the one in use: not left, the latest. */
+export const fileInUse = (files: readonly ClientFile[]): ClientFile | null =>
+  files.find((file) => file.client.stage !== 'left') ?? files[0] ?? null

@@ -1,0 +1,62 @@
+import type { Day } from '../domain/day.ts'
+import { noNearer, restAll } from '../domain/ladder/ease-back.ts'
+import type { Assessment } from '../domain/rules/assessment.ts'
+import { restOver } from '../domain/rules/rest.ts'
+import { decisionButtons } from './decide.ts'
+import type { Draft } from './draft.ts'
+import { historyOf } from './history.ts'
+import type { HoldRow } from './rows.ts'
+import { restingOn, rungsOn } from './rungs.ts'
+
+/** Takes a ladder out of the day's work; it keeps its rung. */
+export function rest(draft: Draft, ladder: string, id: string): HoldRow {
+  const row: HoldRow = {
+    id,
+    clientId: draft.client.id,
+    kind: 'rest',
+    ladder,
+    reason: 'reach-spread',
+    by: 'rules',
+    at: draft.now,
+    day: draft.today,
+    endedAt: null,
+    endedBy: null,
+  }
+  draft.put('hold', row)
+  return row
+}
+
+/** A resting ladder comes back at its rung after three answered days without an open alarm. */
+export function endRests(draft: Draft, day: Day): void {
+  const history = historyOf(draft.file)
+  const over = draft.file.holds.filter(
+    (hold) => hold.kind === 'rest' && hold.endedAt === null && restOver(history, hold.day, day),
+  )
+  for (const hold of over) draft.put('hold', { ...hold, endedAt: draft.now, endedBy: 'rules' })
+  if (over.length > 0)
+    draft.toClient({ kind: 'decision', text: draft.texts.client.restOver(over.map((hold) => hold.ladder!)) })
+}
+
+/** Eased back, and after three answered days no nearer: all ladders but `settle` rest, and the coach decides. */
+export function restWhereNoNearer(draft: Draft, assessment: Assessment, day: Day): void {
+  const spread = assessment.flags.find((flag) => flag.rule === 'reach-spread')
+  if (!spread) return
+  const checkIns = draft.file.checkIns
+    .filter((row) => row.day <= day)
+    .sort((a, b) => (a.day < b.day ? -1 : 1))
+  if (!noNearer(checkIns, spread.day)) return
+  const idOf = (ladder: string) => draft.id('hold', 'rest-all', ladder, spread.day)
+  const resting = restingOn(draft.file)
+  const rested = restAll(rungsOn(draft.file, day))
+    .filter(
+      (ladder) => !resting.includes(ladder) && !draft.file.holds.some((hold) => hold.id === idOf(ladder)),
+    )
+    .map((ladder) => rest(draft, ladder, idOf(ladder)))
+  if (rested.length === 0) return
+  draft.toClient({ kind: 'decision', text: draft.texts.client.allButCalmRest })
+  draft.toCoach({
+    kind: 'proposal',
+    text: draft.texts.coach.allRest(draft.client.ref),
+    buttons: decisionButtons(draft, assessment),
+  })
+}

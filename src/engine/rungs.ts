@@ -1,0 +1,57 @@
+import type { Day } from '../domain/day.ts'
+import type { LadderId, Plan, Rungs } from '../domain/ladder/plan.ts'
+import type { Draft } from './draft.ts'
+import type { ClientFile } from './ports.ts'
+import type { RungRow } from './rows.ts'
+
+/** The rung of each ladder in force on a day: the latest change whose day has come. */
+export function rungsOn(file: ClientFile, day: Day): Rungs {
+  const rungs: Record<LadderId, number> = {}
+  for (const row of file.rungs) {
+    if (row.day > day) continue
+    if (row.to === 0) delete rungs[row.ladder]
+    else rungs[row.ladder] = row.to
+  }
+  return rungs
+}
+
+/** The ladders resting on a day. */
+export const restingOn = (file: ClientFile): LadderId[] =>
+  file.holds.flatMap((hold) =>
+    hold.kind === 'rest' && hold.endedAt === null && hold.ladder ? [hold.ladder] : [],
+  )
+
+/** Planned sessions of a day: none on a day off, or before a plan. */
+export function plannedOn(file: ClientFile, weekday: string): number {
+  if (!file.plan) return 0
+  return file.client.off.includes(weekday) ? 0 : file.plan.sessions
+}
+
+export const planOn = (file: ClientFile, day: Day): Plan => ({
+  sessions: file.plan?.sessions ?? 0,
+  rungs: rungsOn(file, day),
+  resting: restingOn(file),
+  loads: file.plan?.loads ?? {},
+})
+
+/** Writes one change of a rung, in force from a day on. */
+export function moveRung(
+  draft: Draft,
+  move: { ladder: LadderId; from: number; to: number; day: Day; why: RungRow['why']; by: string },
+): RungRow {
+  const row: RungRow = {
+    id: draft.id('rung', move.ladder, draft.cause, draft.file.rungs.length),
+    clientId: draft.client.id,
+    at: draft.now,
+    ...move,
+  }
+  draft.put('rung', row)
+  return row
+}
+
+/** Every ladder one rung lower (rung 1 is the floor): after clearance, or after a gap of a week or more. */
+export function lowerAll(draft: Draft, day: Day, why: 'return' | 'clearance', by: string): RungRow[] {
+  return Object.entries(rungsOn(draft.file, day))
+    .filter(([, rung]) => rung > 1)
+    .map(([ladder, rung]) => moveRung(draft, { ladder, from: rung, to: rung - 1, day, why, by }))
+}

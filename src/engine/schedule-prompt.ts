@@ -1,0 +1,51 @@
+import { addDays, type Day } from '../domain/day.ts'
+import { instantOf } from '../domain/local-time.ts'
+import type { Draft } from './draft.ts'
+import type { DueRow } from './rows.ts'
+
+const MINUTE = 60_000
+
+/**
+ * Sets the prompt of a local day: one row a client, so one prompt a local day through clock and zone changes.
+ * With a window, prompts are spread over it by a stable hash of the client, so that all do not leave at once.
+ */
+export function schedulePrompt(draft: Draft, day: Day): void {
+  const { window } = draft.file.practice
+  const spread = window > 0 ? hash(draft.client.id) % (window * MINUTE) : 0
+  const at = new Date(instantOf(day, draft.client.prompt, draft.client.zone).getTime() + spread)
+  const last = promptDue(draft)?.data.last ?? null
+  draft.due('prompt', at, { day, last })
+}
+
+export const promptDue = (draft: Draft): DueRow | undefined =>
+  draft.file.dues.find((due) => due.kind === 'prompt')
+
+/** The day of the latest prompt, to which a reply before the next one belongs; null before the first. */
+export const latestPromptDay = (draft: Draft): Day | null =>
+  (promptDue(draft)?.data.last as Day | null | undefined) ?? null
+
+/** Marks a day's prompt as handled and sets the next one, never of the same local day. */
+export function promptHandled(draft: Draft, day: Day): void {
+  const row = promptDue(draft)
+  if (row) draft.put('due', { ...row, data: { ...row.data, last: day } })
+  const next = addDays(day, 1)
+  schedulePrompt(draft, Math.max(next, draft.today))
+}
+
+/** The client's time or zone has changed: the next prompt moves, and a day already prompted is not prompted again. */
+export function reschedulePrompt(draft: Draft): void {
+  const row = promptDue(draft)
+  if (!row) return
+  const last = latestPromptDay(draft)
+  const first = draft.client.start && draft.client.start > draft.today ? draft.client.start : draft.today
+  const passed = instantOf(first, draft.client.prompt, draft.client.zone) <= draft.now
+  const day = passed ? addDays(first, 1) : first
+  schedulePrompt(draft, last !== null && day <= last ? addDays(last, 1) : day)
+}
+
+// FNV-1a, 32 bits: small, stable, spread well enough for minutes.
+function hash(text: string): number {
+  let h = 0x811c9dc5
+  for (const char of text) h = Math.imul(h ^ char.codePointAt(0)!, 0x01000193) >>> 0
+  return h
+}

@@ -1,0 +1,177 @@
+import type { Side } from '../domain/checkin.ts'
+import { isSignId } from '../domain/signs/catalogue.ts'
+import type { Draft } from './draft.ts'
+import type { Filled } from './event.ts'
+import type { Field } from './message.ts'
+import { ADULT, questionOf, type ScreeningQuestion, STEPS } from './screening-questions.ts'
+import { raiseSigns } from './urgent.ts'
+
+/** The first form that still lacks an answer, or null where all is there. */
+export function nextScreeningStep(draft: Draft): number | null {
+  const answers = draft.file.screening?.answers ?? {}
+  const step = STEPS.findIndex((questions) => questions.some((q) => answers[q.id] === undefined))
+  return step < 0 ? null : step
+}
+
+const field = (draft: Draft, question: ScreeningQuestion): Field => ({
+  name: question.id,
+  label: draft.texts.screening.label[question.id] ?? question.id,
+  kind: question.kind,
+  options: question.options(draft.texts),
+  required: question.required,
+})
+
+/** Sends the next part: a form of up to five questions, or one question in words. */
+export function carryScreening(draft: Draft, step: number, intro: string): void {
+  const { screening } = draft.texts
+  const open = STEPS[step]!.filter((q) => draft.file.screening?.answers[q.id] === undefined)
+  const first = open[0]!
+  const options = first.options(draft.texts).map((option) => ({
+    name: option.value,
+    label: option.label,
+    act: { do: 'screening', step, question: first.id, value: option.value },
+  }))
+  draft.put('asked', {
+    id: draft.id('asked', 'screening'),
+    clientId: draft.client.id,
+    ask: `screening:${first.id}`,
+    day: draft.today,
+    at: draft.now,
+    message: draft.cause,
+    pressing: false,
+    options,
+  })
+  const title = screening.title(step + 1, STEPS.length)
+  draft.toClient({
+    kind: 'screening',
+    asks: `screening:${first.id}`,
+    text: draft.client.wordsOnly ? questionInWords(draft, first, intro) : `${intro}\n${screening.fillIn}`,
+    buttons: draft.client.wordsOnly
+      ? []
+      : [
+          {
+            name: 'fill-in',
+            label: title,
+            act: { do: 'screening', step },
+            style: 'main',
+            form: { name: `screening-${step}`, title, fields: open.map((q) => field(draft, q)) },
+          },
+        ],
+  })
+}
+
+function questionInWords(draft: Draft, question: ScreeningQuestion, intro: string): string {
+  const { screening, client } = draft.texts
+  const labels = question.options(draft.texts).map((option) => option.label)
+  const list =
+    labels.length > 0
+      ? `\n${question.kind === 'many' ? client.chooseSeveral(labels) : client.chooseByNumber(labels)}`
+      : ''
+  return `${intro ? `${intro}\n\n` : ''}${screening.question[question.id] ?? screening.label[question.id]}${list}`
+}
+
+/** A filled form: what can be read is kept, what cannot is asked again. */
+export function screeningForm(draft: Draft, filled: Filled): void {
+  const again: string[] = []
+  for (const [id, given] of Object.entries(filled)) {
+    const question = questionOf(id)
+    if (question && !keep(draft, question, given)) again.push(id)
+  }
+  goOn(draft, again)
+}
+
+/** One answer in words: a number of the list, several of them, or the words themselves. */
+export function screeningWords(draft: Draft, questionId: string, text: string): void {
+  const question = questionOf(questionId)
+  if (!question) return
+  const options = question.options(draft.texts)
+  const given = options.length === 0 ? text : chosenValues(text, options)
+  goOn(draft, keep(draft, question, given) ? [] : [questionId])
+}
+
+function chosenValues(text: string, options: readonly { value: string; label: string }[]): string[] {
+  const lower = text.trim().toLowerCase()
+  const byWord = options.find((o) => o.label.toLowerCase() === lower || o.value === lower)
+  if (byWord) return [byWord.value]
+  const firstWord = options.filter((o) => o.label.toLowerCase().split(/[ ,(]/)[0] === lower)
+  if (firstWord.length === 1) return [firstWord[0]!.value]
+  const numbers = lower.match(/\d+/g) ?? []
+  return numbers.flatMap((n) => options[Number(n) - 1]?.value ?? [])
+}
+
+function keep(draft: Draft, question: ScreeningQuestion, given: string | readonly string[]): boolean {
+  const value = question.read(given, draft.texts)
+  const empty = given.length === 0 && !question.required
+  if (value === null && !empty) return false
+  const screening = draft.file.screening!
+  draft.put('screening', { ...screening, answers: { ...screening.answers, [question.id]: value ?? '' } })
+  return true
+}
+
+/** An urgent answer goes the urgent way at once; a minor is refused; else the next part, or the end. */
+function goOn(draft: Draft, again: readonly string[]): void {
+  const { client, screening } = draft.texts
+  const answers = draft.file.screening!.answers
+  const age = answers.age
+  if (typeof age === 'number' && age < ADULT) {
+    draft.put('client', { ...draft.client, stage: 'left' })
+    draft.toClient({ kind: 'notice', text: client.minor })
+    draft.toCoach({ kind: 'notice', text: draft.texts.coach.minor(draft.client.ref) })
+    return
+  }
+  raiseScreened(draft)
+  const step = nextScreeningStep(draft)
+  if (step === null) return finish(draft)
+  const intro = again.length > 0 ? screening.again(again.map((id) => screening.label[id] ?? id)) : ''
+  carryScreening(draft, step, intro)
+}
+
+function raiseScreened(draft: Draft): void {
+  const signs = draft.file.screening!.answers.signs
+  if (!Array.isArray(signs)) return
+  const raised = new Set(draft.file.signs.map((row) => row.sign))
+  const fresh = signs.filter(isSignId).filter((sign) => !raised.has(sign))
+  if (fresh.length > 0) raiseSigns(draft, fresh, draft.today, draft.texts.client.ticked)
+}
+
+/** All is there: a risk answer parks the client until a clinician has agreed; the coach is told either way. */
+function finish(draft: Draft): void {
+  const screening = draft.file.screening!
+  draft.put('screening', { ...screening, doneAt: draft.now })
+  draft.drop('asked', draft.id('asked', 'screening'))
+  const side = screening.answers.side
+  draft.put('client', {
+    ...draft.client,
+    stage: 'enrolled',
+    side: (side as Side | undefined) ?? draft.client.side,
+  })
+  const risks = riskAnswers(draft)
+  if (risks.length > 0) {
+    draft.put('hold', {
+      id: draft.id('hold', 'park', draft.cause),
+      clientId: draft.client.id,
+      kind: 'park',
+      ladder: null,
+      reason: risks.join(' '),
+      by: 'rules',
+      at: draft.now,
+      day: draft.today,
+      endedAt: null,
+      endedBy: null,
+    })
+  }
+  draft.toClient({
+    kind: 'screening',
+    text: risks.length > 0 ? draft.texts.client.parked : draft.texts.client.screened,
+  })
+  draft.toCoach({
+    kind: 'notice',
+    text: draft.texts.coach.screened(draft.client.ref, screening.answers, risks),
+  })
+}
+
+function riskAnswers(draft: Draft): string[] {
+  const answers = draft.file.screening!.answers
+  const risks = Array.isArray(answers.risks) ? answers.risks : []
+  return risks.map((risk) => draft.texts.screening.risk[risk] ?? risk)
+}

@@ -1,0 +1,37 @@
+import type { ClientFile } from './ports.ts'
+import type { HoldRow, SignRow } from './rows.ts'
+
+export const STATUSES = [
+  'invited',
+  'screening',
+  'parked',
+  'active',
+  'locked',
+  'paused',
+  'discharged',
+  'left',
+] as const
+export type Status = (typeof STATUSES)[number]
+
+export const openHold = (file: ClientFile, kind: HoldRow['kind']): HoldRow | undefined =>
+  file.holds.find((hold) => hold.kind === kind && hold.endedAt === null)
+
+export const openSigns = (file: ClientFile): SignRow[] => file.signs.filter((sign) => sign.state === 'open')
+
+/** Signs somebody hinted at, still waiting for yes or no. */
+export const askedSigns = (file: ClientFile): SignRow[] => file.signs.filter((sign) => sign.state === 'asked')
+
+/** Lock, parking and pause are kept apart; the one shown is locked > parked > paused > active. */
+export function statusOf(file: ClientFile): Status {
+  const { stage } = file.client
+  if (stage === 'left' || stage === 'discharged') return stage
+  if (openHold(file, 'lock')) return 'locked'
+  if (stage === 'invited' || stage === 'screening') return stage
+  if (openHold(file, 'park')) return 'parked'
+  if (openHold(file, 'pause')) return 'paused'
+  return 'active'
+}
+
+/** No message may name a drill while a sign is open or has been asked about. */
+export const drillsWithheld = (file: ClientFile): boolean =>
+  openHold(file, 'lock') !== undefined || askedSigns(file).length > 0 || openHold(file, 'park') !== undefined

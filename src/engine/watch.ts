@@ -1,0 +1,89 @@
+import type { Day } from '../domain/day.ts'
+import { assess } from '../domain/rules/assess.ts'
+import { type Assessment, atLeastHold, type Flag, type RuleId } from '../domain/rules/assessment.ts'
+import { decisionButtons } from './decide.ts'
+import type { Draft } from './draft.ts'
+import { easeDown } from './ease.ts'
+import { historyOf } from './history.ts'
+import { endRests, restWhereNoNearer } from './rest.ts'
+import type { FlagRow } from './rows.ts'
+import { statusOf } from './status.ts'
+
+export const assessOn = (draft: Draft, day: Day): Assessment => assess(historyOf(draft.file), day)
+
+/**
+ * Runs the shared rules on a day and acts on what is new: the safer move at once, the coach told the same day,
+ * everything else proposed.
+ */
+export function watch(draft: Draft, day: Day): Assessment {
+  const assessment = assessOn(draft, day)
+  const fresh = syncFlags(draft, assessment)
+  if (statusOf(draft.file) === 'locked' || !draft.file.plan) return assessment
+  if (fresh.some((flag) => flag.rule === 'reach-spread')) easeDown(draft)
+  if (fresh.some((flag) => flag.rule === 'pain-severe'))
+    draft.toClient({ kind: 'notice', text: draft.texts.client.severe })
+  endRests(draft, day)
+  restWhereNoNearer(draft, assessment, day)
+  tellCoach(draft, assessment, fresh)
+  return assessment
+}
+
+/** Opens and closes the rows of flags; gives the episodes that are new. Signs have their own rows. */
+function syncFlags(draft: Draft, assessment: Assessment): Flag[] {
+  const flags = assessment.flags.filter((flag) => flag.rule !== 'sign')
+  const open = draft.file.flags.filter((row) => row.closedAt === null)
+  for (const row of open)
+    if (!flags.some((flag) => flag.rule === row.rule)) draft.put('flag', { ...row, closedAt: draft.now })
+  return flags.filter((flag) => {
+    if (open.some((row) => row.rule === flag.rule)) return false
+    const row: FlagRow = {
+      id: draft.id('flag', flag.rule, flag.day),
+      clientId: draft.client.id,
+      rule: flag.rule,
+      level: flag.level,
+      day: flag.day,
+      figures: flag.figures,
+      openedAt: draft.now,
+      closedAt: null,
+    }
+    const again = draft.file.flags.some((other) => other.id === row.id)
+    draft.put('flag', row)
+    // an episode that flickers within its first day is not news twice
+    return !again
+  })
+}
+
+// Which notes reach the coach before the digest; the others wait for it.
+const TOLD: readonly RuleId[] = ['gate', 'plateau']
+
+/** One message for all that is new, with the proposal, its reasons and the buttons to decide. */
+function tellCoach(draft: Draft, assessment: Assessment, fresh: readonly Flag[]): void {
+  const news = fresh.filter((flag) => atLeastHold(flag.level) || TOLD.includes(flag.rule))
+  if (news.length === 0) return
+  const eased = draft.file.rungs.filter(
+    (row) => row.why === 'ease-back' && row.by === 'rules' && row.at === draft.now,
+  )
+  draft.toCoach({
+    kind: 'proposal',
+    text: draft.texts.coach.proposal({
+      ref: draft.client.ref,
+      flags: news.map((flag) => draft.texts.rules.why(flag)),
+      proposal: assessment.proposal,
+      ladder: assessment.ladder,
+      direction: assessment.direction,
+      eased: eased.map(({ ladder, from, to }) => ({ ladder, from, to })),
+    }),
+    buttons: [
+      ...decisionButtons(draft, assessment),
+      ...(eased.length > 0
+        ? [
+            {
+              name: 'undo',
+              label: draft.texts.coach.undo,
+              act: { do: 'undo', rungs: eased.map((row) => row.id).join(' ') },
+            },
+          ]
+        : []),
+    ],
+  })
+}

@@ -1,0 +1,18 @@
+import type { Day } from '../domain/day.ts'
+import { weekday } from '../domain/day.ts'
+import { dayWork } from '../domain/ladder/day-work.ts'
+import type { Draft } from './draft.ts'
+import { plannedOn, planOn } from './rungs.ts'
+import { drillsWithheld } from './status.ts'
+
+/** The work of a day in words and as drill ids; none while drills are withheld, before the plan, or on a day off. */
+export function workOn(draft: Draft, day: Day, detail: 'short' | 'full'): { text: string; drills: string[] } {
+  const { client, plan } = draft.file
+  if (drillsWithheld(draft.file)) return { text: '', drills: [] }
+  if (!plan || !client.start || day < client.start) return { text: draft.texts.client.noPlanYet, drills: [] }
+  const sessions = plannedOn(draft.file, weekday(day))
+  if (sessions === 0) return { text: draft.texts.client.dayOff, drills: [] }
+  const drills = dayWork(planOn(draft.file, day), false)
+  if (drills.length === 0) return { text: draft.texts.client.allRest, drills: [] }
+  return { text: draft.texts.client.work(drills, sessions, plan.loads, detail), drills }
+}

@@ -1,0 +1,186 @@
+import type { Care } from '../../domain/care.ts'
+import type { Day } from '../../domain/day.ts'
+import type { Direction, Proposal } from '../../domain/rules/assessment.ts'
+import { DIRECTION, date, harmless, ladderName } from './digest.ts'
+
+const name = (ref: string): string => `**${harmless(ref)}**`
+const steps = (moves: readonly { ladder: string; from: number; to: number }[]): string =>
+  moves.map(({ ladder, from, to }) => `${ladderName(ladder)} ${from} → ${to}`).join(', ')
+
+const CARE: Readonly<Record<Care, string>> = {
+  none: '',
+  soon: 'to be seen in the next days',
+  'same-day': 'to be seen today',
+  emergency: 'emergency',
+}
+const PROPOSAL: Readonly<Record<Proposal, string>> = {
+  stop: 'stop: an urgent sign is open',
+  refer: 'refer to a clinician',
+  'ease-back': 'ease back',
+  hold: 'hold',
+  advance: 'advance',
+  none: 'nothing to change',
+}
+
+export interface AlertWords {
+  readonly ref: string
+  readonly care: Care
+  readonly signs: readonly string[]
+  readonly sources: readonly string[]
+  readonly words: string | null
+  readonly at: string
+  readonly told: string
+}
+
+/** Everything a coach reads besides digest and rules. */
+export const coach = {
+  alert: ({ ref, care, signs, sources, words, at, told }: AlertWords): string =>
+    [
+      `**Urgent sign: ${harmless(ref)}** (${CARE[care]}), ${at}`,
+      `Sign: ${signs.join('; ')}`,
+      words ? `Said: “${harmless(words, 400)}”` : '',
+      'Told at once to stop and seek care, drills stopped, plan locked:',
+      `> ${(told.split('\n')[0] ?? '').replaceAll('**', '')}`,
+      `Why it counts: ${sources.join('; ')}`,
+      'Please take it up and reach the client. You are not asked to judge it: a clinician does.',
+    ]
+      .filter((line) => line !== '')
+      .join('\n'),
+  alertRepeat: ({
+    ref,
+    care,
+    signs,
+    minutes,
+  }: {
+    ref: string
+    care: Care
+    signs: readonly string[]
+    minutes: number
+  }): string =>
+    `**Still open: ${harmless(ref)}** (${CARE[care]}): ${signs.join('; ')}. ${minutes} minutes, and nobody has taken it up.`,
+  takeUp: 'I take it up',
+  taken: (by: string): string => `Taken up by ${by}. The client has been told.`,
+  alertHad: (by: string): string => `${by} has it already.`,
+  alertClosed: 'This alert is closed already.',
+  noAlert: (ref: string): string => `There is no open alert about ${name(ref)}.`,
+  whatCame: (ref: string, by: string): string =>
+    `${name(ref)}, taken up by ${by}. What came of it? This closes the alert, never the lock.`,
+  outcome: {
+    reached: 'Reached by phone',
+    hospital: 'Going to hospital',
+    seen: 'Seen by a clinician',
+    'no-answer': 'No answer',
+    'false-alarm': 'False alarm',
+  },
+  closed: (outcome: string): string =>
+    `Alert closed: ${outcome}. The plan stays locked until you record a clearance with /clear.`,
+  soon: (ref: string, signs: readonly string[], sources: readonly string[]): string =>
+    `${name(ref)} told me of: ${signs.join('; ')}. The client was asked to have it looked at in the next days; no advancing meanwhile.\nSource: ${[...new Set(sources)].join('; ')}`,
+  noted: (sign: string): string => `Noted: ${sign}`.slice(0, 80),
+  notedBy: (by: string): string => `Noted by ${by}.`,
+  nothingToNote: 'There is nothing open to note.',
+  declined: (ref: string): string => `${name(ref)} said no to checking in. Nothing is kept but that.`,
+  minor: (ref: string): string => `${name(ref)} gave an age under 18 and was refused politely.`,
+  screened: (ref: string, answers: Readonly<Record<string, unknown>>, risks: readonly string[]): string => {
+    const activities = Object.entries((answers.activities ?? {}) as Record<string, number>).map(
+      ([what, hard]) => `${harmless(what)} ${hard}`,
+    )
+    return [
+      `${name(ref)} has answered the first questions.`,
+      `Onset: ${harmless(String(answers.onset ?? 'not said'), 60)} · age ${answers.age ?? 'not said'} · earlier: ${answers.earlier ?? 'not said'} · seen by a clinician: ${answers.seen ?? 'not said'}`,
+      `Baseline: ${answers.reach ?? '?'}, pain ${answers.pain ?? '?'}, side ${answers.side ?? '?'}; eased by ${answers.eases ?? '?'}`,
+      activities.length > 0 ? `Matters (0-10): ${activities.join(', ')}` : '',
+      answers.lift ? `Wants back: ${harmless(String(answers.lift), 60)}` : '',
+      risks.length > 0
+        ? `**Parked:** ${risks.join('; ')}. Record with /release that a clinician has agreed.`
+        : 'Set the plan with /plan.',
+    ]
+      .filter((line) => line !== '')
+      .join('\n')
+  },
+  barrier: (ref: string, barrier: string): string =>
+    `${name(ref)} says what gets in the way of sessions: ${barrier.toLowerCase()}.`,
+  quiet: (ref: string, days: number): string =>
+    `${name(ref)} has not replied for ${days} days. A nudge went out on day 3.`,
+  lapse: (ref: string, days: number): string =>
+    `${name(ref)} has not replied for ${days} days and is paused. Any check-in starts it again.`,
+  returned: (
+    ref: string,
+    days: number,
+    moves: readonly { ladder: string; from: number; to: number }[],
+  ): string =>
+    `${name(ref)} is back after ${days} days without a reply.${moves.length > 0 ? ` Each ladder starts a rung lower: ${steps(moves)}.` : ' All ladders stand on their first rung.'}`,
+  left: (ref: string): string => `${name(ref)} has left. Prompts have ended.`,
+  question: (ref: string, words: string | null): string =>
+    `${name(ref)} asks: ${words ? `“${harmless(words, 800)}”` : '(words kept in the record)'}\nAnswer with /answer.`,
+  unreachable: (ref: string, reason: string): string =>
+    reason === 'closed'
+      ? `${name(ref)} cannot be reached: their private messages are closed. Ask them to allow private messages from members of this server.`
+      : `${name(ref)} cannot be reached (${reason}). Please write to them another way.`,
+  proposal: ({
+    ref,
+    flags,
+    proposal,
+    ladder,
+    direction,
+    eased,
+  }: {
+    ref: string
+    flags: readonly string[]
+    proposal: Proposal
+    ladder: string | null
+    direction: Direction
+    eased: readonly { ladder: string; from: number; to: number }[]
+  }): string =>
+    [
+      `${name(ref)}: proposal **${PROPOSAL[proposal]}**${ladder ? ` (${ladderName(ladder)})` : ''} · ${DIRECTION[direction]}`,
+      ...flags.map((flag) => `• ${flag}`),
+      eased.length > 0 ? `Done already, the safer move: ${steps(eased)}.` : '',
+    ]
+      .filter((line) => line !== '')
+      .join('\n'),
+  allRest: (ref: string): string =>
+    `${name(ref)}: eased back, and after 3 answered days the reach is no nearer. All ladders but settle rest; please decide.`,
+  decision: { advance: 'Advance', hold: 'Hold', 'ease-back': 'Ease back', refer: 'Refer' },
+  why: 'Why?',
+  record: 'Record',
+  undo: 'Undo',
+  undone: 'Put back; the client has been told.',
+  cannotUndo: 'There is nothing left to undo here.',
+  decided: (ref: string, decision: string, ladder: string | null, by: string): string =>
+    `Decided for ${name(ref)}: ${decision}${ladder && decision !== 'hold' && decision !== 'refer' ? ` on ${ladderName(ladder)}` : ''}, by ${by}. The client has been told.`,
+  decidedAlready: 'This has been decided already.',
+  stale: (ref: string, proposal: Proposal): string =>
+    `A newer reply of ${name(ref)} has come, and the proposal is now: ${PROPOSAL[proposal]}. Nothing was changed; use /decide if you want it all the same.`,
+  source: (source: string): string => `(Source: ${source})`,
+  whyText: (ref: string, on: Day, proposal: Proposal, lines: readonly string[]): string =>
+    [
+      `${name(ref)}, ${date(on)}: ${PROPOSAL[proposal]}`,
+      ...(lines.length > 0 ? lines.map((line) => `• ${line}`) : ['No rule stands out.']),
+    ]
+      .join('\n')
+      .slice(0, 1900),
+  unknownClient: (ref: string, known: readonly string[]): string =>
+    `There is no client “${harmless(ref)}” here. ${known.length > 0 ? `Known: ${known.map((one) => harmless(one)).join(', ')}.` : 'Invite one with /enrol.'}`.slice(
+      0,
+      1900,
+    ),
+  unknownLadder: (id: string): string => `There is no ladder “${harmless(id)}”.`,
+  noSuchRung: (id: string, rung: number, last: number): string =>
+    `${ladderName(id)} has rungs 1 to ${last}, not ${rung}.`,
+  emptyPlan: 'A plan needs at least one ladder, like “extension:1 glide:1”.',
+  notScreened: (ref: string): string => `${name(ref)} has not answered the first questions yet.`,
+  lockedNoPlan: (ref: string): string =>
+    `${name(ref)} is locked by an urgent sign. Record a clearance with /clear first.`,
+  lockedNoDecision: (ref: string): string =>
+    `${name(ref)} is locked by an urgent sign: nothing about drills can be decided. Record a clearance with /clear first.`,
+  noPlan: (ref: string): string => `${name(ref)} has no plan yet. Set it with /plan.`,
+  whichLadder: (known: readonly string[]): string => `Name the ladder: ${known.join(', ')}.`,
+  notInPlan: (ladder: string): string => `${ladderName(ladder)} is not in the plan.`,
+  lastRung: (ladder: string): string => `${ladderName(ladder)} stands on its last rung already.`,
+  firstRung: (ladder: string): string => `${ladderName(ladder)} stands on its first rung already.`,
+  notLocked: (ref: string): string => `${name(ref)} is not locked; there is nothing to clear.`,
+  whoCleared: 'Say who has seen the client: the profession is enough.',
+  clearDate: (first: Day, today: Day): string => `The date must lie between ${first} and ${today}.`,
+  useSpokenWith: 'For this one use /spoken-with once you have spoken with the client.',
+}

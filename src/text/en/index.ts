@@ -1,0 +1,23 @@
+import { access } from './access.ts'
+import { client } from './client.ts'
+import { coach } from './coach.ts'
+import { commands } from './commands.ts'
+import { digestCard, rollCallText } from './digest.ts'
+import { digestAlt, pictureWords } from './digest-picture.ts'
+import { screening } from './enrol.ts'
+import { ruleTexts } from './rules.ts'
+import { SIGN_WORDS } from './signs.ts'
+import { words } from './words.ts'
+
+export const en = {
+  language: 'en',
+  words,
+  client,
+  screening,
+  coach,
+  commands,
+  chat: access,
+  signs: SIGN_WORDS,
+  rules: ruleTexts,
+  digest: { card: digestCard, rollCall: rollCallText, alt: digestAlt, picture: pictureWords },
+}

@@ -1,0 +1,80 @@
+import { SAY_CAUDA_EQUINA } from './signs.ts'
+
+const STOPPED = 'Stop all your drills now; they stay stopped until somebody medical has seen you.'
+const NOT_WAIT = 'Do not wait for your coach.'
+
+interface Numbers {
+  readonly emergency: string | null
+}
+const call = ({ emergency }: Numbers): string =>
+  emergency ? `call ${emergency}` : 'call your local emergency number'
+
+/** What a client hears when a sign is there or hinted at. Short; what to do comes first. */
+export const urgent = {
+  emergency: ({ emergency, cauda }: Numbers & { cauda: boolean }): string =>
+    `**This needs care right now.** Please ${call({ emergency })} or go to an emergency department now. Do not drive yourself.\n` +
+    `${cauda ? SAY_CAUDA_EQUINA : 'Say there what you have just told me, and since when.'}\n` +
+    `${NOT_WAIT} Your coach is told too. ${STOPPED}\nThis is a message from a program, not a medical opinion.`,
+  sameDay: ({
+    emergency,
+    advice,
+    outOfHours,
+  }: Numbers & { advice: string | null; outOfHours: boolean }): string =>
+    `**Please be seen by a doctor or an urgent-care service today.** ${
+      outOfHours
+        ? `It is late: use the out-of-hours service now${advice ? ` (${advice})` : ''}.`
+        : 'Call now for a time today.'
+    }\nIf it gets worse, or numbness, weakness or bladder trouble comes, ${call({ emergency })}.\n` +
+    `Tell them what you have told me. ${NOT_WAIT} Your coach is told too. ${STOPPED}`,
+  selfHarm: ({ emergency, crisis }: Numbers & { crisis: string | null }): string =>
+    'I am glad that you wrote this. You do not have to carry it alone.\n' +
+    `Please talk to a person now: ${crisis ? `the crisis line on ${crisis}, or ` : ''}${call({ emergency })}. If you might act on it, call right away or go to an emergency department.\n` +
+    'Your coach is told and will try to reach you. The drills can wait.',
+  strangerUrgent:
+    '**What you write may need care right now.** Please call your local emergency number or go to an emergency department. Do not drive yourself.\nThis bot does not know you, and nobody else is told. Please do not wait for an answer here.',
+  soon: (signs: readonly string[]): string =>
+    `Thank you for telling me about: ${signs.join(', ')}. Please have it looked at by a doctor or nurse in the next days. If it gets worse fast, go sooner. Your coach is told.`,
+  severe:
+    'That is a lot of pain, two check-ins in a row. Go easy today. If no position helps, or numbness, weakness, bladder or bowel trouble comes, be seen today; at once if it is sudden.',
+  hintedSign: (question: string, cauda: boolean): string =>
+    `I want to be sure I read this right. ${question}\nIf yes: stop, and ${cauda ? 'go to an emergency department or call your local emergency number' : 'get medical help'} – do not wait for me. If I hear nothing for 10 minutes I take it as yes.`,
+  routineSigns:
+    'Anything new: numbness between your legs, bladder or bowel trouble, both legs, weakness, new numbness?',
+  whichSign: 'Thank you for saying so. Which of these is it?',
+  pickSigns: 'Choose all that apply',
+  noneOfThese: 'None of these',
+  oneOfThese: 'One of these',
+  ticked: 'chosen in the form',
+  signsNone:
+    'Noted. If numbness between the legs, bladder or bowel trouble, weakness or trouble in both legs comes, get help at once.',
+  signsSome: 'Thank you. Please tell me which.',
+  signsKept: 'Thank you for telling me. Please read my message about it now.',
+  signNo: 'Noted. If it does come, get help at once and do not wait for me.',
+  alreadyAnswered: 'This is answered already. Write to me if something has changed.',
+  drillsStopped: 'Your drills are stopped for now.',
+  stillLocked:
+    'I have written it down. Your drills stay stopped until a medical person has seen you and your coach has noted it. Please get care if you have not yet.',
+  onTheWay: 'Are you on your way to get care? Please do not wait for anybody here.',
+  onTheWayYes: 'Yes, or there already',
+  onTheWayNo: 'Not yet',
+  onTheWayThanks: 'Good that you are going. Say there what you told me.',
+  goNow:
+    'Please go now, or call your local emergency number. Ask somebody to take you. Do not drive yourself.',
+  untaken:
+    'Nobody has answered the alert to your coach yet. Please do not wait for us: get care now if you have not.',
+  takenUp:
+    'A coach has seen your message and has taken it up. Please still get care as I wrote; do not wait for a call.',
+  morning:
+    'Good morning. Your drills are still stopped. Have you been seen by a doctor or a hospital since? And is anything new: numbness between the legs, bladder, bowels, both legs, weakness?',
+  seenYes: 'I was seen',
+  seenNo: 'Not yet',
+  nothingNew: 'Nothing new',
+  somethingNew: 'Something new',
+  seenThanks: 'Thank you. Your coach will ask who saw you, and opens your plan again after that.',
+  seenNotYet: 'Please be seen now. If it is worse, call your local emergency number.',
+  cleared: (prompt: string | null): string =>
+    `Your coach has noted that a medical person has seen you and agrees that you go on. We start one step easier.${
+      prompt ? ` Your next prompt comes at ${prompt}.` : ''
+    } If anything new comes, stop and get help at once. As you start again: is any of the warning signs there now?`,
+  released: 'Your coach has noted that a clinician agrees with gentle drills. We can go on.',
+}
