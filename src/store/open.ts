@@ -1,5 +1,6 @@
 import type { DueStore, OutboxStore, Store } from '../engine/ports.ts'
 import { type Address, readAddress } from './address.ts'
+import { warmUp } from './client-file.ts'
 import type { Database } from './database.ts'
 import { dueStore } from './dues.ts'
 import { type LeaseStore, leaseStore } from './leases.ts'
@@ -32,6 +33,8 @@ export interface OpenStore {
  */
 export async function openStore(url: string): Promise<OpenStore> {
   const database = await openDatabase(readAddress(url))
+  await database.transaction(warmUp)
+  let closing: Promise<void> | null = null
   return {
     kind: database.kind,
     store: transactions(database),
@@ -39,7 +42,10 @@ export async function openStore(url: string): Promise<OpenStore> {
     dues: dueStore(database),
     leases: leaseStore(database),
     settings: settingStore(database),
-    close: () => database.close(),
+    close() {
+      closing ??= database.close()
+      return closing
+    },
     abandon: () => database.abandon(),
   }
 }

@@ -3,6 +3,7 @@ import pg from 'pg'
 import { PrismaClient as PostgresClient } from '../generated/postgresql/client.ts'
 import { type Database, type Db, type PrismaClient, TRANSACTION } from './database.ts'
 import { codeOf, StoreProblem } from './problem.ts'
+import { createQueue } from './queue.ts'
 
 // Long enough for a server in another place, short enough that a start against a dead one does not seem to hang.
 export const CONNECT_TIMEOUT_MS = 5_000
@@ -46,16 +47,33 @@ export function openPostgresql(url: string): Database {
   // Same models, same methods: the tests of the store run on both.
   const client = new PostgresClient({ adapter: new PrismaPg(pool) }) as unknown as PrismaClient
 
+  const queue = createQueue()
+  const running = new Set<Promise<unknown>>()
+  let closed = false
+  function track<T>(start: () => Promise<T>): Promise<T> {
+    if (closed) return Promise.reject(new Error('the store is closed'))
+    const work = start()
+    running.add(work)
+    const done = (): void => void running.delete(work)
+    work.then(done, done)
+    return work
+  }
+
   return {
     kind: 'postgresql',
-    use: (work) => work(client),
-    transaction: (work) => oneTransaction(client, work),
+    use: (work) => track(() => work(client)),
+    // Writers take turns here already, so that those who wait do not hold all the connections.
+    transaction: (work) => queue.run(() => oneTransaction(client, work)),
     scrub: () => Promise.resolve(),
     async close() {
+      closed = true
+      await Promise.allSettled([...running, queue.close()])
       await client.$disconnect()
       await pool.end()
     },
     abandon() {
+      closed = true
+      void queue.close()
       for (const connection of connections) destroy(connection)
     },
   }
@@ -63,7 +81,7 @@ export function openPostgresql(url: string): Database {
 
 function oneTransaction<T>(client: PrismaClient, work: (db: Db) => Promise<T>): Promise<T> {
   return client.$transaction(async (db) => {
-    // One writer at a time, as on SQLite: a message applied once, and outbox rows numbered in the order in which
+    // One writer at a time among all processes, as on SQLite: a message applied once, and outbox rows numbered in the order in which
     // they become visible. Later statements see all that the writer before has committed.
     await db.$executeRaw`SELECT pg_advisory_xact_lock(${WRITER_LOCK})`
     return work(db)

@@ -118,5 +118,9 @@ async function patiently<T>(work: () => Promise<T>): Promise<T> {
   }
 }
 
-const isBusy = (error: unknown): boolean =>
-  error instanceof Prisma.PrismaClientKnownRequestError && (error.code === 'P1008' || error.code === 'P2034')
+/** The client reports a locked file in several ways; the driver's own word for it is in all of them. */
+function isBusy(error: unknown): boolean {
+  if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return false
+  const driver = error.meta?.driverAdapterError as { cause?: { originalCode?: string } } | undefined
+  return driver?.cause?.originalCode?.startsWith('SQLITE_BUSY') ?? error.code === 'P1008'
+}

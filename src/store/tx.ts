@@ -38,6 +38,13 @@ export function createTx(db: Db, erased: () => void): Tx {
     outbox: (id) => tableOf(db, 'outbox').findFirst({ where: { id } }),
     due: (id) => tableOf(db, 'due').findFirst({ where: { id } }),
     apply: (outcome) => applyOutcome(db, outcome),
+    withdraw: async (clientId, reason, which) => {
+      const outbox = tableOf(db, 'outbox')
+      const waiting = await outbox.findMany({ where: { clientId, state: 'waiting' } })
+      const ids = waiting.filter(which).map((row) => row.id)
+      if (ids.length === 0) return
+      await outbox.updateMany({ where: { id: { in: ids } }, data: { state: 'dropped', reason } })
+    },
     erase: async (clientId) => {
       await eraseClient(db, clientId)
       erased()

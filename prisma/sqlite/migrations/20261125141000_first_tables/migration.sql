@@ -359,7 +359,7 @@ CREATE INDEX "Outbox_state_priority_seq_idx" ON "Outbox"("state", "priority", "s
 CREATE INDEX "Outbox_state_notBefore_idx" ON "Outbox"("state", "notBefore");
 
 -- CreateIndex
-CREATE INDEX "Outbox_clientId_state_priority_seq_idx" ON "Outbox"("clientId", "state", "priority", "seq");
+CREATE INDEX "Outbox_clientId_state_priority_notBefore_seq_idx" ON "Outbox"("clientId", "state", "priority", "notBefore", "seq");
 
 -- CreateIndex
 CREATE INDEX "Outbox_seq_idx" ON "Outbox"("seq");
