@@ -60,24 +60,16 @@ export const ComponentType = {
   button: 2,
   stringSelect: 3,
   textInput: 4,
-  userSelect: 5,
-  channelSelect: 8,
-  textDisplay: 10,
-  label: 18,
   radioGroup: 21,
-  checkboxGroup: 22,
   checkbox: 23,
 } as const
 
 export const OptionType = {
   subcommand: 1,
   subcommandGroup: 2,
-  string: 3,
   integer: 4,
   boolean: 5,
   user: 6,
-  channel: 7,
-  role: 8,
   number: 10,
 } as const
 

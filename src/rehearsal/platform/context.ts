@@ -51,7 +51,6 @@ export function retract(context: Context, stored: StoredMessage): void {
 
 /** Sends a message event to the gateway where the bot may hear it. */
 export function announce(context: Context, name: string, stored: StoredMessage): void {
-  // a copy: a session that resumes later hears what was true at this moment
-  const heard = messageEvent(context.world, name, { ...stored, wire: structuredClone(stored.wire) })
+  const heard = messageEvent(context.world, name, stored)
   if (heard) context.publish(heard)
 }

@@ -30,7 +30,7 @@ export function interactionObject(world: World, interaction: Opening & { id: str
     locale: user.locale,
     entitlements: [],
     attachment_size_limit: ATTACHMENT_LIMIT,
-    ...(message ? { message: structuredClone(message.wire) } : {}),
+    ...(message ? { message: message.wire } : {}),
     ...whoAndWhere(world, channel, user),
   }
 }

@@ -147,7 +147,9 @@ export class Person {
     const guild = this.context.world.guildOf(channel)
     if (!guild) return
     const held = channelPermissions(guild, channel, this.id)
-    const asked = Permission.useApplicationCommands | BigInt(needed ?? 0)
+    // documented: a command that asks for no permission at all, "0", is for administrators only
+    const special = needed === null ? 0n : BigInt(needed) || Permission.administrator
+    const asked = Permission.useApplicationCommands | special
     if ((held & asked) !== asked) throw new Error(`${this.name} may not use /${name} here`)
   }
 

@@ -24,6 +24,7 @@ export class Session {
     const data = event.forIntents(this.intents)
     if (data === null) return
     this.sequence += 1
+    // written out now: a session that resumes later hears what was true at this moment
     const text = JSON.stringify({ op: Opcode.dispatch, t: event.name, s: this.sequence, d: data })
     this.buffer.push({ s: this.sequence, text })
     if (this.buffer.length > BUFFER_MAX) this.buffer.shift()

@@ -85,9 +85,9 @@ describe.concurrent('the line between client and gateway', () => {
   })
 
   test('heartbeats are answered', async (t) => {
-    const { platform, client } = await setStage(t, { heartbeatMs: 150 })
+    const { platform, client } = await setStage(t, { heartbeatMs: 300 })
     await until(() => client.ws.ping >= 0)
-    await new Promise((resolve) => setTimeout(resolve, 500))
+    await new Promise((resolve) => setTimeout(resolve, 800))
     expect(platform.sessions).toEqual({ identified: 1, resumed: 0 })
   })
 

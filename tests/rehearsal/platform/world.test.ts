@@ -92,5 +92,7 @@ test('commands are declared for everybody or one server, keep their ids, and are
   await declare(client, [today.setContexts(0), roster.setDefaultMemberPermissions(Permission.manageGuild)])
   await expect(heron.slash('dm', 'today')).rejects.toThrow('cannot be used here')
   await expect(heron.slash(channelId, 'roster')).rejects.toThrow('may not use')
+  await declare(client, [roster.setDefaultMemberPermissions('0')])
+  await expect(heron.slash(channelId, 'roster')).rejects.toThrow('may not use')
   expect(platform.violations).toEqual([])
 })
