@@ -91,24 +91,46 @@ function checkIds(operation: Operation): void {
   }
 }
 
-type Issue = { code?: string | undefined; path: PropertyKey[]; message: string; errors?: Issue[][] }
+interface Issue {
+  code?: string | undefined
+  path: PropertyKey[]
+  message: string
+  errors?: Issue[][]
+  maximum?: unknown
+  minimum?: unknown
+  expected?: unknown
+  values?: unknown
+}
 
-// in a union the branch that came farthest tells the reader most
 function describe(issues: readonly Issue[], above: PropertyKey[] = []): Record<string, unknown> {
   const errors: Record<string, unknown> = {}
   for (const issue of issues) {
     const path = [...above, ...issue.path]
-    const branch = issue.errors?.toSorted((a, b) => depth(b) - depth(a))[0]
-    if (branch?.length) Object.assign(errors, describe(branch, path))
+    const branch = likeliest(issue.errors ?? [])
+    if (branch) Object.assign(errors, describe(branch, path))
     else
       errors[path.join('.') || 'body'] = {
-        _errors: [{ code: issue.code ?? 'invalid', message: issue.message }],
+        _errors: [{ code: issue.code ?? 'invalid', message: reason(issue) }],
       }
   }
   return errors
 }
 
-const depth = (issues: readonly Issue[]): number => Math.max(0, ...issues.map((issue) => issue.path.length))
+// in a union: the branch of the right `type`, and of those the one that came farthest
+function likeliest(branches: readonly Issue[][]): Issue[] | undefined {
+  const typed = branches.filter((issues) => !issues.some((issue) => issue.path.join() === 'type'))
+  const depth = (issues: readonly Issue[]) => Math.max(0, ...issues.map((issue) => issue.path.length))
+  return (typed.length > 0 ? typed : branches).toSorted((a, b) => depth(b) - depth(a))[0]
+}
+
+function reason({ message, maximum, minimum, expected, values }: Issue): string {
+  const details = Object.entries({ maximum, minimum, expected, values }).filter(
+    ([, value]) => value !== undefined,
+  )
+  const shown = details.map(([name, value]) => `${name} ${JSON.stringify(value)}`)
+  return [message, ...shown].join(', ')
+}
+
 const isPlaceholder = (segment: string) => segment.startsWith('{')
 const placeholders = (segments: readonly string[]) => segments.filter(isPlaceholder).length
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { fillForm } from '../../../src/rehearsal/platform/fill.ts'
 import { Refusal } from '../../../src/rehearsal/platform/refusal.ts'
 import { checkForm, checkMessage } from '../../../src/rehearsal/platform/rules.ts'
+import { checkRequest, findOperation } from '../../../src/rehearsal/platform/validate.ts'
 import type { Component, MessageBody } from '../../../src/rehearsal/platform/wire.ts'
 
 // Limits: Discord developer documentation, "Component Reference" and "Embed Limits".
@@ -92,5 +93,34 @@ describe('filling in a form', () => {
     const text = label({ type: 4, custom_id: 'note', style: 1, max_length: 3 })
     expect(() => fillForm([text], { note: 'four' })).toThrow('too long')
     expect(() => fillForm([text], {})).toThrow('needs note')
+  })
+})
+
+describe('a body that the published schemas do not allow', () => {
+  const wrongWith = (method: string, path: string, body: unknown): string => {
+    try {
+      checkRequest(findOperation(method, path)!, body)
+      return 'accepted'
+    } catch (error) {
+      return error instanceof Refusal ? JSON.stringify(error.errors) : String(error)
+    }
+  }
+  const long = { ...button('a'), custom_id: 'a'.repeat(101) }
+
+  test('is told by the field that is wrong, also deep inside', () => {
+    const told = wrongWith('POST', '/channels/1/messages', { components: [row(long)] })
+    expect(told).toContain('"components.0.components.0.custom_id"')
+    expect(told).toContain('maximum 100')
+    expect(wrongWith('POST', '/interactions/1/t/callback', { type: 4, data: { content: 5 } })).toContain(
+      '"data.content"',
+    )
+  })
+
+  test('paths are read percent-encoded, literal parts before placeholders', () => {
+    const original = findOperation('PATCH', '/webhooks/1/t/messages/%40original')
+    expect(original?.name).toBe('PATCH /webhooks/{webhook_id}/{webhook_token}/messages/@original')
+    expect(wrongWith('PATCH', '/webhooks/1/t/messages/%40original', { content: 3 })).toContain('expected')
+    expect(wrongWith('PATCH', '/webhooks/1/t/messages/oar', { content: 'x' })).toContain('not snowflake')
+    expect(findOperation('GET', '/oars')).toBeNull()
   })
 })
