@@ -1,10 +1,4 @@
-// The package ships its schemas without types, and types that do not compile under our settings:
-// this says the little that we use of it.
-declare module 'discord-api-spec' {
-  type Verb = 'get' | 'put' | 'post' | 'patch' | 'delete'
-  export const pathsList: Readonly<Record<Verb, readonly string[]>>
-}
-
+// The package ships its schemas without types: this names those that we use.
 declare module 'discord-api-spec/zod' {
   import type { ZodMiniType } from 'zod/mini'
 
