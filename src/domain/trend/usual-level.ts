@@ -2,16 +2,23 @@ import { addDays, type Day } from '../day.ts'
 import { mean } from './median.ts'
 import { type Series, valuesOf, window } from './series.ts'
 
-/** The usual level looks at so many days ... */
-export const USUAL_DAYS = 14
-/** ... that end so many days before: the last two days are left out, so that a worsening does not hide itself. */
-export const USUAL_GAP = 3
+/** The days that make a usual level: so many, ending so many days before. */
+export interface Span {
+  readonly days: number
+  /** At least 1; the latest days are left out, so that a worsening does not hide itself. */
+  readonly gap: number
+}
+
+/** Where one day is held against what was usual just before: 14 days that end 3 days before. */
+export const USUAL: Span = { days: 14, gap: 3 }
+/** Where answers add up over days: 21 that end 5 days before. Steadier, so the sum errs less (see the alarm sum). */
+export const LONG_USUAL: Span = { days: 21, gap: 5 }
 
 /**
- * A person's own usual level on a day: the mean of the answered days of the 14 that end 3 days before.
- * @param need fewest values; null below it
+ * A person's own usual level on a day: the mean of the answered days of the span.
+ * @param need fewest values, 1 at least; null below it
  */
-export function usualLevel(series: Series, on: Day, need: number): number | null {
-  const values = valuesOf(window(series, addDays(on, -USUAL_GAP), USUAL_DAYS))
+export function usualLevel(series: Series, on: Day, need: number, span: Span = USUAL): number | null {
+  const values = valuesOf(window(series, addDays(on, -span.gap), span.days))
   return values.length >= need ? mean(values) : null
 }
