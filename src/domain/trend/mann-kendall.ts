@@ -20,8 +20,8 @@ function groupSizes(values: readonly number[]): number[] {
   return [...counts.values()]
 }
 
-const pairs = (n: number): number => (n * (n - 1)) / 2
-const weight = (n: number): number => n * (n - 1) * (2 * n + 5)
+const pairs = (n: number): number => (n * n - n) / 2
+const weight = (n: number): number => (n * n - n) * (2 * n + 5)
 
 /** Variance of s for n values with such groups of ties (Kendall 1975): (n(n-1)(2n+5) - sum over groups) / 18. */
 export function tiedVariance(n: number, ...groups: readonly (readonly number[])[]): number {
