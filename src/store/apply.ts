@@ -39,11 +39,11 @@ async function applyChange(db: Db, change: Change): Promise<void> {
 
 async function post(db: Db, postings: readonly Posting[]): Promise<void> {
   if (postings.length === 0) return
-  const outbox = tableOf(db, 'outbox')
-  const written = await outbox.findMany({ where: { key: { in: postings.map((p) => p.message.key) } } })
+  const wanted = { key: { in: postings.map((posting) => posting.message.key) } }
+  const written = await db.outbox.findMany({ where: wanted, select: { key: true } })
   const keys = new Set(written.map((row) => row.key))
-  const last = await outbox.findFirst({ orderBy: { seq: 'desc' } })
-  let seq = last?.seq ?? 0
+  const last = await db.outbox.aggregate({ _max: { seq: true } })
+  let seq = last._max.seq ?? 0
   const rows: OutboxRow[] = []
   for (const posting of postings) {
     if (keys.has(posting.message.key)) continue
@@ -51,7 +51,7 @@ async function post(db: Db, postings: readonly Posting[]): Promise<void> {
     seq += 1
     rows.push(toStored(outboxRow(posting, seq)))
   }
-  if (rows.length > 0) await outbox.createMany({ data: rows })
+  if (rows.length > 0) await tableOf(db, 'outbox').createMany({ data: rows })
 }
 
 function outboxRow(posting: Posting, seq: number): OutboxRow {

@@ -25,3 +25,6 @@ export type { PrismaClient }
 
 /** How long a transaction may take, and wait for its turn, before it is given up (milliseconds). */
 export const TRANSACTION = { maxWait: 10_000, timeout: 30_000 } as const
+
+/** The client's longer errors repeat what was to be written, which may be a person's own words. */
+export const ERRORS = 'minimal'

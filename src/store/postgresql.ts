@@ -1,7 +1,7 @@
 import { PrismaPg } from '@prisma/adapter-pg'
 import pg from 'pg'
 import { PrismaClient as PostgresClient } from '../generated/postgresql/client.ts'
-import { type Database, type Db, type PrismaClient, TRANSACTION } from './database.ts'
+import { type Database, type Db, ERRORS, type PrismaClient, TRANSACTION } from './database.ts'
 import { codeOf, StoreProblem } from './problem.ts'
 import { createQueue } from './queue.ts'
 
@@ -45,7 +45,10 @@ export function openPostgresql(url: string): Database {
   pool.on('connect', (connection) => void connections.add(connection))
   pool.on('remove', (connection) => void connections.delete(connection))
   // Same models, same methods: the tests of the store run on both.
-  const client = new PostgresClient({ adapter: new PrismaPg(pool) }) as unknown as PrismaClient
+  const client = new PostgresClient({
+    adapter: new PrismaPg(pool),
+    errorFormat: ERRORS,
+  }) as unknown as PrismaClient
 
   const queue = createQueue()
   const running = new Set<Promise<unknown>>()

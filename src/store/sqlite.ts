@@ -3,7 +3,7 @@ import { dirname } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3'
 import { Prisma, PrismaClient } from '../generated/sqlite/client.ts'
-import { type Database, type Db, TRANSACTION } from './database.ts'
+import { type Database, type Db, ERRORS, TRANSACTION } from './database.ts'
 import { codeOf, StoreProblem } from './problem.ts'
 import { createQueue } from './queue.ts'
 
@@ -76,7 +76,7 @@ export function openSqlite(path: string): Database {
     await connected.executeScript(PRAGMAS)
     return connected
   }
-  const client = new PrismaClient({ adapter: factory })
+  const client = new PrismaClient({ adapter: factory, errorFormat: ERRORS })
   const queue = createQueue()
 
   return {

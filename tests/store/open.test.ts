@@ -12,7 +12,7 @@ import { at, checkIn, ground, outcome, put, samples } from './samples.ts'
 
 const folder = temporaryFolder()
 const mode = (path: string): string => (statSync(path).mode & 0o777).toString(8)
-const nobody = process.getuid?.() === 0
+const asRoot = process.getuid?.() === 0
 
 async function problem(url: string): Promise<string> {
   const error = await openStore(url).catch((caught: unknown) => caught)
@@ -107,7 +107,7 @@ describe('a SQLite file', () => {
     expect(readFileSync(path('letter.db'), 'utf8')).toMatch(/^Dear heron/)
   })
 
-  it.skipIf(nobody)('is refused with the mend where this user may not write', async () => {
+  it.skipIf(asRoot)('is refused with the mend where this user may not write', async () => {
     mkdirSync(join(folder, 'closed'), { mode: 0o500 })
     expect(await problem(`file:${join(folder, 'closed/x.db')}`)).toMatch(/cannot be written: give this user/)
     chmodSync(join(folder, 'closed'), 0o700)
