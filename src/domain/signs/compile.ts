@@ -32,6 +32,7 @@ export interface Rule {
   readonly alone: boolean
   readonly denialOnly: boolean
   readonly isNegative: boolean
+  readonly isDenial: boolean
   readonly sure: number | null
   readonly needs: number | null
   readonly unless: number | null
@@ -42,6 +43,10 @@ export interface Rule {
 export interface Compiled {
   readonly version: string
   readonly root: Node
+  /** The tree of circumstances. */
+  readonly asides: Node
+  /** How many classes there are. */
+  readonly size: number
   readonly skipped: ReadonlySet<string>
   readonly cue: Readonly<Record<Cue, number>>
   /** Rules by the class that opens them. */
@@ -76,9 +81,13 @@ class Classes {
   }
 }
 
-function classesByPhrase(lexicon: Lexicon, classes: Classes): Map<string, Set<number>> {
+function classesByPhrase(
+  words: Lexicon['words'],
+  lexicon: Lexicon,
+  classes: Classes,
+): Map<string, Set<number>> {
   const found = new Map<string, Set<number>>()
-  for (const [name, list] of Object.entries(lexicon.words)) {
+  for (const [name, list] of Object.entries(words)) {
     const groups = Object.entries(lexicon.groups).filter(([, members]) => members.includes(name))
     for (const phrase of list.flatMap(spread)) {
       const mine = found.get(phrase) ?? new Set<number>()
@@ -141,6 +150,7 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
     alone: options.alone ?? false,
     denialOnly: options.denialOnly ?? false,
     isNegative: options.isNegative ?? false,
+    isDenial: options.isDenial ?? false,
     sure: idOf(options.sure),
     needs: idOf(options.needs),
     unless: idOf(options.unless),
@@ -151,19 +161,25 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
 /** Checks a language's data and makes it ready; throws where the data contradict themselves. */
 export function compile(source: LexiconSource): Compiled {
   const lexicon = lexiconShape.parse(source)
-  const classes = new Classes([...CUES, ...Object.keys(lexicon.words), ...Object.keys(lexicon.groups)])
+  const { words, circumstances, groups } = lexicon
+  const classes = new Classes(
+    [CUES, ...[words, circumstances, groups].map((each) => Object.keys(each))].flat(),
+  )
   const size = classes.ids.size
   const opening: Rule[][] = Array.from({ length: size }, () => [])
   for (const rule of lexicon.patterns.flatMap((pattern) => rulesOf(pattern, classes)))
     for (const id of rule.parts[0]!) opening[id]!.push(rule)
   const subjects: (SignId | undefined)[] = Array.from({ length: size }, () => undefined)
   for (const [name, sign] of Object.entries(lexicon.subjects)) subjects[classes.of(name)] = sign
-  const phrases = classesByPhrase(lexicon, classes)
+  const phrases = classesByPhrase(words, lexicon, classes)
+  const asides = classesByPhrase(circumstances, lexicon, classes)
   const cue = Object.fromEntries(CUES.map((name) => [name, classes.of(name)])) as Record<Cue, number>
-  const spellable = [...phrases.keys()].flatMap((phrase) => phrase.split(' '))
+  const spellable = [...phrases.keys(), ...asides.keys()].flatMap((phrase) => phrase.split(' '))
   return {
     version: lexicon.version,
     root: treeOf(phrases, size),
+    asides: treeOf(asides, size),
+    size,
     skipped: new Set(lexicon.skipped),
     cue,
     opening,

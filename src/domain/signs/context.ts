@@ -1,21 +1,15 @@
-import type { Compiled } from './compile.ts'
-import { BREAK, type Unit } from './units.ts'
+import type { Compiled, Entry } from './compile.ts'
+import { type Aside, BREAK, type Unit } from './units.ts'
 
-/** One sentence, or the part of one behind a contrast, and what its words say about time and certainty. */
-export interface Clause {
-  readonly isOld: boolean
-  readonly isOngoing: boolean
-  readonly isGone: boolean
-  readonly isAlways: boolean
-  readonly isDoubted: boolean
-  /** A question, and where its opening words end (-1: it has none). */
-  readonly isQuestion: boolean
-}
-
+/** What a message says around its words: who, when, how certain, how new. */
 export interface Context {
-  readonly clauseOf: (unit: number) => Clause
-  /** Sentence numbers, contrasts not counted. */
-  readonly sentence: Int16Array
+  /** Classes told in the sentence of a unit, words and circumstances alike. */
+  told(unit: number): Uint8Array
+  /** Circumstances told in the clause of a unit, a clause ending at a contrast. */
+  toldInClause(unit: number): Uint8Array
+  /** All classes of the message. */
+  readonly anywhere: Uint8Array
+  isQuestion(unit: number): boolean
   /** 2 clearly of another person, 1 perhaps. */
   readonly other: Uint8Array
   /** 2 clearly supposed, 1 perhaps. */
@@ -25,54 +19,33 @@ export interface Context {
 /** "gone since Monday" within six weeks is asked about; from the seventh week on it is history. */
 const WEEKS_THAT_COUNT = 6
 
-function clauses(
-  units: readonly Unit[],
-  lexicon: Compiled,
-  questions: ReadonlySet<number>,
-  sentence: Int16Array,
-) {
-  const { cue } = lexicon
-  const number = new Int16Array(units.length)
-  const list: { -readonly [K in keyof Clause]: Clause[K] }[] = []
-  for (let i = 0; i < units.length; i++) {
-    const unit = units[i]!
-    if (i === 0 || unit.gap >= BREAK.contrast)
-      list.push({
-        isOld: false,
-        isOngoing: false,
-        isGone: false,
-        isAlways: false,
-        isDoubted: false,
-        isQuestion: questions.has(sentence[i]!),
-      })
-    number[i] = list.length - 1
-    const clause = list.at(-1)!
-    const { has } = unit.entry
-    if (has[cue.old] === 1 || isYear(unit) || isManyWeeks(units, i, lexicon)) clause.isOld = true
-    if (has[cue.ongoing] === 1) clause.isOngoing = true
-    if (has[cue.gone] === 1) clause.isGone = true
-    if (has[cue.always] === 1) clause.isAlways = true
-    if (has[cue.doubt] === 1) clause.isDoubted = true
-  }
-  return (unit: number): Clause => list[number[unit]!]!
-}
-
 const isYear = (unit: Unit): boolean =>
   unit.value !== null && Number.isInteger(unit.value) && unit.value >= 1940 && unit.value < 2100
 
-function isManyWeeks(units: readonly Unit[], i: number, lexicon: Compiled): boolean {
-  const weeks = units[i - 1]?.value
-  return (
-    units[i]!.entry.has[lexicon.cue['weeks-ago']] === 1 &&
-    typeof weeks === 'number' &&
-    weeks > WEEKS_THAT_COUNT
-  )
+/** Numbers units by the breaks of at least this strength before them. */
+function numbered(units: readonly Unit[], strength: number): Int16Array {
+  const numbers = new Int16Array(units.length)
+  for (let i = 1; i < units.length; i++) numbers[i] = numbers[i - 1]! + (units[i]!.gap >= strength ? 1 : 0)
+  return numbers
+}
+
+const emptySets = (numbers: Int16Array, size: number): Uint8Array[] =>
+  Array.from({ length: (numbers.at(-1) ?? 0) + 1 }, () => new Uint8Array(size))
+
+function add(set: Uint8Array, entry: Entry): void {
+  for (const id of entry.classes) set[id] = 1
+}
+
+/** Weeks count only with their number: "8 weeks ago" is old, "3 weeks ago" is not. */
+function isOldDate(units: readonly Unit[], { entry, unit }: Aside, lexicon: Compiled): boolean {
+  if (entry.has[lexicon.cue['weeks-ago']] !== 1) return false
+  const weeks = units[unit - 1]?.value
+  return typeof weeks === 'number' && weeks > WEEKS_THAT_COUNT
 }
 
 /** Another person owns what follows until the writer speaks of themselves again. */
-function otherPerson(units: readonly Unit[], lexicon: Compiled): Uint8Array {
+function otherPerson(units: readonly Unit[], { cue }: Compiled): Uint8Array {
   const other = new Uint8Array(units.length)
-  const { cue } = lexicon
   let owner = 0
   let wasOther = false
   for (let i = 0; i < units.length; i++) {
@@ -80,14 +53,12 @@ function otherPerson(units: readonly Unit[], lexicon: Compiled): Uint8Array {
     const { gap } = units[i]!
     if (gap === BREAK.sentence) owner = 0
     if (gap === BREAK.comma && owner === 2) owner = 1
-    const next = units[i + 1]?.entry.has
-    if (has[cue.me] === 1 && next?.[cue.person] !== 1) {
+    if (has[cue.me] === 1 && units[i + 1]?.entry.has[cue.person] !== 1) {
       owner = 0
       wasOther = false
     } else if (has[cue.report] === 1) owner = 0
     else if (has[cue.person] === 1) {
-      const likened = [1, 2].some((back) => units[i - back]?.entry.has[cue.like] === 1)
-      owner = likened ? 0 : 2
+      owner = isLikened(units, i, cue.like) ? 0 : 2
       wasOther = true
     } else if (has[cue.third] === 1 && (wasOther || i === 0 || gap !== BREAK.none)) owner = 2
     other[i] = owner
@@ -95,56 +66,75 @@ function otherPerson(units: readonly Unit[], lexicon: Compiled): Uint8Array {
   return other
 }
 
+const isLikened = (units: readonly Unit[], i: number, like: number): boolean =>
+  [1, 2].some((back) => units[i - back]?.entry.has[like] === 1)
+
 /** "What if ...", "should I watch for ...", "can this cause ...?" tell of nothing that happened. */
 function supposed(
   units: readonly Unit[],
-  lexicon: Compiled,
-  questions: ReadonlySet<number>,
+  { cue }: Compiled,
   sentence: Int16Array,
+  questions: ReadonlySet<number>,
 ) {
   const flags = new Uint8Array(units.length)
-  const { cue } = lexicon
   let now = 0
   let isWorry = false
   for (let i = 0; i < units.length; i++) {
     const { has } = units[i]!.entry
     const startsSentence = i === 0 || sentence[i] !== sentence[i - 1]
     if (startsSentence || units[i]!.gap === BREAK.contrast) now = 0
+    const asks = startsSentence && has[cue.asking] === 1 && questions.has(sentence[i]!)
     if (has[cue.supposed] === 1) {
       now = 2
       isWorry = false
-    } else if (has[cue.worried] === 1) {
+    } else if (has[cue.worried] === 1 || asks) {
       now = 2
       isWorry = true
-    } else if (startsSentence && has[cue.asking] === 1 && questions.has(sentence[i]!)) {
-      now = 2
-      isWorry = true
-    } else if (isWorry && now === 2 && (has[cue.own] === 1 || has[cue.me] === 1)) now = 1
-    else if (isWorry && now === 2 && has[cue.cant] === 1) now = 1
+    } else if (isWorry && now === 2 && (has[cue.own] === 1 || has[cue.me] === 1 || has[cue.cant] === 1))
+      now = 1
     flags[i] = now
   }
   return flags
 }
 
-function sentences(units: readonly Unit[]): { sentence: Int16Array; questions: Set<number> } {
-  const sentence = new Int16Array(units.length)
+function questionsOf(units: readonly Unit[], sentence: Int16Array, endsAsking: boolean): Set<number> {
   const questions = new Set<number>()
-  for (let i = 1; i < units.length; i++) {
-    const isNew = units[i]!.gap === BREAK.sentence
-    sentence[i] = sentence[i - 1]! + (isNew ? 1 : 0)
-    if (isNew && units[i]!.afterQuestion) questions.add(sentence[i - 1]!)
-  }
-  return { sentence, questions }
+  for (let i = 1; i < units.length; i++)
+    if (units[i]!.gap === BREAK.sentence && units[i]!.afterQuestion) questions.add(sentence[i - 1]!)
+  if (endsAsking && units.length > 0) questions.add(sentence.at(-1)!)
+  return questions
 }
 
 /** Reads who, when and how certain, after the kinds of rule of ConText (Harkema 2009). */
-export function contextOf(units: readonly Unit[], lexicon: Compiled, endsAsking: boolean): Context {
-  const { sentence, questions } = sentences(units)
-  if (endsAsking && units.length > 0) questions.add(sentence[units.length - 1]!)
+export function contextOf(
+  units: readonly Unit[],
+  asides: readonly Aside[],
+  lexicon: Compiled,
+  endsAsking: boolean,
+): Context {
+  const sentence = numbered(units, BREAK.sentence)
+  const clause = numbered(units, BREAK.contrast)
+  const bySentence = emptySets(sentence, lexicon.size)
+  const byClause = emptySets(clause, lexicon.size)
+  const anywhere = new Uint8Array(lexicon.size)
+  for (const aside of asides) {
+    for (const set of [bySentence[sentence[aside.unit]!]!, byClause[clause[aside.unit]!]!, anywhere]) {
+      add(set, aside.entry)
+      if (isOldDate(units, aside, lexicon)) set[lexicon.cue.old] = 1
+    }
+  }
+  units.forEach((unit, i) => {
+    add(bySentence[sentence[i]!]!, unit.entry)
+    add(anywhere, unit.entry)
+    if (isYear(unit)) byClause[clause[i]!]![lexicon.cue.old] = 1
+  })
+  const questions = questionsOf(units, sentence, endsAsking)
   return {
-    clauseOf: clauses(units, lexicon, questions, sentence),
-    sentence,
+    told: (unit) => bySentence[sentence[unit]!]!,
+    toldInClause: (unit) => byClause[clause[unit]!]!,
+    anywhere,
+    isQuestion: (unit) => questions.has(sentence[unit]!),
     other: otherPerson(units, lexicon),
-    supposed: supposed(units, lexicon, questions, sentence),
+    supposed: supposed(units, lexicon, sentence, questions),
   }
 }

@@ -1,5 +1,5 @@
 import { careOf } from './catalogue.ts'
-import { inSentence, type Match, type Reading } from './match.ts'
+import type { Match, Reading } from './match.ts'
 
 export type Verdict = 'sure' | 'unsure' | 'denied' | 'dropped'
 
@@ -35,29 +35,33 @@ function saidFine(reading: Reading, match: Match): boolean {
 
 function time(reading: Reading, match: Match): Verdict | null {
   const { sign } = match.rule
-  const clause = reading.context.clauseOf(match.at.at(-1)!)
-  if (clause.isOld && !clause.isOngoing)
+  const { cue } = reading.lexicon
+  const told = reading.context.toldInClause(match.at.at(-1)!)
+  const isEmergency = careOf(sign) === 'emergency'
+  if (told[cue.old] === 1 && told[cue.ongoing] !== 1)
     return sign === HISTORY || sign === NEVER_DROPPED ? 'unsure' : 'dropped'
-  if (clause.isGone) return careOf(sign) === 'emergency' ? 'unsure' : 'dropped'
-  if (!clause.isAlways) return null
+  if (told[cue.gone] === 1) return isEmergency ? 'unsure' : 'dropped'
+  if (told[cue.always] !== 1) return null
   if (sign === FELT_ALL_ALONG) return 'dropped'
-  return careOf(sign) === 'emergency' ? 'unsure' : null
+  return isEmergency ? 'unsure' : null
 }
 
 function certainty(reading: Reading, match: Match): Verdict {
-  const { rule } = match
-  const supposed = highest(reading.context.supposed, match.at)
+  const { rule, at } = match
+  const { context, lexicon } = reading
+  const supposed = highest(context.supposed, at)
   if (supposed === 2) return rule.sign === NEVER_DROPPED ? 'unsure' : 'dropped'
-  const clause = reading.context.clauseOf(match.at[0]!)
-  if (supposed === 1 || clause.isDoubted || clause.isQuestion) return 'unsure'
+  const isDoubted = context.toldInClause(at[0]!)[lexicon.cue.doubt] === 1
+  if (supposed === 1 || isDoubted || context.isQuestion(at[0]!)) return 'unsure'
   if (!rule.unsure) return 'sure'
-  return rule.sure !== null && inSentence(reading, match, rule.sure) ? 'sure' : 'unsure'
+  return rule.sure !== null && context.told(at[0]!)[rule.sure] === 1 ? 'sure' : 'unsure'
 }
 
 /** What one match amounts to, given who, when and how it was said. When in doubt: unsure, never dropped. */
 export function judge(reading: Reading, match: Match): Verdict {
   const other = highest(reading.context.other, match.at)
   if (other === 2) return 'dropped'
+  if (match.rule.isDenial) return 'denied'
   const negated = negation(reading, match)
   if (negated !== null) return highest(reading.context.supposed, match.at) === 2 ? 'dropped' : negated
   if (match.rule.denialOnly || saidFine(reading, match)) return 'dropped'

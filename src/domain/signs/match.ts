@@ -71,22 +71,12 @@ function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
   return { rule, at }
 }
 
-function classAnywhere(reading: Reading, id: number): boolean {
-  return reading.units.some((unit) => unit.entry.has[id] === 1)
-}
-
-/** Whether a class stands in the sentence of the match. */
-export function inSentence(reading: Reading, match: Match, id: number): boolean {
-  const { sentence } = reading.context
-  const mine = sentence[match.at[0]!]
-  return reading.units.some((unit, i) => sentence[i] === mine && unit.entry.has[id] === 1)
-}
-
-function holds(reading: Reading, match: Match): boolean {
+function holds({ context }: Reading, match: Match): boolean {
   const { needs, unless, anywhere } = match.rule
-  if (needs !== null && !inSentence(reading, match, needs)) return false
-  if (unless !== null && inSentence(reading, match, unless)) return false
-  return anywhere === null || classAnywhere(reading, anywhere)
+  const told = context.told(match.at[0]!)
+  if (needs !== null && told[needs] !== 1) return false
+  if (unless !== null && told[unless] === 1) return false
+  return anywhere === null || context.anywhere[anywhere] === 1
 }
 
 /** All rules found; those for a word on its own only where no other rule uses the word. */

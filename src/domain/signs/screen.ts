@@ -8,7 +8,7 @@ import { lexiconFor } from './lexicon/languages.ts'
 import { carriesOf, type Match, matchesOf, type Reading } from './match.ts'
 import { polarityOf } from './negation.ts'
 import type { Screening } from './screening.ts'
-import { unitsOf } from './units.ts'
+import { asidesOf, unitsOf } from './units.ts'
 
 const NOTHING: Screening = { signs: [], denied: [], care: 'none', unsure: [], evidence: [] }
 
@@ -38,7 +38,7 @@ export function screen(text: string, locale: string): Screening {
     units,
     lexicon,
     polarity: polarityOf(units, lexicon),
-    context: contextOf(units, lexicon, endsAsking(tokens)),
+    context: contextOf(units, asidesOf(tokens, units, lexicon), lexicon, endsAsking(tokens)),
     carries: carriesOf(units, lexicon),
   }
   const judged = matchesOf(reading).map((match): Judged => ({ match, verdict: judge(reading, match) }))

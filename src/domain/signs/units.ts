@@ -30,14 +30,19 @@ function breakOf(mark: Token, before: Token | undefined, after: Token | undefine
   return SENTENCE_END.has(text) ? BREAK.sentence : BREAK.comma
 }
 
-/** The longest phrase of the tree that starts at this token, and the token after it. */
-function longest(
-  tokens: readonly Token[],
-  at: number,
-  lexicon: Compiled,
-): { entry: Entry; next: number } | null {
-  let node: Node | undefined = lexicon.root
-  let best: { entry: Entry; next: number } | null = null
+/** "between (both of) my legs": words of no weight that a phrase may hold in a row. */
+const MOST_SKIPS = 2
+const NONE: Found[] = []
+
+interface Found {
+  readonly entry: Entry
+  readonly next: number
+}
+
+/** The phrases of the tree that start at this token, shortest first. */
+function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: Compiled): readonly Found[] {
+  let found: Found[] = NONE
+  let node: Node | undefined = root
   let skips = 0
   for (let i = at; i < tokens.length; i++) {
     const token = tokens[i]!
@@ -45,18 +50,19 @@ function longest(
       if (isHyphen(tokens, i) && i > at) continue
       break
     }
-    const word = token.text
-    const step: Node | undefined = node.next.get(word) ?? corrected(node, word, lexicon)
+    const step: Node | undefined = node.next.get(token.text) ?? corrected(node, token.text, lexicon)
     if (step === undefined) {
-      if (i === at || skips === 2 || !lexicon.skipped.has(word)) break
+      if (i === at || skips === MOST_SKIPS || !lexicon.skipped.has(token.text)) break
       skips += 1
       continue
     }
     skips = 0
     node = step
-    if (node.entry !== null) best = { entry: node.entry, next: i + 1 }
+    if (node.entry === null) continue
+    if (found === NONE) found = []
+    found.push({ entry: node.entry, next: i + 1 })
   }
-  return best
+  return found
 }
 
 function corrected(node: Node, word: string, lexicon: Compiled): Node | undefined {
@@ -82,7 +88,7 @@ export function unitsOf(tokens: readonly Token[], lexicon: Compiled): Unit[] {
       i += 1
       continue
     }
-    const found = longest(tokens, i, lexicon)
+    const found = phrasesFrom(tokens, i, lexicon.root, lexicon).at(-1)
     const next = found?.next ?? i + 1
     const entry = found?.entry ?? (token.kind === 'number' ? lexicon.number : lexicon.unknown)
     const isContrast = entry.has[lexicon.cue.contrast] === 1
@@ -90,7 +96,7 @@ export function unitsOf(tokens: readonly Token[], lexicon: Compiled): Unit[] {
       entry,
       start: token.start,
       end: tokens[next - 1]!.end,
-      value: found === null && token.kind === 'number' ? (token.value ?? null) : null,
+      value: found === undefined && token.kind === 'number' ? (token.value ?? null) : null,
       gap: isContrast ? Math.max(gap, BREAK.contrast) : gap,
       afterQuestion,
     })
@@ -99,4 +105,28 @@ export function unitsOf(tokens: readonly Token[], lexicon: Compiled): Unit[] {
     i = next
   }
   return units
+}
+
+/** A circumstance with the unit in which it begins. */
+export interface Aside {
+  readonly entry: Entry
+  readonly unit: number
+}
+
+/** All circumstances told; they may overlap, but a shield ("gone numb") hides what it holds ("gone"). */
+export function asidesOf(tokens: readonly Token[], units: readonly Unit[], lexicon: Compiled): Aside[] {
+  const asides: Aside[] = []
+  let unit = 0
+  for (let i = 0; i < tokens.length; ) {
+    while (unit + 1 < units.length && units[unit + 1]!.start <= tokens[i]!.start) unit += 1
+    const found = tokens[i]!.kind === 'mark' ? NONE : phrasesFrom(tokens, i, lexicon.asides, lexicon)
+    const longest = found.at(-1)
+    if (longest?.entry.has[lexicon.cue.shield] === 1) {
+      i = longest.next
+      continue
+    }
+    for (const { entry } of found) asides.push({ entry, unit })
+    i += 1
+  }
+  return asides
 }

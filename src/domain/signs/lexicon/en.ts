@@ -1,3 +1,4 @@
+import { circumstances } from './en/circumstances.ts'
 import { cues } from './en/cues.ts'
 import { events } from './en/events.ts'
 import { functions } from './en/functions.ts'
@@ -14,6 +15,7 @@ export const en: LexiconSource = {
   locale: 'en',
   version: 'en-1',
   words: { ...cues, ...places, ...sensations, ...functions, ...strength, ...events, ...mind, ...helpers },
+  circumstances,
   groups: {
     place: [
       'saddle',
@@ -59,7 +61,7 @@ export const en: LexiconSource = {
       'unwell',
       'lump',
       'wakes-strong',
-      'bones',
+
       'crash-strong',
     ],
     gerund: ['gerund-word', 'tingle', 'leaking', 'swollen'],

@@ -35,6 +35,7 @@ export const CUES = [
   'ongoing',
   'gone',
   'always',
+  'shield',
   'place',
   'topic',
   'thing',
@@ -74,6 +75,8 @@ const options = z.strictObject({
   isNegative: z.boolean().optional(),
   /** Evidence of absence where it is negated, nothing where it is not. */
   denialOnly: z.boolean().optional(),
+  /** The words deny the sign by themselves ("no erection problems"). */
+  isDenial: z.boolean().optional(),
 })
 
 const pattern = z.tuple([z.enum(SIGN_IDS), z.string().min(1), options])
@@ -83,6 +86,11 @@ export const lexiconShape = z.strictObject({
   version: z.string().min(1),
   /** Class -> its words and phrases. */
   words: z.record(z.string(), phrases),
+  /**
+   * Class -> phrases about when, how and why. They are found over and above the words, so a phrase of time
+   * never hides a word that it holds ("numb since I woke up").
+   */
+  circumstances: z.record(z.string(), phrases),
   /** Class -> classes whose words belong to it too. */
   groups: z.record(z.string(), z.array(z.string())),
   /** Sign, parts ("a b" in this order, "a & b" in any; "a|b" either), options. */
