@@ -1,8 +1,8 @@
+import type { Care } from '../care.ts'
 import type { CheckIn } from '../checkin.ts'
 import type { Day } from '../day.ts'
 import type { GateSettings, LadderId, Rungs } from '../ladder/plan.ts'
 import type { Reach } from '../reach.ts'
-import type { Care } from '../care.ts'
 import type { SignId } from '../signs/catalogue.ts'
 
 export const DIRECTIONS = ['centralising', 'peripheralising', 'steady', 'unclear'] as const
@@ -14,6 +14,9 @@ export type Proposal = (typeof PROPOSALS)[number]
 
 export const LEVELS = ['note', 'hold', 'ease-back', 'same-day', 'emergency'] as const
 export type Level = (typeof LEVELS)[number]
+
+/** Hold or worse: nothing is advanced while it is open. */
+export const atLeastHold = (level: Level): boolean => LEVELS.indexOf(level) >= LEVELS.indexOf('hold')
 
 export const RULE_IDS = [
   'sign',
@@ -39,9 +42,18 @@ export interface HistoryDay {
   readonly checkIn: CheckIn | null
   /** Rungs in force that day; absent where not known (then no gate is judged). */
   readonly rungs?: Rungs
+  /** Ladders resting that day: such days are not days on their rung. Absent: none. */
+  readonly resting?: readonly LadderId[]
   /** Ids of signs ended that day: cleared by a clinician, or (soon) noted by the coach. */
   readonly cleared: readonly SignId[]
   readonly noted: readonly SignId[]
+}
+
+/** A sign that nobody has cleared (or, where `soon`, noted) yet, with the level it has now and its first day. */
+export interface OpenSign {
+  readonly sign: SignId
+  readonly care: Care
+  readonly day: Day
 }
 
 export interface HistoryDecision {
@@ -59,6 +71,8 @@ export interface History {
   /** Old, unchanged, known to a clinician: noted, not flagged. */
   readonly known: readonly SignId[]
   readonly days: readonly HistoryDay[]
+  /** Signs open before the first of `days`, where `days` do not go back to the beginning. Absent: none. */
+  readonly openBefore?: readonly OpenSign[]
   readonly decisions: readonly HistoryDecision[]
   readonly gate: GateSettings
 }
@@ -117,5 +131,5 @@ export interface Assessment {
   /** True where the latest answered day counts as a flare: the next prompt asks "back to how it was before?". */
   readonly askSettled: boolean
   /** Signs open on that day (not yet cleared, or noted where `soon`). */
-  readonly openSigns: readonly { readonly sign: SignId; readonly care: Care; readonly day: Day }[]
+  readonly openSigns: readonly OpenSign[]
 }

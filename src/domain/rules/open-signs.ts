@@ -1,0 +1,76 @@
+import type { Side } from '../checkin.ts'
+import { type Day, daysBetween } from '../day.ts'
+import type { SignId } from '../signs/catalogue.ts'
+import { careOf } from '../signs/catalogue.ts'
+import type { History, HistoryDay, OpenSign } from './assessment.ts'
+
+/** Two new `soon` signs no further apart than this count as one same-day matter. */
+const PAIR_DAYS = 14
+
+/** What is open so far, and the `soon` signs that no clinician has looked at, by which a pair is found. */
+interface Ledger {
+  readonly open: Map<SignId, OpenSign>
+  soon: { readonly sign: SignId; readonly day: Day }[]
+  /** The leg on record; symptoms that then come in both are a sign even where nobody calls it one. */
+  side: Side | null
+}
+
+function begin(history: History): Ledger {
+  const before = history.openBefore ?? []
+  return {
+    open: new Map(before.map((sign) => [sign.sign, sign])),
+    soon: before.filter((sign) => careOf(sign.sign) === 'soon'),
+    side: history.side,
+  }
+}
+
+/** Symptoms of one leg on record that turn two-sided are `both-legs`. */
+function turnedTwoSided(ledger: Ledger, side: Side | null): boolean {
+  if (side === null) return false
+  const turned = side === 'both' && ledger.side !== null && ledger.side !== 'both'
+  if (ledger.side === null) ledger.side = side
+  return turned
+}
+
+function addSign(ledger: Ledger, sign: SignId, day: Day): void {
+  if (ledger.open.has(sign)) return
+  ledger.open.set(sign, { sign, care: careOf(sign), day })
+  if (careOf(sign) !== 'soon') return
+  const partners = ledger.soon.filter((s) => s.sign !== sign && daysBetween(s.day, day) <= PAIR_DAYS)
+  ledger.soon = [...ledger.soon, { sign, day }]
+  if (partners.length === 0) return
+  for (const raised of [sign, ...partners.map((s) => s.sign)]) {
+    const open = ledger.open.get(raised)
+    if (open) ledger.open.set(raised, { ...open, care: 'same-day' })
+  }
+}
+
+/** A clinician's clearance ends any sign; the coach's note only one that is still `soon`. */
+function endSigns(ledger: Ledger, { cleared, noted }: HistoryDay): void {
+  for (const sign of cleared) {
+    ledger.open.delete(sign)
+    ledger.soon = ledger.soon.filter((s) => s.sign !== sign)
+  }
+  for (const sign of noted) {
+    if (ledger.open.get(sign)?.care === 'soon') ledger.open.delete(sign)
+  }
+}
+
+/**
+ * The signs open at the end of a day. The one rule that looks at the whole history, since a sign stays open
+ * however old it is. What is on the known list is left out; a sign and its end on one day: it has ended.
+ */
+export function openSigns(history: History, on: Day): OpenSign[] {
+  const ledger = begin(history)
+  for (const day of history.days) {
+    if (day.day > on) break
+    const { checkIn, cleared, noted } = day
+    const side = checkIn?.side ?? null
+    if (side === null && !checkIn?.signs.length && cleared.length + noted.length === 0) continue
+    const said = [...(checkIn?.signs ?? [])]
+    if (turnedTwoSided(ledger, side)) said.push('both-legs')
+    for (const sign of said) if (!history.known.includes(sign)) addSign(ledger, sign, day.day)
+    endSigns(ledger, day)
+  }
+  return [...ledger.open.values()].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))
+}

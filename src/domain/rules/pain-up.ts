@@ -1,0 +1,48 @@
+import type { Day } from '../day.ts'
+import { alarmSum, PAIN_ALARM } from '../trend/alarm-sum.ts'
+import type { Series } from '../trend/series.ts'
+import { LONG_USUAL, usualLevel } from '../trend/usual-level.ts'
+import { directionOf } from './direction.ts'
+import type { Alarm, AlarmRule } from './rule.ts'
+import { seriesOf, type View, viewOn } from './view.ts'
+import { weekMedian } from './weeks.ts'
+
+const { k, h, need } = PAIN_ALARM
+
+/** Least change of pain that matters to a person (Ostelo 2008, Spine 33:90). */
+const RISE_THAT_COUNTS = 2
+
+/** The median of 7 days against that of the 7 before them; null where one of them is empty. */
+function weekRise(view: View): number | null {
+  const now = weekMedian(view, 'pain').median
+  const then = weekMedian(view, 'pain', 7).median
+  return now === null || then === null ? null : now - then
+}
+
+/** The back may complain more while the leg clears: a small rise under a retreating reach only informs. */
+function alarmOn(view: View, pain: Series, day: Day): Alarm {
+  const then = viewOn(view, day)!
+  const rise = weekRise(then)
+  const centralising = directionOf(then) === 'centralising' && rise !== null && rise < RISE_THAT_COUNTS
+  const value = pain.find((point) => point.day === day)!.value
+  const usual = usualLevel(pain, day, need, LONG_USUAL)
+  return { day, level: centralising ? 'note' : 'hold', figures: { pain: value, usual, rise, centralising } }
+}
+
+export const painUp: AlarmRule = {
+  kind: 'alarm',
+  id: 'pain-up',
+  title: 'Pain rises',
+  looksAt: `pain over the usual level: the mean of the ${LONG_USUAL.days} days that end ${LONG_USUAL.gap} days before, at least ${need} values`,
+  looksBack: 60,
+  condition: `one-sided sum of pain less usual level less ${k} passes ${h}; a note while reach is centralising and the weekly median rose by less than ${RISE_THAT_COUNTS}`,
+  level: 'hold',
+  source:
+    'Page 1954, Biometrika 41:100 (cumulative sum), limits by simulation; May & Aina 2012, Man Ther 17:497 (centralisation)',
+  falseAlarms: null,
+  sees: (checkIn) => checkIn.pain !== null,
+  alarms(view) {
+    const pain = seriesOf(view, 'pain')
+    return alarmSum(pain, PAIN_ALARM).map((day) => alarmOn(view, pain, day))
+  },
+}

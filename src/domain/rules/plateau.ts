@@ -1,0 +1,57 @@
+import { addDays, type Day, daysBetween } from '../day.ts'
+import type { History } from './assessment.ts'
+import { againstBaseline, betterThanBaseline } from './meaningful.ts'
+import type { StateRule } from './rule.ts'
+import { answersOf, beginOf, knownDays, remembered } from './view.ts'
+
+const SIX_WEEKS = 42
+const FEWEST_ANSWERS = 20
+
+const beginOfPlan = (history: History): Day | null => history.start ?? beginOf(history)
+
+/** Answered days of the first six weeks of the plan. */
+const answersOfSixWeeks = remembered(
+  ({ history }) => {
+    const start = beginOfPlan(history)
+    return start === null ? 0 : answersOf(knownDays(history.days, start, addDays(start, SIX_WEEKS - 1))).length
+  },
+  // the six weeks are over wherever it is asked, so the count is the same on every day
+  () => 0,
+)
+
+export const plateau: StateRule = {
+  kind: 'state',
+  id: 'plateau',
+  title: 'Six weeks without a change that matters',
+  looksAt:
+    'the median of the last 7 days (4 values) against the baseline; answered days of the first six weeks',
+  // the six weeks hang on the plan's start, the comparison on a week
+  looksBack: 7,
+  condition:
+    'six weeks from the start of the plan, at least 20 of their days answered, neither pain nor reach better by the least that matters',
+  level: 'note',
+  source: 'Koes 2007, BMJ 334:1313 (conservative care for the first 6-8 weeks); Ostelo 2008, Spine 33:90',
+  falseAlarms: null,
+  holds(view) {
+    const start = beginOfPlan(view.history)
+    if (start === null || daysBetween(start, view.on) < SIX_WEEKS) return null
+    const against = againstBaseline(view)
+    const { pain, reach } = against
+    if (pain === null && reach === null) return null
+    const better = betterThanBaseline(against)
+    // nothing left that could get better (Kamper 2010, Eur Spine J 19:1495: recovered is pain 0)
+    const recovered = pain?.now === 0 && reach?.now === 0
+    if (better.pain || better.reach || recovered) return null
+    const answers = answersOfSixWeeks(view)
+    if (answers < FEWEST_ANSWERS) return null
+    const figures = {
+      start,
+      answers,
+      painFrom: pain?.baseline ?? null,
+      painTo: pain?.now ?? null,
+      reachFrom: reach?.baseline ?? null,
+      reachTo: reach?.now ?? null,
+    }
+    return { level: 'note', figures }
+  },
+}

@@ -1,0 +1,38 @@
+import { TREND_DAYS, type WeeklyWord } from '../trend/weekly-word.ts'
+import type { Holding, StateRule } from './rule.ts'
+import { painWord, reachWord } from './weeks.ts'
+
+/** Same spelling for both trends, so that they cannot drift apart. */
+const COMMON = {
+  kind: 'state',
+  looksBack: TREND_DAYS,
+  level: 'note',
+  source:
+    'Mann 1945, Econometrica 13:245; Kendall 1975; Sen 1968, JASA 63:1379; factor and least change by simulation',
+  falseAlarms: null,
+} as const
+
+function spoken({ word, z, p, slope, n }: WeeklyWord): Holding | null {
+  if (word === null || word === 'steady') return null
+  return { level: 'note', key: word, figures: { word, slopePerWeek: slope, z, p, n } }
+}
+
+export const trendPain: StateRule = {
+  ...COMMON,
+  id: 'trend-pain',
+  title: 'Pain of four weeks rises or falls',
+  looksAt: 'pain of 28 days, at least 10 values',
+  condition:
+    'Mann-Kendall |z| over 1.96 with variance times 1.7, and the mean of the last 7 days at least 1 point from that of the first 7',
+  holds: (view) => spoken(painWord(view)),
+}
+
+export const trendReach: StateRule = {
+  ...COMMON,
+  id: 'trend-reach',
+  title: 'Reach of four weeks draws in or spreads',
+  looksAt: 'reach of 28 days, at least 10 values',
+  condition:
+    'Mann-Kendall |z| over 1.96 with variance times 1.7, and the mean of the last 7 days at least half a zone from that of the first 7',
+  holds: (view) => spoken(reachWord(view)),
+}

@@ -1,0 +1,123 @@
+import { answered, type CheckIn } from '../checkin.ts'
+import { addDays, type Day, daysFrom } from '../day.ts'
+import { rank } from '../reach.ts'
+import type { Series } from '../trend/series.ts'
+import type { History, HistoryDay } from './assessment.ts'
+
+/** No rule looks back further (open signs, plan start and baseline aside), so that a reply's cost never grows. */
+export const LOOK_BACK_DAYS = 60
+
+/** The last 60 dates with what is known of each, oldest first; undefined: nothing known. */
+export interface Sixty {
+  readonly dates: readonly Day[]
+  readonly days: readonly (HistoryDay | undefined)[]
+  /** Pain 0..10 and rank of the reach 0..6; null: not answered. */
+  readonly pain: readonly (number | null)[]
+  readonly reach: readonly (number | null)[]
+  /** The known days of the first 7 dates of the history, by which a baseline is found where none is given. */
+  readonly firstWeek: readonly HistoryDay[]
+}
+export type Measure = 'pain' | 'reach'
+
+/** What the rules see on a day: the last 60 days and nothing after it. */
+export interface View {
+  readonly history: History
+  readonly on: Day
+  /** Place of `on` among the dates; what lies behind it is not looked at. */
+  readonly at: number
+  readonly sixty: Sixty
+  /** True where the history goes back further than the sixty days. */
+  readonly cut: boolean
+}
+
+/** Index of the first of the days (in order) that is not before `day`. */
+export function indexFrom(days: readonly HistoryDay[], day: Day): number {
+  let low = 0
+  let high = days.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (days[middle]!.day < day) low = middle + 1
+    else high = middle
+  }
+  return low
+}
+
+/** The known days from `first` to `last`, both included. */
+export const knownDays = (days: readonly HistoryDay[], first: Day, last: Day): HistoryDay[] =>
+  days.slice(indexFrom(days, first), indexFrom(days, addDays(last, 1)))
+
+export function viewOf(history: History, on: Day): View {
+  const dates = daysFrom(addDays(on, 1 - LOOK_BACK_DAYS), on)
+  const known = new Map(knownDays(history.days, dates[0]!, on).map((day) => [day.day, day]))
+  const days = dates.map((date) => known.get(date))
+  const pain = days.map((day) => day?.checkIn?.pain ?? null)
+  const reach = days.map((day) => (day?.checkIn?.reach ? rank(day.checkIn.reach) : null))
+  const begin = history.days[0]?.day
+  const firstWeek = begin === undefined ? [] : knownDays(history.days, begin, addDays(begin, 6))
+  const sixty = { dates, days, pain, reach, firstWeek }
+  return { history, on, at: LOOK_BACK_DAYS - 1, sixty, cut: begin !== undefined && begin < dates[0]! }
+}
+
+/** The same view as it was so many days before; null where that lies before the sixty days. */
+export function before(view: View, back: number): View | null {
+  const at = view.at - back
+  return at < 0 ? null : { ...view, at, on: view.sixty.dates[at]! }
+}
+
+/** The same view as it was on one of its dates; null where it lies outside. */
+export function viewOn(view: View, day: Day): View | null {
+  const at = view.sixty.dates.lastIndexOf(day, view.at)
+  return at < 0 ? null : { ...view, at, on: day }
+}
+
+/** The known days of the view, in order. */
+export const daysOf = (view: View): HistoryDay[] =>
+  view.sixty.days.slice(0, view.at + 1).filter((day) => day !== undefined)
+
+/** What is known of one of the view's dates. */
+export const dayOn = (view: View, day: Day): HistoryDay | undefined =>
+  view.sixty.days[view.sixty.dates.lastIndexOf(day, view.at)]
+
+/** The answered values of the view, in order. */
+export function seriesOf(view: View, measure: Measure): Series {
+  const { dates } = view.sixty
+  return view.sixty[measure]
+    .slice(0, view.at + 1)
+    .flatMap((value, n) => (value === null ? [] : [{ day: dates[n]!, value }]))
+}
+
+/** The answered values of the days from so many days back to so many days back, both included, oldest first. */
+export const valuesBack = (view: View, measure: Measure, from: number, to: number): number[] =>
+  view.sixty[measure]
+    .slice(Math.max(0, view.at - from), Math.max(0, view.at - to + 1))
+    .filter((value) => value !== null)
+
+/** The answered check-ins among the days, in order. */
+export const answersOf = (days: readonly HistoryDay[]): CheckIn[] =>
+  days.flatMap(({ checkIn }) => (checkIn !== null && answered(checkIn) ? [checkIn] : []))
+
+/** Anything at all was said that day, be it only of signs or comfort. */
+export const replied = (c: CheckIn): boolean =>
+  answered(c) || c.signs.length > 0 || c.denied !== null || c.comfort !== null || c.settled !== null
+
+/** First day on which the client was followed: the plan's start or the first known day; null where neither is. */
+export function beginOf(history: History): Day | null {
+  const first = history.days[0]?.day ?? null
+  if (history.start === null || first === null) return history.start ?? first
+  return [first, history.start].sort()[0]!
+}
+
+/**
+ * Keeps what was found for a day of a view. Every assessment has its own sixty days, so nothing goes stale.
+ * @param day by which it is kept: the place of the view's last day, or one number for days that give the same
+ */
+export function remembered<T>(find: (view: View) => T, day = (view: View) => view.at): (view: View) => T {
+  const found = new WeakMap<Sixty, Map<number, { readonly value: T }>>()
+  return (view) => {
+    const byDay = found.get(view.sixty) ?? new Map<number, { readonly value: T }>()
+    found.set(view.sixty, byDay)
+    const known = byDay.get(day(view)) ?? { value: find(view) }
+    byDay.set(day(view), known)
+    return known.value
+  }
+}

@@ -1,0 +1,58 @@
+import { rank } from '../reach.ts'
+import { median } from '../trend/median.ts'
+import { LEAST_CHANGE, weeklyWord } from '../trend/weekly-word.ts'
+import type { HistoryDay } from './assessment.ts'
+import { type Measure, remembered, seriesOf, type View, valuesBack } from './view.ts'
+
+/** Fewest answers of a week for its median to carry a claim (4 in the comparison of rules by simulation). */
+const WEEK_NEED = 4
+const WEEK_DAYS = 7
+
+/** A median of 7 days and how many answers stand behind it. */
+export interface WeekMedian {
+  readonly median: number | null
+  readonly n: number
+}
+
+/** Of the 7 days that end so many days before the last of the view. */
+export function weekMedian(view: View, measure: Measure, back = 0): WeekMedian {
+  const values = valuesBack(view, measure, back + WEEK_DAYS - 1, back)
+  return { median: median(values), n: values.length }
+}
+
+/** The median where enough answers stand behind it for a claim, else null. */
+export const firm = (week: WeekMedian): number | null => (week.n >= WEEK_NEED ? week.median : null)
+
+const measured = ({ checkIn }: HistoryDay, measure: Measure): number | null => {
+  if (measure === 'pain') return checkIn?.pain ?? null
+  return checkIn?.reach ? rank(checkIn.reach) : null
+}
+
+/** The first 7 days of the history, as far as they lie up to the view's last day. */
+const firstWeek = (measure: Measure) =>
+  remembered(
+    (view): WeekMedian => {
+      const days = view.sixty.firstWeek.filter(({ day }) => day <= view.on)
+      const values = days.flatMap((day) => measured(day, measure) ?? [])
+      return { median: median(values), n: values.length }
+    },
+    // once it is whole it stays the same
+    (view) => ((view.sixty.firstWeek.at(-1)?.day ?? '') <= view.on ? -1 : view.at),
+  )
+const FIRST_WEEK = { pain: firstWeek('pain'), reach: firstWeek('reach') }
+
+/**
+ * Where pain (0..10) or reach (rank 0..6) began: the baseline of screening, which carries a claim by itself,
+ * else the median of the first 7 days.
+ */
+export function baseline(view: View, measure: Measure): WeekMedian {
+  const given = view.history.baseline
+  const value = measure === 'pain' ? given?.pain : given?.reach && rank(given.reach)
+  return value == null ? FIRST_WEEK[measure](view) : { median: value, n: WEEK_NEED }
+}
+
+/** The weekly words of the 28 days up to the view's last, with their figures. */
+export const painWord = remembered((view) => weeklyWord(seriesOf(view, 'pain'), view.on, LEAST_CHANGE.pain))
+export const reachWord = remembered((view) =>
+  weeklyWord(seriesOf(view, 'reach'), view.on, LEAST_CHANGE.reach),
+)
