@@ -137,8 +137,8 @@ function createHolds() {
   return {
     begin(row: OutboxRow, until: Date): void {
       const held = holds.get(lane(row))
-      if (row.clientId !== null && (!held || row.seq <= held.seq))
-        holds.set(lane(row), { seq: row.seq, until })
+      if (row.clientId === null || (held && held.seq < row.seq)) return
+      holds.set(lane(row), { seq: row.seq, priority: row.priority, until })
     },
     end(row: OutboxRow): void {
       if (holds.get(lane(row))?.seq === row.seq) holds.delete(lane(row))

@@ -1,0 +1,69 @@
+import { type REST, Routes } from 'discord.js'
+import type { Logger } from 'pino'
+import { type DirectMessage, isFromPerson } from './direct-messages.ts'
+import type { KnownDm } from './parts.ts'
+import { safeError } from './safe-error.ts'
+
+// The most that the platform gives at once.
+const PAGE = 100
+
+export interface CatchUp {
+  /** Fetches what every known person wrote while the bot was away; called at every new session. */
+  begin(): Promise<void>
+  /** Resolves when a channel has been caught up with, so that a new message is not applied before an older one. */
+  before(channel: string): Promise<void>
+}
+
+export interface CatchUpParts {
+  readonly rest: REST
+  readonly knownDms: () => Promise<readonly KnownDm[]>
+  /** Applies one message; messages applied before are known by their id. */
+  readonly hear: (message: DirectMessage) => Promise<void>
+  readonly log: Logger
+}
+
+export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): CatchUp {
+  let known: Promise<Map<string, KnownDm>> = Promise.resolve(new Map())
+  const fetched = new Map<string, Promise<void>>()
+
+  const fetchAll = async ({ channel, lastSeen }: KnownDm): Promise<void> => {
+    for (let after = lastSeen, size = PAGE; size === PAGE; ) {
+      const query = new URLSearchParams({ after, limit: String(PAGE) })
+      const page = (await rest.get(Routes.channelMessages(channel), { query })) as DirectMessage[]
+      page.sort((a, b) => (BigInt(a.id) < BigInt(b.id) ? -1 : 1))
+      for (const message of page) if (isFromPerson(message)) await hear(message)
+      size = page.length
+      after = page.at(-1)?.id ?? after
+    }
+  }
+
+  const fetchOnce = (dm: KnownDm): Promise<void> => {
+    const begun = fetched.get(dm.channel)
+    if (begun) return begun
+    const work = fetchAll(dm).catch((error) => {
+      log.warn({ error: safeError(error) }, 'messages written meanwhile could not be fetched')
+      // the next message in this channel, or the next session, tries again
+      fetched.delete(dm.channel)
+    })
+    fetched.set(dm.channel, work)
+    return work
+  }
+
+  return {
+    async begin() {
+      fetched.clear()
+      known = knownDms().then(
+        (dms) => new Map(dms.map((dm) => [dm.channel, dm])),
+        (error) => {
+          log.error({ error: safeError(error) }, 'whom to catch up with could not be read')
+          return new Map()
+        },
+      )
+      for (const dm of (await known).values()) await fetchOnce(dm)
+    },
+    async before(channel) {
+      const dm = (await known).get(channel)
+      if (dm) await fetchOnce(dm)
+    },
+  }
+}

@@ -1,0 +1,102 @@
+import { Client, DiscordAPIError, Events, GatewayIntentBits, Options } from 'discord.js'
+import { createInFlight, within } from './in-flight.ts'
+import { listen } from './inbound.ts'
+import type { ChatParts } from './parts.ts'
+import { safeError } from './safe-error.ts'
+
+/** Something about the platform that the keeper can mend: one sentence with what to do. */
+export class ChatProblem extends Error {
+  override readonly name = 'ChatProblem'
+}
+
+export interface Chat {
+  /** Number of the last event of the gateway that has been taken in. */
+  lastSequence(): number
+  /** Resolves when nothing that came in is still being handled. */
+  idle(): Promise<void>
+  /** Takes in nothing more, lets what is under way end, and leaves; within 5 s. */
+  close(): Promise<void>
+}
+
+export interface ConnectParts extends ChatParts {
+  readonly token: string
+  /** Called when the platform has closed the connection for good. */
+  readonly lost?: (problem: ChatProblem) => void
+}
+
+// What the platform needs at most to greet a bot: its own client waits 15 s for servers that do not answer.
+const READY_MS = 30_000
+// Of the 5 s that a stop may take, what is left for closing the line.
+const LAST_WORK_MS = 3_500
+const LEAVE_MS = 1_000
+
+/**
+ * The platform's client, not connected yet; its `rest` can send from now on. Nothing that people write is kept in
+ * its caches. Direct messages need no privileged intent.
+ * @param api address of another server that speaks the platform's API, such as the rehearsal's
+ */
+export function createClient(token: string, api?: string | null): Client {
+  const client = new Client({
+    intents: [GatewayIntentBits.Guilds, GatewayIntentBits.DirectMessages],
+    makeCache: Options.cacheWithLimits({
+      ...Options.DefaultMakeCacheSettings,
+      MessageManager: 0,
+      GuildMemberManager: { maxSize: 0, keepOverLimit: (member) => member.id === member.client.user.id },
+      UserManager: { maxSize: 0, keepOverLimit: (user) => user.id === user.client.user?.id },
+    }),
+    ...(api ? { rest: { api } } : {}),
+  })
+  client.rest.setToken(token)
+  return client
+}
+
+/** Logs in and hears the platform until it is closed. @throws ChatProblem where it cannot be reached or refuses */
+export async function connect(parts: ConnectParts): Promise<Chat> {
+  const { client, log, texts } = parts
+  const inFlight = createInFlight()
+  const inbound = listen(parts, inFlight)
+  client.on(Events.Error, (error) =>
+    log.error({ error: safeError(error) }, 'the chat client reports an error'),
+  )
+  client.on(Events.ShardError, (error) => log.warn({ error: safeError(error) }, 'the gateway line broke'))
+  await logIn(parts)
+  const isLost = (): void => parts.lost?.(new ChatProblem(texts.problem.lost))
+  client.on(Events.ShardDisconnect, isLost)
+  client.on(Events.Invalidated, isLost)
+  log.info('connected to the chat platform')
+
+  return {
+    lastSequence: inbound.lastSequence,
+    idle: inFlight.idle,
+    async close() {
+      inbound.stop()
+      client.off(Events.ShardDisconnect, isLost)
+      client.off(Events.Invalidated, isLost)
+      await within(inFlight.idle(), LAST_WORK_MS, undefined)
+      await within(client.destroy(), LEAVE_MS, undefined)
+    },
+  }
+}
+
+async function logIn({ client, token, texts }: ConnectParts): Promise<void> {
+  const ready = new Promise<void>((resolve) => client.once(Events.ClientReady, () => resolve()))
+  try {
+    const entry = client.login(token).then(() => ready)
+    if ((await within(entry, READY_MS, 'late')) !== 'late') return
+  } catch (error) {
+    await client.destroy()
+    throw new ChatProblem(mendOf(error, client, texts), { cause: error })
+  }
+  await client.destroy()
+  throw new ChatProblem(texts.problem.unreachable(whereTo(client)))
+}
+
+function mendOf(error: unknown, client: Client, { problem }: ChatParts['texts']): string {
+  const { code, message } = error as { code?: unknown; message?: string }
+  const isToken = code === 'TokenInvalid' || (error instanceof DiscordAPIError && error.status === 401)
+  if (isToken || /authentication failed/i.test(message ?? '')) return problem.token
+  if (/intents/i.test(`${String(code)} ${message ?? ''}`)) return problem.intents
+  return problem.unreachable(whereTo(client))
+}
+
+const whereTo = (client: Client): string => new URL(client.rest.options.api).host

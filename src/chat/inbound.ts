@@ -1,0 +1,135 @@
+import { type APIDMChannel, Events, type Interaction, Routes } from 'discord.js'
+import type { ChatEvent } from '../engine/event.ts'
+import { type CatchUp, createCatchUp } from './catch-up.ts'
+import { onCommand, onSuggest } from './command.ts'
+import { type DirectMessage, editOf, isFromPerson, takenBackBy, wordsOf } from './direct-messages.ts'
+import type { InFlight } from './in-flight.ts'
+import type { ChatParts } from './parts.ts'
+import { onForm, onPress } from './press.ts'
+import { safeError } from './safe-error.ts'
+import { tell } from './show.ts'
+
+/** An event as it stands on the wire; `s` numbers the events of a session. */
+interface Packet {
+  readonly t: string | null
+  readonly s: number | null
+  readonly d: unknown
+}
+interface Deleted {
+  readonly id: string
+  readonly channel_id: string
+  readonly guild_id?: string
+}
+
+export interface Inbound {
+  /** Number of the last event of the gateway that has been taken in. */
+  lastSequence(): number
+  /** Takes in nothing more. */
+  stop(): void
+}
+
+/**
+ * Hears the platform and hands on what people do. Direct messages are read from the wire: the client's own events
+ * leave out edits and deletions in channels that it has not met since its start.
+ */
+export function listen(parts: ChatParts, inFlight: InFlight): Inbound {
+  const { client } = parts
+  const catchUp = createCatchUp({
+    rest: client.rest,
+    knownDms: async () => {
+      const dms = await parts.knownDms()
+      for (const { channel, user } of dms) talkers.set(channel, user)
+      return dms
+    },
+    hear: (message) => hand(wordsOf(message), message.channel_id, parts),
+    log: parts.log,
+  })
+  const talkers = new Map<string, string>()
+  let sequence = 0
+
+  const onPacket = (packet: Packet): void => {
+    if (packet.s !== null) sequence = packet.s
+    const work = workFor(packet, catchUp, talkers, parts)
+    if (work) inFlight.track(guard(work, parts))
+  }
+  const onInteraction = (interaction: Interaction): void => {
+    inFlight.track(guard(interact(interaction, parts), parts))
+  }
+  client.on(Events.Raw as never, onPacket as never)
+  client.on(Events.InteractionCreate, onInteraction)
+
+  return {
+    lastSequence: () => sequence,
+    stop() {
+      client.off(Events.Raw as never, onPacket as never)
+      client.off(Events.InteractionCreate, onInteraction)
+    },
+  }
+}
+
+function workFor(
+  { t, d }: Packet,
+  catchUp: CatchUp,
+  talkers: Map<string, string>,
+  parts: ChatParts,
+): Promise<void> | null {
+  if (t === 'READY') return catchUp.begin()
+  if (t === 'MESSAGE_CREATE' || t === 'MESSAGE_UPDATE') {
+    const message = d as DirectMessage
+    if (!isFromPerson(message)) return null
+    talkers.set(message.channel_id, message.author.id)
+    const words = t === 'MESSAGE_CREATE' ? wordsOf(message) : editOf(message)
+    return words && catchUp.before(message.channel_id).then(() => hand(words, message.channel_id, parts))
+  }
+  if (t === 'MESSAGE_DELETE') {
+    const gone = d as Deleted
+    return gone.guild_id === undefined ? takenBack(gone, talkers, parts) : null
+  }
+  return null
+}
+
+/** Who took it back is not told: in private it can only be the person, or the bot itself, which never does. */
+async function takenBack(gone: Deleted, talkers: Map<string, string>, parts: ChatParts): Promise<void> {
+  const user = talkers.get(gone.channel_id) ?? (await talkerOf(gone.channel_id, parts))
+  if (user) await hand(takenBackBy(user, gone.id), gone.channel_id, parts)
+}
+
+async function talkerOf(channel: string, { client }: ChatParts): Promise<string | null> {
+  const found = (await client.rest.get(Routes.channel(channel))) as APIDMChannel
+  return found.recipients?.[0]?.id ?? null
+}
+
+/** Hands on what came in private; where that fails the person hears so, as nothing was kept. */
+async function hand(
+  event: ChatEvent,
+  channel: string,
+  { bot, client, texts, log }: ChatParts,
+): Promise<void> {
+  try {
+    await bot.handle(event)
+  } catch (error) {
+    log.error({ error: safeError(error), kind: event.kind }, 'an event could not be handled')
+    const body = { content: texts.failed, nonce: event.id.slice(0, 25), enforce_nonce: true }
+    if (event.kind === 'words') await client.rest.post(Routes.channelMessages(channel), { body })
+  }
+}
+
+async function interact(interaction: Interaction, parts: ChatParts): Promise<void> {
+  if (interaction.isAutocomplete()) return onSuggest(interaction, parts)
+  const isPress = interaction.isButton() || interaction.isStringSelectMenu()
+  if (!isPress && !interaction.isModalSubmit() && !interaction.isChatInputCommand()) return
+  try {
+    if (isPress) await onPress(interaction, parts)
+    else if (interaction.isModalSubmit()) await onForm(interaction, parts)
+    else await onCommand(interaction, parts)
+  } catch (error) {
+    parts.log.error(
+      { error: safeError(error), kind: interaction.type },
+      'an interaction could not be handled',
+    )
+    await tell(interaction, isPress ? parts.texts.failedPress : parts.texts.failed, parts)
+  }
+}
+
+const guard = (work: Promise<void>, { log }: ChatParts): Promise<void> =>
+  work.catch((error) => log.error({ error: safeError(error) }, 'something went wrong in the chat'))

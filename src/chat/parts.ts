@@ -1,0 +1,31 @@
+import type { Client } from 'discord.js'
+import type { Logger } from 'pino'
+import type { Actor, ChatEvent } from '../engine/event.ts'
+import type { Handled } from '../engine/ports.ts'
+import type { OutboxRow } from '../engine/rows.ts'
+import type { ChatTexts } from '../text/en/chat.ts'
+import type { Draw } from './courier.ts'
+
+/** Direct messages with somebody who was written to before. */
+export interface KnownDm {
+  readonly channel: string
+  readonly user: string
+  /** Id of the last message of theirs that was applied; where there is none, of the bot's first one to them. */
+  readonly lastSeen: string
+}
+
+/** What the chat is put together from. */
+export interface ChatParts {
+  readonly client: Client
+  /** Where events go. */
+  readonly bot: { handle(event: ChatEvent): Promise<Handled> }
+  /** The message behind a component. */
+  readonly outbox: (id: string) => Promise<OutboxRow | null>
+  /** Aliases that this person may see: none unless a coach. */
+  readonly aliases: (actor: Actor) => Promise<readonly string[]>
+  /** Read at every new session, to fetch what was written while the bot was away. */
+  readonly knownDms: () => Promise<readonly KnownDm[]>
+  readonly draw: Draw
+  readonly texts: ChatTexts
+  readonly log: Logger
+}

@@ -1,0 +1,27 @@
+/** What the chat itself says: to whoever pressed something, and to the keeper who starts the bot. */
+export const chat = {
+  failed:
+    'Sorry, that did not work, and I may not have kept it. Please send it again in a minute. If something feels new or wrong in your body, do not wait for me: call your local emergency number.',
+  failedPress:
+    'Sorry, that did not work. Please press it again in a minute, or tell me in words. If something feels new or wrong in your body, do not wait for me: call your local emergency number.',
+  expired: 'This button does nothing any more. Please tell me in your own words instead.',
+  pressAgain: 'Sorry, that took me too long. Please press it again, or tell me in words.',
+  permissions: {
+    ViewChannel: 'View Channel',
+    SendMessages: 'Send Messages',
+    AttachFiles: 'Attach Files',
+    ReadMessageHistory: 'Read Message History',
+    EmbedLinks: 'Embed Links',
+  },
+  problem: {
+    token:
+      'The chat platform refuses the token: copy the bot token anew from the developer portal into DISCORD_TOKEN.',
+    intents:
+      'The chat platform refuses what the bot wants to hear: in the developer portal, check that the application is a bot and not suspended.',
+    unreachable: (where: string): string =>
+      `The chat platform cannot be reached at ${where}: check the network and try again.`,
+    lost: 'The chat platform closed the connection for good: check the bot token and the application in the developer portal, then start again.',
+  },
+} as const
+
+export type ChatTexts = typeof chat
