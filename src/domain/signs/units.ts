@@ -113,6 +113,11 @@ export interface Aside {
   readonly unit: number
 }
 
+/** "fine now", "gone numb": the words within such a phrase say nothing of their own. */
+function isWhole({ has }: Entry, { cue }: Compiled): boolean {
+  return has[cue.shield] === 1 || has[cue.gone] === 1 || has[cue.old] === 1
+}
+
 /** All circumstances told; they may overlap, but a shield ("gone numb") hides what it holds ("gone"). */
 export function asidesOf(tokens: readonly Token[], units: readonly Unit[], lexicon: Compiled): Aside[] {
   const asides: Aside[] = []
@@ -121,12 +126,9 @@ export function asidesOf(tokens: readonly Token[], units: readonly Unit[], lexic
     while (unit + 1 < units.length && units[unit + 1]!.start <= tokens[i]!.start) unit += 1
     const found = tokens[i]!.kind === 'mark' ? NONE : phrasesFrom(tokens, i, lexicon.asides, lexicon)
     const longest = found.at(-1)
-    if (longest?.entry.has[lexicon.cue.shield] === 1) {
-      i = longest.next
-      continue
-    }
-    for (const { entry } of found) asides.push({ entry, unit })
-    i += 1
+    if (longest?.entry.has[lexicon.cue.shield] !== 1)
+      for (const { entry } of found) asides.push({ entry, unit })
+    i = longest !== undefined && isWhole(longest.entry, lexicon) ? longest.next : i + 1
   }
   return asides
 }

@@ -90,6 +90,8 @@ export const en: LexiconSource = {
       'weak',
       'weak-noun',
       'weak-verb',
+      'fail',
+      'soaked',
       'weak-alone',
       'tripping',
       'leg-task',
@@ -133,6 +135,7 @@ export const en: LexiconSource = {
   patterns,
   subjects: {
     saddle: 'saddle-numbness',
+    wipe: 'saddle-numbness',
     bladder: 'bladder-change',
     pee: 'bladder-change',
     bowel: 'bowel-change',

@@ -38,4 +38,5 @@ export const events: LexiconSource['words'] = {
   cancer: `cancer, cancers, cancerous, tumour, tumor, tumours, tumors, lymphoma, leukaemia, leukemia, melanoma, myeloma, carcinoma, sarcoma, malignant, malignancy, metastasis, metastases, metastatic, chemo, chemotherapy, radiotherapy, radiation therapy, oncologist, oncology, mets, secondaries, the big c, mastectomy, prostate cancer, breast cancer, bowel cancer, skin cancer, lung cancer, bladder cancer, testicular cancer, kidney cancer, cancer free, in remission, macmillan nurse, biopsy came back, biopsy was positive`,
   'cancer-not': `cancer research, cancer charity, race for cancer, cancer awareness, cancer zodiac, tropic of cancer, zodiac, fundraiser, cancer fundraiser, for cancer, cancer ward, cancer season`,
   lump: `found a lump, a lump in my breast, lump in my breast, lump in my testicle, lump in my neck, lump on my, lump in my armpit, new lump`,
+  soaked: `soaked, drenched, sweating, sweat, sweats, sweaty, soaking, dripping, clammy, wringing wet`,
 }

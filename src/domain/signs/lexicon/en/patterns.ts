@@ -23,7 +23,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['saddle-numbness', 'seat & odd|odd-word', { within: 2, unsure: true }],
   ['saddle-numbness', `groin & ${NUMB}|no-feel`, { within: 3, across: 'comma', unsure: true }],
   ['saddle-numbness', 'saddle yes', { within: 1, across: 'comma' }],
-  ['saddle-numbness', 'saddle-word', { alone: true, unsure: true }],
+  ['saddle-numbness', 'saddle', { alone: true, unsure: true, unless: 'saddle-plain' }],
   // bladder
   ['bladder-change', 'strong', {}],
   ['bladder-change', 'cant-hold', { unsure: true, sure: 'toilet', unless: 'gym' }],
@@ -53,6 +53,9 @@ export const patterns: LexiconSource['patterns'] = [
   ['bladder-change', 'loss', { alone: true, unsure: true }],
   ['bladder-change', 'bladder yes', { within: 1, across: 'comma' }],
   ['bladder-change', 'bladder', { alone: true, unsure: true }],
+  ['bladder-change', 'pee', { alone: true, unsure: true, unless: 'pee-plain' }],
+  ['bladder-change', 'loo', { unsure: true, needs: 'loo-odd' }],
+  ['bladder-change', 'need-to-go', { unsure: true, needs: 'loo-odd' }],
   // bowel
   ['bowel-change', 'bowel-strong', {}],
   [
@@ -71,6 +74,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['bowel-change', 'saddle & leak|leaking|loss', { within: 3, unsure: true }],
   ['bowel-change', 'bowel yes', { within: 1, across: 'comma' }],
   ['bowel-change', 'bowel', { alone: true, unsure: true }],
+  ['bowel-change', 'poo', { alone: true, unsure: true, unless: 'pee-plain' }],
   // sexual
   ['sexual-change', 'sex-strong', {}],
   ['sexual-change', 'erection & sex-fail|trouble|cant|odd|odd-word|loss', { within: 4, across: 'comma' }],
@@ -104,8 +108,8 @@ export const patterns: LexiconSource['patterns'] = [
     `other-leg & ${FEELING}|pain|${WEAK}|started-too`,
     { within: 5, across: 'comma', unsure: true, sure: 'too' },
   ],
-  ['both-legs', `other-leg too`, { within: 2, unsure: true }],
-  ['both-legs', `leg & leg-too`, { within: 3, across: 'comma', unsure: true }],
+  ['both-legs', 'other-leg', { needs: 'too', unsure: true, unless: 'compared' }],
+  ['both-legs', 'leg', { needs: 'leg-too', unsure: true }],
   ['both-legs', 'both-legs yes', { within: 1, across: 'comma' }],
   ['both-legs', 'both-legs', { alone: true, needs: 'in-both', unsure: true }],
   // weakness
@@ -120,6 +124,12 @@ export const patterns: LexiconSource['patterns'] = [
   ['leg-weakness', 'cant walk', { within: 2, unless: 'only-pain' }],
   ['leg-weakness', 'cant walk|walk-far', { within: 2, unsure: true }],
   ['leg-weakness', 'leg & cant', { within: 2, across: 'comma', unsure: true, needs: 'move-word' }],
+  [
+    'leg-weakness',
+    'leg|legs|both-legs|other-leg & fail',
+    { within: 4, across: 'comma', unsure: true, sure: 'walking-word', unless: 'only-pain' },
+  ],
+  ['leg-weakness', 'leg|legs|both-legs|other-leg & fail', { within: 4, across: 'comma', unsure: true }],
   ['leg-weakness', 'tripping', { unsure: true, unless: 'travel' }],
   ['leg-weakness', 'weak-verb', { alone: true, unsure: true }],
   ['leg-weakness', 'leg|legs|both-legs & jelly', { within: 3, unsure: true, unless: 'muscle' }],
@@ -198,6 +208,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['severe-unrelenting', 'severe', {}],
   ['severe-unrelenting', 'constant & pain', { within: 4, unsure: true }],
   ['severe-unrelenting', 'pain cant-hold', { within: 3, unsure: true }],
+  ['night-sweats', 'soaked', { needs: 'bed-word', unsure: true }],
   // slow signs
   ['night-pain', 'wakes-strong', { unless: 'settles' }],
   ['night-pain', 'wakes & pain|back|leg|legs|sore', { within: 5, across: 'comma', unless: 'settles' }],
@@ -224,7 +235,6 @@ export const helpers: LexiconSource['words'] = {
   'sex-dead': `nothing happens, nothing happened, not working, doesn't work, doesnt work, won't work, wont work, stopped working, floppy, limp, soft, dead, failing, no response, not responding, unresponsive, won't stand, not interested, no joy, no reaction, lost interest, nothing going on, no life`,
   'weak-word': `weak, weaker, weakened, no strength, no power, lost strength, lost power, paralysed, paralyzed`,
   'numb-word': `numb, numbed, numbish, gone numb, went numb, goes numb, going numb, no feeling, no sensation, lost feeling, lost the feeling, lost sensation, losing feeling`,
-  'saddle-word': `saddle area, private parts, privates, genitals, down below, down there, back passage, undercarriage, nether regions, perineum, crotch, genital area, intimate area, saddle region`,
   'started-too': `too, as well, aswell, also, started, starting, joined in, joining in, kicking off, playing up, copying, spread, spreading, spread to, gone into, moved into, crossed over, moved across, catching it, catching up, begun, same thing, same story, got it`,
   'lift-talk': `weak spot, weak link, weak point, weak coffee, weak tea, weak signal, weak wifi, drop set, drop sets, dropped the, drag factor, drag race, dragged on, dragging on, drags on, day dragged, band drops`,
 }
