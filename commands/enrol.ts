@@ -6,7 +6,6 @@ import { Draft } from '../src/engine/draft.ts'
 import { invite } from '../src/engine/enrol.ts'
 import type { ClientFile } from '../src/engine/ports.ts'
 import type { ClientRow, PracticeRow } from '../src/engine/rows.ts'
-import { textsFor } from '../src/text/index.ts'
 import { readTimes } from './my-times.ts'
 
 /** Invites a client; nothing but the invitation is kept before their yes. */
@@ -25,7 +24,7 @@ export const enrol: PracticeCommand = {
     { name: 'language', kind: 'text', required: false, choices: ['en'] },
     { name: 'in-words', kind: 'yes-no', required: false },
   ],
-  async run({ tx, practice, now, texts }, command) {
+  async run({ tx, practice, now, texts, textsFor }, command) {
     const { options } = command
     const ref = String(options.alias)
     if (!/^[\p{L}\d-]{2,30}$/u.test(ref)) return plain(texts.commands.badAlias, null)

@@ -29,3 +29,6 @@ export const weekday = (day: Day): Weekday => WEEKDAYS[(new Date(toMs(day)).getU
 /** All dates from first to last, both included; empty where last is before first. */
 export const daysFrom = (first: Day, last: Day): Day[] =>
   Array.from({ length: Math.max(0, daysBetween(first, last) + 1) }, (_, n) => addDays(first, n))
+
+/** The later of two dates. */
+export const laterOf = (a: Day, b: Day): Day => [a, b].sort()[1]!

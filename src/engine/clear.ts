@@ -67,13 +67,10 @@ function reopen(draft: Draft, coach: string): void {
   for (const alert of openAlerts(draft)) closeAlert(draft, alert, 'seen', coach)
   for (const due of draft.file.dues)
     if (['alert-step', 'untaken', 'urgent-follow-up'].includes(due.kind)) draft.drop('due', due.id)
-  lowerAll(draft, draft.today, 'clearance', coach)
+  const lowered = lowerAll(draft, draft.today, 'clearance', coach)
   reschedulePrompt(draft)
-  const status = statusOf(draft.file)
-  draft.toClient({
-    kind: 'cleared',
-    text: draft.texts.client.cleared(status === 'active' && draft.file.plan ? draft.client.prompt : null),
-  })
+  const prompt = statusOf(draft.file) === 'active' && draft.file.plan ? draft.client.prompt : null
+  draft.toClient({ kind: 'cleared', text: draft.texts.client.cleared(prompt, lowered.length > 0) })
   const step = draft.client.stage === 'screening' ? nextScreeningStep(draft) : null
   if (step !== null) carryScreening(draft, step, '')
 }

@@ -43,5 +43,6 @@ export interface Desk {
   readonly practice: PracticeRow | null
   readonly now: Date
   readonly texts: Texts
+  readonly textsFor: (language: string) => Texts
 }
 export type ChatCommand = ClientCommand | CoachCommand | PracticeCommand

@@ -57,6 +57,6 @@ export function consent(draft: Draft, yes: boolean): Answer['text'] {
     doneAt: null,
   })
   const step = nextScreeningStep(draft)
-  if (step) carryScreening(draft, step, draft.texts.client.screeningIntro)
+  if (step !== null) carryScreening(draft, step, draft.texts.client.screeningIntro)
   return draft.texts.client.consented
 }

@@ -27,6 +27,8 @@ export function nextQuestion(draft: Draft, day: Day, unsure: readonly string[]):
   const { texts } = draft
   const hinted = nextHinted(draft)
   if (hinted) return hintedSign(texts, hinted.day, hinted.sign)
+  // somebody who has just been told to seek care is not asked for numbers
+  if (openHold(draft.file, 'lock')) return null
   const row = draft.file.checkIns.find((checkIn) => checkIn.day === day)
   const unclear = SLOTS.find((slot) => unsure.includes(slot))
   const planned = row?.planned ?? draft.file.plan?.sessions ?? 0
@@ -34,7 +36,6 @@ export function nextQuestion(draft: Draft, day: Day, unsure: readonly string[]):
   if (!row || !answered(row)) return null
   const missing = SLOTS.find((slot) => isMissing(slot, row))
   if (missing) return valueQuestion(texts, missing, day, planned, false)
-  if (openHold(draft.file, 'lock')) return null
   if (row.reach && rank(row.reach) >= 2 && draft.client.side === null)
     return sideQuestion(texts, day, false, false)
   return afterValues(draft, day)

@@ -9,16 +9,17 @@ import type { PracticeRow } from './rows.ts'
 export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now: Date): Promise<Handled> {
   const texts = parts.textsFor('en')
   const command = parts.commands.find((one) => one.name === event.name)
-  if (!command) return say(texts.chat.unknownCommand(event.name))
+  if (!command) return say(texts.access.unknownCommand(event.name))
   if (command.who === 'client') return clientCommand(parts, tx, command, event, now)
-  if (!event.actor.guild) return say(texts.chat.onlyInServer)
+  if (!event.actor.guild) return say(texts.access.onlyInServer)
   const practice = await tx.practiceOfGuild(event.actor.guild)
   if (command.who === 'keeper') {
-    if (!event.actor.keeper) return say(texts.chat.onlyKeeper)
+    if (!event.actor.keeper) return say(texts.access.onlyKeeper)
     return practiceCommand(parts, tx, command, event, practice, now)
   }
-  if (!practice) return say(texts.chat.setUpFirst)
-  if (!practice.coachRole || !event.actor.roles.includes(practice.coachRole)) return say(texts.chat.onlyCoach)
+  if (!practice) return say(texts.access.setUpFirst)
+  if (!practice.coachRole || !event.actor.roles.includes(practice.coachRole))
+    return say(texts.access.onlyCoach)
   if (command.who !== 'coach') return practiceCommand(parts, tx, command, event, practice, now)
   return coachCommand(parts, tx, command, event, practice, now)
 }
@@ -71,5 +72,5 @@ async function practiceCommand(
   now: Date,
 ): Promise<Handled> {
   const texts = parts.textsFor(practice?.language ?? 'en')
-  return { answer: await command.run({ tx, practice, now, texts }, event) }
+  return { answer: await command.run({ tx, practice, now, texts, textsFor: parts.textsFor }, event) }
 }

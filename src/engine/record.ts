@@ -1,7 +1,7 @@
 import type { CheckIn } from '../domain/checkin.ts'
 import { type Day, weekday } from '../domain/day.ts'
 import { instantOf } from '../domain/local-time.ts'
-import { LEXICON_VERSION } from '../domain/reply/lexicon/version.ts'
+import { lexiconVersion } from '../domain/reply/lexicon/index.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
 import type { Draft } from './draft.ts'
 import type { CheckInRow, VersionRow } from './rows.ts'
@@ -73,6 +73,6 @@ export function trail(
     via,
     words,
     reading: { ...reading },
-    lexicon: LEXICON_VERSION,
+    lexicon: lexiconVersion(draft.client.language),
   })
 }

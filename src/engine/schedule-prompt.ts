@@ -1,4 +1,4 @@
-import { addDays, type Day } from '../domain/day.ts'
+import { addDays, type Day, laterOf } from '../domain/day.ts'
 import { instantOf } from '../domain/local-time.ts'
 import type { Draft } from './draft.ts'
 import type { DueRow } from './rows.ts'
@@ -28,8 +28,7 @@ export const latestPromptDay = (draft: Draft): Day | null =>
 export function promptHandled(draft: Draft, day: Day): void {
   const row = promptDue(draft)
   if (row) draft.put('due', { ...row, data: { ...row.data, last: day } })
-  const next = addDays(day, 1)
-  schedulePrompt(draft, Math.max(next, draft.today))
+  schedulePrompt(draft, laterOf(addDays(day, 1), draft.today))
 }
 
 /** The client's time or zone has changed: the next prompt moves, and a day already prompted is not prompted again. */

@@ -45,7 +45,9 @@ export function carryScreening(draft: Draft, step: number, intro: string): void 
   draft.toClient({
     kind: 'screening',
     asks: `screening:${first.id}`,
-    text: draft.client.wordsOnly ? questionInWords(draft, first, intro) : `${intro}\n${screening.fillIn}`,
+    text: draft.client.wordsOnly
+      ? questionInWords(draft, first, intro)
+      : [intro, screening.fillIn].filter(Boolean).join('\n'),
     buttons: draft.client.wordsOnly
       ? []
       : [

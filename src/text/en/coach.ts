@@ -7,6 +7,9 @@ const name = (ref: string): string => `**${harmless(ref)}**`
 const steps = (moves: readonly { ladder: string; from: number; to: number }[]): string =>
   moves.map(({ ladder, from, to }) => `${ladderName(ladder)} ${from} → ${to}`).join(', ')
 
+const ago = (minutes: number): string =>
+  minutes < 120 ? `${minutes} minutes` : `${Math.round(minutes / 60)} hours`
+
 const CARE: Readonly<Record<Care, string>> = {
   none: '',
   soon: 'to be seen in the next days',
@@ -57,7 +60,7 @@ export const coach = {
     signs: readonly string[]
     minutes: number
   }): string =>
-    `**Still open: ${harmless(ref)}** (${CARE[care]}): ${signs.join('; ')}. ${minutes} minutes, and nobody has taken it up.`,
+    `**Still open: ${harmless(ref)}** (${CARE[care]}): ${signs.join('; ')}. ${ago(minutes)}, and nobody has taken it up.`,
   takeUp: 'I take it up',
   taken: (by: string): string => `Taken up by ${by}. The client has been told.`,
   alertHad: (by: string): string => `${by} has it already.`,

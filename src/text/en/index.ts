@@ -1,4 +1,5 @@
 import { access } from './access.ts'
+import { chat } from './chat.ts'
 import { client } from './client.ts'
 import { coach } from './coach.ts'
 import { commands } from './commands.ts'
@@ -16,7 +17,8 @@ export const en = {
   screening,
   coach,
   commands,
-  chat: access,
+  access,
+  chat,
   signs: SIGN_WORDS,
   rules: ruleTexts,
   digest: { card: digestCard, rollCall: rollCallText, alt: digestAlt, picture: pictureWords },

@@ -72,9 +72,14 @@ export const urgent = {
   somethingNew: 'Something new',
   seenThanks: 'Thank you. Your coach will ask who saw you, and opens your plan again after that.',
   seenNotYet: 'Please be seen now. If it is worse, call your local emergency number.',
-  cleared: (prompt: string | null): string =>
-    `Your coach has noted that a medical person has seen you and agrees that you go on. We start one step easier.${
-      prompt ? ` Your next prompt comes at ${prompt}.` : ''
-    } If anything new comes, stop and get help at once. As you start again: is any of the warning signs there now?`,
+  cleared: (prompt: string | null, easier: boolean): string =>
+    [
+      'Your coach has noted that a medical person has seen you and agrees that you go on.',
+      easier ? 'We start one step easier.' : '',
+      prompt ? `Your next prompt comes at ${prompt}; please answer its question on warning signs.` : '',
+      'If anything new comes, stop and get help at once.',
+    ]
+      .filter((part) => part !== '')
+      .join(' '),
   released: 'Your coach has noted that a clinician agrees with gentle drills. We can go on.',
 }

@@ -1,0 +1,58 @@
+import type { Io } from './io.ts'
+
+interface Verb {
+  readonly about: string
+  load(): Promise<{ run(args: string[], io: Io): Promise<number>; help: string }>
+}
+
+/** Loaded only when asked for: `parse` must not wait for the chat client. */
+const VERBS: Readonly<Record<string, Verb>> = {
+  parse: { about: 'read replies, JSON Lines in and out', load: () => import('./parse.ts') },
+  screen: {
+    about: 'screen texts for urgent signs, JSON Lines in and out',
+    load: () => import('./screen.ts'),
+  },
+  assess: { about: 'run the rules over one client’s diary', load: () => import('./assess.ts') },
+  replay: { about: 'play a diary day by day, as if it came in live', load: () => import('./replay.ts') },
+  simulate: { about: 'synthetic diaries through the rules', load: () => import('./simulate.ts') },
+  play: { about: 'play a scenario through the whole program', load: () => import('./play.ts') },
+}
+
+const usage = (): string =>
+  [
+    'Usage: ebbline VERB …',
+    ...Object.entries(VERBS).map(([verb, { about }]) => `  ${verb.padEnd(9)} ${about}`),
+    'Each verb has --help.',
+  ].join('\n')
+
+const io: Io = {
+  stdin: process.stdin,
+  out: (line) => void process.stdout.write(`${line}\n`),
+  err: (line) => void process.stderr.write(`${line}\n`),
+}
+
+async function main(argv: readonly string[]): Promise<number> {
+  const [name, ...args] = argv
+  if (name === undefined || name === '--help' || name === '-h') {
+    io.out(usage())
+    return name === undefined ? 2 : 0
+  }
+  const verb = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined
+  if (!verb) {
+    io.err(`There is no verb “${name}”.\n${usage()}`)
+    return 2
+  }
+  const { run, help } = await verb.load()
+  if (args.includes('--help') || args.includes('-h')) {
+    io.out(help)
+    return 0
+  }
+  return run(args, io)
+}
+
+// a reader that closes early (head) is no failure
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0)
+  throw error
+})
+process.exitCode = await main(process.argv.slice(2))

@@ -1,0 +1,40 @@
+import { z } from 'zod'
+
+/** What the environment may say; everything has a default but the token. */
+const Environment = z.object({
+  DISCORD_TOKEN: z.string().trim().min(1).optional(),
+  /** `file:path` (SQLite) or `postgresql://…`. */
+  DATABASE_URL: z
+    .string()
+    .regex(/^(file:.+|postgres(ql)?:\/\/.+)$/, 'DATABASE_URL must begin with file: or postgresql://')
+    .default('file:data/ebbline.db'),
+  /** Address of another server that speaks the platform's API: the rehearsal's. */
+  DISCORD_API: z.url('DISCORD_API must be an address like http://127.0.0.1:3000/api').optional(),
+  LOG_LEVEL: z
+    .enum(['fatal', 'error', 'warn', 'info', 'debug'], 'LOG_LEVEL is one of fatal, error, warn, info, debug')
+    .default('info'),
+})
+
+export interface Settings {
+  readonly token: string | null
+  readonly databaseUrl: string
+  readonly api: string | null
+  readonly logLevel: string
+}
+
+/** An error of the operator, in one sentence with the mend. */
+export class SettingsError extends Error {}
+
+/** Typed settings from the environment. Throws SettingsError with one sentence that names the mend. */
+export function readSettings(environment: NodeJS.ProcessEnv): Settings {
+  const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ''))
+  const read = Environment.safeParse(given)
+  if (!read.success) throw new SettingsError(`${read.error.issues.map((issue) => issue.message).join('; ')}.`)
+  const { DISCORD_TOKEN, DATABASE_URL, DISCORD_API, LOG_LEVEL } = read.data
+  return {
+    token: DISCORD_TOKEN ?? null,
+    databaseUrl: DATABASE_URL,
+    api: DISCORD_API ?? null,
+    logLevel: LOG_LEVEL,
+  }
+}

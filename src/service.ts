@@ -1,0 +1,103 @@
+import type { Client } from 'discord.js'
+import type { Logger } from 'pino'
+import { commands } from '../commands/index.ts'
+import { type Bot, createBot } from './bot.ts'
+import { type Chat, connect, createClient } from './chat/client.ts'
+import { createCourier } from './chat/courier.ts'
+import type { OnSent } from './chat/delivery.ts'
+import { registerCommands } from './chat/register.ts'
+import { safeError } from './chat/safe-error.ts'
+import type { Weeks } from './domain/digest/weeks.ts'
+import { createEngine } from './engine/engine.ts'
+import type { Picture } from './engine/message.ts'
+import { drawWeeks } from './picture/index.ts'
+import { type OpenStore, openStore } from './store/open.ts'
+import { textsFor } from './text/index.ts'
+
+export interface ServiceParts {
+  readonly databaseUrl: string
+  readonly token: string
+  /** Another server that speaks the platform's API; null: the platform itself. */
+  readonly api: string | null
+  readonly now: () => Date
+  readonly log: Logger
+  readonly onSent?: OnSent
+  /** Called when the platform has closed the connection for good. */
+  readonly lost?: (problem: Error) => void
+}
+
+/** The bot as it runs in service: store, engine, chat client and delivery, put together. */
+export interface Service {
+  readonly bot: Bot
+  readonly chat: Chat
+  readonly store: OpenStore
+  readonly client: Client
+  /** Ends in order: nothing more comes in, what is under way is finished, then the store closes. */
+  stop(): Promise<void>
+}
+
+/** @throws StoreProblem or ChatProblem, each one sentence with the mend */
+export async function startService(parts: ServiceParts): Promise<Service> {
+  const { log, now } = parts
+  const store = await openStore(parts.databaseUrl)
+  const client = createClient(parts.token, parts.api)
+  const engine = createEngine({ store: store.store, commands, textsFor })
+  const bot = createBot({
+    engine,
+    dues: store.dues,
+    outbox: store.outbox,
+    courier: createCourier({ rest: client.rest, draw, log }),
+    now,
+    onTrouble: (error) => log.warn({ error: safeError(error) }, 'sending failed; it is tried again'),
+    ...(parts.onSent ? { onSent: parts.onSent } : {}),
+  })
+  try {
+    const texts = textsFor('en')
+    const chat = await connect({
+      client,
+      token: parts.token,
+      bot,
+      outbox: (id) => store.store.transaction((tx) => tx.outbox(id)),
+      aliases: (actor) => aliases(store, actor),
+      knownDms: () => store.directs(),
+      draw,
+      texts: texts.chat,
+      log,
+      ...(parts.lost ? { lost: parts.lost } : {}),
+    })
+    await registerCommands({
+      rest: client.rest,
+      appId: client.application!.id,
+      commands,
+      words: texts.commands,
+      settings: store.settings,
+    })
+    return { bot, chat, store, client, stop: () => stop(chat, bot, store) }
+  } catch (error) {
+    await store.close()
+    throw error
+  }
+}
+
+async function stop(chat: Chat, bot: Bot, store: OpenStore): Promise<void> {
+  await chat.close()
+  await bot.idle()
+  await store.close()
+}
+
+/** A client's weeks as the digest shows them. */
+export const draw = async ({ facts }: Picture): Promise<{ svg: string; png: Uint8Array }> =>
+  drawWeeks(facts as Weeks, { theme: 'light', words: textsFor('en').digest.picture })
+
+/** The aliases that a coach may see while typing; nobody else sees any. */
+async function aliases(
+  store: OpenStore,
+  actor: { guild: string | null; roles: readonly string[] },
+): Promise<string[]> {
+  if (!actor.guild) return []
+  return store.store.transaction(async (tx) => {
+    const practice = await tx.practiceOfGuild(actor.guild!)
+    if (!practice?.coachRole || !actor.roles.includes(practice.coachRole)) return []
+    return (await tx.roster(practice.id)).map((file) => file.client.ref)
+  })
+}

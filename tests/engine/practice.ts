@@ -1,0 +1,200 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { commands } from '../../commands/index.ts'
+import { type Bot, createBot } from '../../src/bot.ts'
+import { instantOf } from '../../src/domain/local-time.ts'
+import { createEngine } from '../../src/engine/engine.ts'
+import type { Actor, Filled } from '../../src/engine/event.ts'
+import type { Answer, Message } from '../../src/engine/message.ts'
+import type { OutboxRow } from '../../src/engine/rows.ts'
+import { type OpenStore, openStore } from '../../src/store/open.ts'
+import { textsFor } from '../../src/text/index.ts'
+
+const ZONE = 'Europe/Lisbon'
+const GUILD = 'guild-1'
+const COACH: Actor = { user: 'coach-1', guild: GUILD, roles: ['role-coach'], keeper: true }
+const person = (name: string): Actor => ({ user: `user-${name}`, guild: null, roles: [], keeper: false })
+
+export interface Delivered {
+  readonly at: Date
+  readonly to: string
+  readonly message: Message
+  readonly id: string
+}
+
+/** A practice on a real store with the real engine and delivery; only the platform is left out. */
+export interface Practice {
+  readonly sent: Delivered[]
+  readonly store: OpenStore
+  readonly bot: Bot
+  /** Moves the clock on, handling everything due on the way. */
+  until(day: string, time: string): Promise<void>
+  say(client: string, text: string): Promise<Message[]>
+  press(client: string, button: string, values?: string[]): Promise<Answer | null>
+  fill(client: string, button: string, filled: Filled): Promise<Message[]>
+  coachPress(about: string, button: string): Promise<Answer | null>
+  command(
+    name: string,
+    options?: Record<string, string | number | boolean>,
+    by?: string,
+  ): Promise<Answer | null>
+  /** Invited, agreed, screened and planned, an hour before the first prompt. */
+  enrol(
+    client: string,
+    more?: Record<string, string | boolean>,
+    screening?: Filled,
+    plan?: string,
+  ): Promise<void>
+  status(client: string): Promise<string>
+  to(client: string): Message[]
+  close(): Promise<void>
+}
+
+export async function openPractice(start: string): Promise<Practice> {
+  const folder = mkdtempSync(join(tmpdir(), 'ebbline-engine-'))
+  const store = await openStore(`file:${join(folder, 'test.db')}`)
+  const clock = { now: instantOf(start, '05:00', ZONE) }
+  const sent: Delivered[] = []
+  let id = 0
+  const nextId = () => `event-${String(++id).padStart(6, '0')}`
+  const engine = createEngine({ store: store.store, commands, textsFor })
+  const bot = createBot({
+    engine,
+    dues: store.dues,
+    outbox: store.outbox,
+    now: () => clock.now,
+    courier: {
+      deliver: async (row: OutboxRow) => ({
+        channel: `to-${row.body.address.to}`,
+        platformId: `m-${row.id}`,
+      }),
+    },
+    onSent: (row) => {
+      const { address } = row.body
+      sent.push({
+        at: clock.now,
+        to: address.to === 'client' ? address.user : address.to,
+        message: row.body,
+        id: row.id,
+      })
+    },
+  })
+
+  const during = async (work: () => Promise<unknown>): Promise<Message[]> => {
+    const before = sent.length
+    await work()
+    return sent.slice(before).map((one) => one.message)
+  }
+  const lastWith = (to: (one: Delivered) => boolean, name: string) => {
+    const found = sent.findLast(
+      (one) =>
+        to(one) && (one.message.buttons.some((b) => b.name === name) || one.message.pick?.name === name),
+    )
+    if (!found) throw new Error(`no message with “${name}”`)
+    const button = found.message.buttons.find((b) => b.name === name)
+    return { outbox: found.id, act: (button ?? found.message.pick)!.act, label: button?.label ?? name }
+  }
+
+  const practice: Practice = {
+    sent,
+    store,
+    bot,
+    async until(day, time) {
+      const goal = instantOf(day, time, ZONE)
+      for (let next = await bot.nextDue(); next !== null && next <= goal; next = await bot.nextDue()) {
+        if (next > clock.now) clock.now = next
+        await bot.tick()
+      }
+      clock.now = goal
+    },
+    say: (client, text) =>
+      during(() =>
+        bot.handle({
+          kind: 'words',
+          id: nextId(),
+          actor: person(client),
+          at: clock.now,
+          text,
+          edits: null,
+          attached: 'none',
+        }),
+      ),
+    async press(client, name, values = []) {
+      const target = lastWith((one) => one.to === `user-${client}`, name)
+      return (await bot.handle({ kind: 'choice', id: nextId(), actor: person(client), ...target, values }))
+        .answer
+    },
+    fill: (client, name, filled) =>
+      during(() =>
+        bot.handle({
+          kind: 'form',
+          id: nextId(),
+          actor: person(client),
+          ...lastWith((one) => one.to === `user-${client}`, name),
+          filled,
+        }),
+      ),
+    async coachPress(about, name) {
+      const target = lastWith((one) => one.message.about === about && one.to !== `user-${about}`, name)
+      return (await bot.handle({ kind: 'choice', id: nextId(), actor: COACH, ...target, values: [] })).answer
+    },
+    async command(name, options = {}, by = 'coach') {
+      const actor = by === 'coach' ? COACH : person(by)
+      return (await bot.handle({ kind: 'command', id: nextId(), actor, name, options })).answer
+    },
+    async enrol(client, more = {}, screening = {}, plan = 'extension:1 glide:1') {
+      await practice.command('enrol', {
+        person: `user-${client}`,
+        alias: client,
+        side: 'left',
+        prompt: '08:00',
+        ...more,
+      })
+      await practice.press(client, 'consent-yes')
+      const all: Filled = {
+        signs: ['none'],
+        age: '41',
+        onset: '2026-02-10',
+        earlier: ['no'],
+        seen: ['yes'],
+        risks: ['none'],
+        known: ['none'],
+        reach: ['calf'],
+        pain: ['6'],
+        side: ['left'],
+        eases: ['extension'],
+        activities: 'rowing 7',
+        lift: 'deadlift',
+        ...screening,
+      }
+      const part = (...names: string[]) => Object.fromEntries(names.map((name) => [name, all[name]!]))
+      await practice.fill(client, 'fill-in', part('signs', 'age', 'onset', 'earlier', 'seen'))
+      if ((await practice.status(client)) === 'locked') return
+      await practice.fill(client, 'fill-in', part('risks', 'known', 'reach', 'pain', 'side'))
+      await practice.fill(client, 'fill-in', part('eases', 'activities', 'lift'))
+      if (plan) await practice.command('plan', { client, sessions: 2, ladders: plan })
+    },
+    status: (client) =>
+      store.store.transaction(async (tx) => {
+        const { statusOf } = await import('../../src/engine/status.ts')
+        const file = await tx.clientByRef(GUILD, client)
+        return file ? statusOf(file) : 'unknown'
+      }),
+    to: (client) => sent.filter((one) => one.to === `user-${client}`).map((one) => one.message),
+    async close() {
+      await store.close()
+      rmSync(folder, { recursive: true, force: true })
+    },
+  }
+  await practice.command('set-up', {
+    'coach-role': 'role-coach',
+    'coach-channel': 'channel-coach',
+    'alert-channel': 'channel-alerts',
+    zone: ZONE,
+    digest: 'Sun 18:00',
+    region: 'PT',
+    'policy-settled': true,
+  })
+  return practice
+}
