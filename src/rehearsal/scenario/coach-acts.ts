@@ -1,0 +1,42 @@
+import { commands } from '../../../commands/index.ts'
+import type { Item } from './items.ts'
+import type { Findings } from './problem.ts'
+import type { NotYet, SlashCommand } from './script.ts'
+import { readSlash } from './slash.ts'
+
+/** The command behind a coach's action. */
+const COMMAND_OF: Readonly<Record<string, string>> = {
+  pause: 'pause-client',
+  resume: 'resume-client',
+  erase: 'erase-client',
+}
+
+/** An action of the coach as the command that a coach types for it; what has no command yet is told apart. */
+export function coachCommand(
+  item: Item,
+  refs: readonly string[],
+  findings: Findings,
+): SlashCommand | NotYet | null {
+  if (item.name === 'command') {
+    const read = readSlash(String(item.data.command))
+    if (typeof read !== 'string') return read
+    findings.add(item.path, read, 'command')
+    return null
+  }
+  const given = item.data[item.name] as Record<string, string | undefined> & { client: string }
+  if (!refs.includes(given.client)) {
+    findings.add(
+      [...item.path, item.name],
+      `there is no client “${given.client}”; allowed: ${refs.join(', ')}`,
+      'client',
+    )
+    return null
+  }
+  const name = COMMAND_OF[item.name] ?? item.name
+  if (!commands.some((command) => command.name === name))
+    return { line: findings.lined.lineOf(item.path, item.name), what: `the coach's action “${item.name}”` }
+  const options = Object.fromEntries(
+    Object.entries(given).filter((pair): pair is [string, string] => pair[1] !== undefined),
+  )
+  return { name, options: item.name === 'erase' ? { ...options, sure: true } : options }
+}

@@ -1,0 +1,16 @@
+export type { DayValues } from './form-values.ts'
+export { type Loaded, loadScenario } from './load.ts'
+export { ScenarioProblems } from './problem.ts'
+export type {
+  ChatFault,
+  ClientAct,
+  EndExpectation,
+  Expectation,
+  Fault,
+  MessageExpectation,
+  NotYet,
+  Script,
+  ScriptClient,
+  SlashCommand,
+  Step,
+} from './script.ts'
