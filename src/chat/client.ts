@@ -10,7 +10,7 @@ export class ChatProblem extends Error {
 }
 
 export interface Chat {
-  /** Number of the last event of the gateway that has been taken in. */
+  /** Number of the last event that the gateway sent on the present line and that has been taken in; 0 before. */
   lastSequence(): number
   /** Resolves when nothing that came in is still being handled. */
   idle(): Promise<void>
@@ -65,15 +65,20 @@ export async function connect(parts: ConnectParts): Promise<Chat> {
   client.on(Events.Invalidated, isLost)
   log.info('connected to the chat platform')
 
+  const leave = async (): Promise<void> => {
+    inbound.stop()
+    client.off(Events.ShardDisconnect, isLost)
+    client.off(Events.Invalidated, isLost)
+    await within(inFlight.idle(), LAST_WORK_MS, undefined)
+    await within(client.destroy(), LEAVE_MS, undefined)
+  }
+  let leaving: Promise<void> | null = null
   return {
     lastSequence: inbound.lastSequence,
     idle: inFlight.idle,
-    async close() {
-      inbound.stop()
-      client.off(Events.ShardDisconnect, isLost)
-      client.off(Events.Invalidated, isLost)
-      await within(inFlight.idle(), LAST_WORK_MS, undefined)
-      await within(client.destroy(), LEAVE_MS, undefined)
+    close() {
+      leaving ??= leave()
+      return leaving
     },
   }
 }

@@ -22,7 +22,7 @@ interface Deleted {
 }
 
 export interface Inbound {
-  /** Number of the last event of the gateway that has been taken in. */
+  /** Number of the last event that the gateway sent on the present line and that has been taken in; 0 before. */
   lastSequence(): number
   /** Takes in nothing more. */
   stop(): void
@@ -55,12 +55,18 @@ export function listen(parts: ChatParts, inFlight: InFlight): Inbound {
   const onInteraction = (interaction: Interaction): void => {
     inFlight.track(guard(interact(interaction, parts), parts))
   }
+  // a new session counts from the beginning, a resumed one tells its number again
+  const onBreak = (): void => {
+    sequence = 0
+  }
+  client.on(Events.ShardReconnecting, onBreak)
   client.on(Events.Raw as never, onPacket as never)
   client.on(Events.InteractionCreate, onInteraction)
 
   return {
     lastSequence: () => sequence,
     stop() {
+      client.off(Events.ShardReconnecting, onBreak)
       client.off(Events.Raw as never, onPacket as never)
       client.off(Events.InteractionCreate, onInteraction)
     },
@@ -83,7 +89,8 @@ function workFor(
   }
   if (t === 'MESSAGE_DELETE') {
     const gone = d as Deleted
-    return gone.guild_id === undefined ? takenBack(gone, talkers, parts) : null
+    if (gone.guild_id !== undefined) return null
+    return catchUp.before(gone.channel_id).then(() => takenBack(gone, talkers, parts))
   }
   return null
 }
