@@ -11,7 +11,7 @@ import type { Choice, FormFilled } from './event.ts'
 import { lastAnswered } from './history.ts'
 import type { Answer } from './message.ts'
 import { nextQuestion } from './next-question.ts'
-import { draftOf, type EngineParts } from './parts.ts'
+import { commit, draftOf, type EngineParts } from './parts.ts'
 import type { ClientFile, Handled, Tx } from './ports.ts'
 import { record, trail } from './record.ts'
 import type { OutboxRow } from './rows.ts'
@@ -47,7 +47,7 @@ export async function onChoice(parts: EngineParts, tx: Tx, event: Choice, now: D
   const draft = draftOf(parts, found.file, now, event.id)
   const answer =
     found.by === 'coach' ? pressedByCoach(draft, found.row, event) : pressedByClient(draft, found.row, event)
-  await tx.apply(draft.outcome)
+  await commit(tx, draft)
   return { answer }
 }
 
@@ -83,7 +83,7 @@ export async function onForm(parts: EngineParts, tx: Tx, event: FormFilled, now:
   if (event.act.do === 'screening') {
     if (draft.client.stage === 'screening') screeningForm(draft, event.filled)
   } else if (event.act.do === 'check-in' || event.act.do === 'put-right') checkIn(draft, event)
-  await tx.apply(draft.outcome)
+  await commit(tx, draft)
   return NOTHING
 }
 

@@ -48,6 +48,7 @@ export class Draft {
   private readonly pages: MutableFile
   private readonly changes: Change[] = []
   private readonly postings: Posting[] = []
+  private stopped = false
 
   /** @param cause what the event stands for; it makes ids and message keys the same on a second try. */
   constructor(
@@ -71,6 +72,15 @@ export class Draft {
   }
   get outcome(): Outcome {
     return { changes: this.changes, postings: this.postings }
+  }
+
+  /** True where a sign was opened or asked about: messages with drills that still wait must not go out. */
+  get stopsDrills(): boolean {
+    return this.stopped
+  }
+
+  stopDrills(): void {
+    this.stopped = true
   }
 
   /** An id of this client's, made of what it stands for. */

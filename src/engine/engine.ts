@@ -3,7 +3,7 @@ import { digest, digestDue } from './digest.ts'
 import { onDue } from './due.ts'
 import type { ChatEvent, DueCome, TakenBack, Undelivered, Words } from './event.ts'
 import { onCommand } from './on-command.ts'
-import { draftOf, type EngineParts, fileInUse } from './parts.ts'
+import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Engine, Handled, Tx } from './ports.ts'
 import { strangerAnswer } from './stranger.ts'
 import { onWords } from './words.ts'
@@ -18,11 +18,11 @@ export function createEngine(parts: EngineParts): Engine {
         if (event.kind === 'due') return due(parts, tx, event, now)
         if (event.kind === 'undelivered') return undelivered(parts, tx, event, now)
         if (await tx.seen(event.id)) return NOTHING
-        await tx.apply({
-          changes: [{ put: 'inbound', row: { id: event.id, clientId: null, at: now } }],
-          postings: [],
-        })
-        return chat(parts, tx, event, now)
+        const handled = await chat(parts, tx, event, now)
+        const file = fileInUse(await tx.clientsOfUser(event.actor.user))
+        const row = { id: event.id, clientId: file?.client.id ?? null, at: now }
+        await tx.apply({ changes: [{ put: 'inbound', row }], postings: [] })
+        return handled
       }),
   }
 }
@@ -51,7 +51,7 @@ async function words(parts: EngineParts, tx: Tx, event: Words, now: Date): Promi
   }
   const draft = draftOf(parts, file, now, event.id)
   onWords(draft, event)
-  await tx.apply(draft.outcome)
+  await commit(tx, draft)
   return NOTHING
 }
 
@@ -61,7 +61,7 @@ async function takenBack(parts: EngineParts, tx: Tx, event: TakenBack, now: Date
   if (file?.client.stage !== 'enrolled') return NOTHING
   const draft = draftOf(parts, file, now, event.id)
   draft.toClient({ kind: 'notice', text: draft.texts.client.takenBack })
-  await tx.apply(draft.outcome)
+  await commit(tx, draft)
   return NOTHING
 }
 
@@ -74,7 +74,7 @@ async function due(parts: EngineParts, tx: Tx, event: DueCome, now: Date): Promi
   if (!file) return NOTHING
   const draft = draftOf(parts, file, now, `${row.id}@${row.at.toISOString()}`)
   onDue(draft, row)
-  await tx.apply(draft.outcome)
+  await commit(tx, draft)
   return NOTHING
 }
 
@@ -105,6 +105,6 @@ async function undelivered(parts: EngineParts, tx: Tx, event: Undelivered, now: 
     key: draft.id('unreachable', event.reason, draft.today),
     text: draft.texts.coach.unreachable(draft.client.ref, event.reason),
   })
-  await tx.apply(draft.outcome)
+  await commit(tx, draft)
   return NOTHING
 }

@@ -1,7 +1,7 @@
 import { plain } from './answer.ts'
 import type { ChatCommand, CoachCommand, PracticeCommand } from './command.ts'
 import type { Command } from './event.ts'
-import { draftOf, type EngineParts, fileInUse } from './parts.ts'
+import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Handled, Tx } from './ports.ts'
 import type { PracticeRow } from './rows.ts'
 
@@ -37,7 +37,7 @@ async function clientCommand(
   if (!file || file.client.stage === 'left') return say(parts.textsFor('en').client.stranger)
   const draft = draftOf(parts, file, now, event.id)
   const answer = command.run(draft, event)
-  await tx.apply(draft.outcome)
+  await commit(tx, draft)
   return { answer }
 }
 
@@ -58,7 +58,7 @@ async function coachCommand(
   }
   const draft = draftOf(parts, file, now, event.id)
   const answer = command.run(draft, event)
-  await tx.apply(draft.outcome)
+  await commit(tx, draft)
   if (answer.erases) await tx.erase(file.client.id)
   return { answer }
 }

@@ -1,7 +1,7 @@
 import type { Texts } from '../text/index.ts'
 import type { ChatCommand } from './command.ts'
 import { Draft } from './draft.ts'
-import type { ClientFile, Store } from './ports.ts'
+import type { ClientFile, Store, Tx } from './ports.ts'
 
 /** What the engine is put together from. */
 export interface EngineParts {
@@ -18,3 +18,10 @@ export const draftOf = (parts: EngineParts, file: ClientFile, now: Date, cause: 
 /** Of several files of one person the one in use: not left, the latest. */
 export const fileInUse = (files: readonly ClientFile[]): ClientFile | null =>
   files.find((file) => file.client.stage !== 'left') ?? files[0] ?? null
+
+/** Writes what a draft led to; a message with drills that still waits is withdrawn where drills have been stopped. */
+export async function commit(tx: Tx, draft: Draft): Promise<void> {
+  if (draft.stopsDrills)
+    await tx.withdraw(draft.client.id, 'drills stopped', (row) => row.body.drills.length > 0)
+  await tx.apply(draft.outcome)
+}

@@ -21,6 +21,7 @@ const MINUTE = 60_000
 export function askSign(draft: Draft, sign: SignId, day: Day, words: string): void {
   const until = new Date(draft.now.getTime() + ASKED_MINUTES * MINUTE)
   writeSign(draft, sign, day, words, 'asked', until)
+  draft.stopDrills()
   draft.due('sign-deadline', until, { sign, day }, draft.id('due', 'sign', sign))
 }
 
@@ -113,6 +114,7 @@ export function urgentText(draft: Draft, signs: readonly SignId[], care: Care): 
 }
 
 function lock(draft: Draft, signs: readonly SignId[], day: Day): void {
+  draft.stopDrills()
   if (openHold(draft.file, 'lock')) return
   draft.put('hold', {
     id: draft.id('hold', 'lock', draft.cause),

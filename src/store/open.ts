@@ -2,6 +2,7 @@ import type { DueStore, OutboxStore, Store } from '../engine/ports.ts'
 import { type Address, readAddress } from './address.ts'
 import { warmUp } from './client-file.ts'
 import type { Database } from './database.ts'
+import { type Direct, directs } from './directs.ts'
 import { dueStore } from './dues.ts'
 import { type LeaseStore, leaseStore } from './leases.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
@@ -20,6 +21,7 @@ export interface OpenStore {
   readonly dues: DueStore
   readonly leases: LeaseStore
   readonly settings: SettingStore
+  directs(): Promise<Direct[]>
   /** Ends in order: what runs is finished first. */
   close(): Promise<void>
   /** Drops everything at once, as a killed process would: what was not committed is gone. */
@@ -42,6 +44,7 @@ export async function openStore(url: string): Promise<OpenStore> {
     dues: dueStore(database),
     leases: leaseStore(database),
     settings: settingStore(database),
+    directs: () => directs(database),
     close() {
       closing ??= database.close()
       return closing
