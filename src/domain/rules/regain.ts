@@ -18,7 +18,7 @@ function afterStretchAbove(reach: Series, n: number): boolean {
 export const regain: AlarmRule = {
   kind: 'alarm',
   id: 'regain',
-  title: 'Below the knee again',
+  title: 'Below the knee after weeks above it',
   looksAt: 'reach',
   looksBack: 60,
   condition:

@@ -82,7 +82,7 @@ const WHY: Readonly<Record<RuleId, (figures: Figures) => string>> = {
   plateau: whyPlateau,
   gate: whyGate,
   regain: (f) =>
-    `Reach ${zone(f.reach)} on ${day(f.latest)}, below the knee again (first on ${day(f.firstDay)}) after two weeks or more above it.`,
+    `Reach ${zone(f.reach)} on ${day(f.latest)}, the second day below the knee (first on ${day(f.firstDay)}) after two weeks or more above it.`,
 }
 
 /** What the coach hears of a rule, in one line. */
@@ -101,7 +101,7 @@ const COACH: Readonly<Record<RuleId, string>> = {
   quiet: 'No replies: a nudge after 3 days, you hear after 5, a pause after 14.',
   plateau: 'Six weeks without a change that matters: think of referring.',
   gate: 'All of the gate is met: the next rung may come, if you agree.',
-  regain: 'Below the knee again after two weeks or more above it: check the rung.',
+  regain: 'Below the knee on two days after two weeks or more above it: check the rung.',
 }
 
 /** What the client hears of a rule; null where it is for the coach alone. */
@@ -123,7 +123,7 @@ const CLIENT: Readonly<Record<RuleId, string | null>> = {
   plateau: null,
   gate: null,
   regain:
-    'You feel it below the knee again. Your steps stay as they are while your coach looks at it. New numbness or weakness: write it at once.',
+    'You have felt it below the knee on more than one day. Your steps stay as they are while your coach looks at it. New numbness or weakness: write it at once.',
 }
 
 /** Why a flag is up: one sentence, made of its figures. */
