@@ -27,7 +27,8 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
   const fetched = new Map<string, Promise<void>>()
 
   const fetchAll = async ({ channel, lastSeen }: KnownDm): Promise<void> => {
-    for (let after = lastSeen, size = PAGE; size === PAGE; ) {
+    // ids of edits and deletions go on behind that of their message
+    for (let after = lastSeen.split(':')[0] ?? '0', size = PAGE; size === PAGE; ) {
       const query = new URLSearchParams({ after, limit: String(PAGE) })
       const page = (await rest.get(Routes.channelMessages(channel), { query })) as DirectMessage[]
       page.sort((a, b) => (BigInt(a.id) < BigInt(b.id) ? -1 : 1))

@@ -24,6 +24,8 @@ export interface ConnectParts extends ChatParts {
   readonly lost?: (problem: ChatProblem) => void
 }
 
+// What the platform allows a bot (its documentation, "Global Rate Limit").
+const PER_SECOND = 50
 // What the platform needs at most to greet a bot: its own client waits 15 s for servers that do not answer.
 const READY_MS = 30_000
 // Of the 5 s that a stop may take, what is left for closing the line.
@@ -34,8 +36,9 @@ const LEAVE_MS = 1_000
  * The platform's client, not connected yet; its `rest` can send from now on. Nothing that people write is kept in
  * its caches. Direct messages need no privileged intent.
  * @param api address of another server that speaks the platform's API, such as the rehearsal's
+ * @param perSecond requests a second at most, by which sending is paced
  */
-export function createClient(token: string, api?: string | null): Client {
+export function createClient(token: string, api: string | null = null, perSecond = PER_SECOND): Client {
   const client = new Client({
     intents: [GatewayIntentBits.Guilds, GatewayIntentBits.DirectMessages],
     makeCache: Options.cacheWithLimits({
@@ -44,7 +47,7 @@ export function createClient(token: string, api?: string | null): Client {
       GuildMemberManager: { maxSize: 0, keepOverLimit: (member) => member.id === member.client.user.id },
       UserManager: { maxSize: 0, keepOverLimit: (user) => user.id === user.client.user?.id },
     }),
-    ...(api ? { rest: { api } } : {}),
+    rest: { globalRequestsPerSecond: perSecond, ...(api ? { api } : {}) },
   })
   client.rest.setToken(token)
   return client

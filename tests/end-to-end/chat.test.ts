@@ -102,7 +102,7 @@ describe('words in private', () => {
     const first = stage.heron.say('before')
     await stage.settled()
     const channel = stage.platform.message(first)!.channelId
-    stage.knownDms.push({ channel, user: stage.heron.id, lastSeen: first })
+    stage.knownDms.push({ channel, user: stage.heron.id, lastSeen: `${first}:gone` })
     const missed: string[] = []
     await stage.restart(() => {
       for (let n = 0; n < 130; n += 1) missed.push(stage.heron.say(`missed ${n}`))
