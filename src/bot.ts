@@ -22,6 +22,8 @@ export interface BotParts {
   readonly now: () => Date
   /** Called with every message that reached the platform. */
   readonly onSent?: OnSent
+  /** Called with every event that was applied and what is shown for it in place. */
+  readonly onHandled?: (event: Event, handled: Handled) => void
   /** Hears of failures that are tried again by themselves. */
   readonly onTrouble?: (error: unknown) => void
 }
@@ -49,6 +51,7 @@ export function createBot(parts: BotParts): Bot {
 
   const handle = async (event: Event): Promise<Handled> => {
     const handled = await engine.handle(event, now())
+    parts.onHandled?.(event, handled)
     // applied is applied: what could not be sent yet waits in the outbox for the next tick
     await delivery.drain().catch(onTrouble)
     return handled

@@ -1,7 +1,7 @@
 import type { Client } from 'discord.js'
 import type { Logger } from 'pino'
 import { commands } from '../commands/index.ts'
-import { type Bot, createBot } from './bot.ts'
+import { type Bot, type BotParts, createBot } from './bot.ts'
 import { type Chat, connect, createClient } from './chat/client.ts'
 import { createCourier } from './chat/courier.ts'
 import type { OnSent } from './chat/delivery.ts'
@@ -22,6 +22,7 @@ export interface ServiceParts {
   readonly now: () => Date
   readonly log: Logger
   readonly onSent?: OnSent
+  readonly onHandled?: NonNullable<BotParts['onHandled']>
   /** Called when the platform has closed the connection for good. */
   readonly lost?: (problem: Error) => void
 }
@@ -50,6 +51,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     now,
     onTrouble: (error) => log.warn({ error: safeError(error) }, 'sending failed; it is tried again'),
     ...(parts.onSent ? { onSent: parts.onSent } : {}),
+    ...(parts.onHandled ? { onHandled: parts.onHandled } : {}),
   })
   try {
     const texts = textsFor('en')

@@ -17,6 +17,7 @@ import type {
   RungRow,
   ScreeningRow,
   SignRow,
+  VersionRow,
 } from './rows.ts'
 
 /** All that the engine looks at of one client. Lists are in order of time; old ended rows are left out. */
@@ -70,6 +71,8 @@ export interface Tx {
   /** All clients of a practice except those who left, by alias. */
   roster(practiceId: string): Promise<ClientFile[]>
   notes(clientId: string): Promise<NoteRow[]>
+  /** All that a client has told since the beginning: each day as it stands, and the trail of every version. */
+  told(clientId: string): Promise<{ checkIns: CheckInRow[]; versions: VersionRow[] }>
   outbox(id: string): Promise<OutboxRow | null>
   due(id: string): Promise<DueRow | null>
   /** Writes all of it; a posting whose key exists already is left out. */

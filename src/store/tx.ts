@@ -35,6 +35,13 @@ export function createTx(db: Db, erased: () => void): Tx {
       ),
     notes: (clientId) =>
       tableOf(db, 'note').findMany({ where: { clientId }, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
+    told: async (clientId) => ({
+      checkIns: await tableOf(db, 'checkIn').findMany({ where: { clientId }, orderBy: { day: 'asc' } }),
+      versions: await tableOf(db, 'version').findMany({
+        where: { clientId },
+        orderBy: [{ at: 'asc' }, { id: 'asc' }],
+      }),
+    }),
     outbox: (id) => tableOf(db, 'outbox').findFirst({ where: { id } }),
     due: (id) => tableOf(db, 'due').findFirst({ where: { id } }),
     apply: (outcome) => applyOutcome(db, outcome),
