@@ -5,7 +5,17 @@ import type { Reach } from '../reach.ts'
 import type { SignId } from '../signs/catalogue.ts'
 
 /** What the bot may just have asked; a bare "4" or "yes" is read in its light. */
-export const ASKS = ['sessions', 'reach', 'pain', 'side', 'signs', 'comfort', 'settled', 'barrier', 'day'] as const
+export const ASKS = [
+  'sessions',
+  'reach',
+  'pain',
+  'side',
+  'signs',
+  'comfort',
+  'settled',
+  'barrier',
+  'day',
+] as const
 export type Ask = (typeof ASKS)[number]
 
 export const INTENTS = [

@@ -1,0 +1,184 @@
+import { createReadStream } from 'node:fs'
+import { createInterface } from 'node:readline'
+import { parseArgs } from 'node:util'
+import { DateTime } from 'luxon'
+import { z } from 'zod'
+import { isDay } from '../domain/day.ts'
+import { readReply } from '../domain/reply/read.ts'
+import { ASKS, type Reading } from '../domain/reply/reading.ts'
+import { echo } from '../text/en/echo.ts'
+import type { Io } from './io.ts'
+import { emptyTally, scoreLine, type Tally, tally } from './parse-score.ts'
+
+export const help = `Usage: ebb parse [--score FILE]
+Reads replies as JSON Lines from standard input, one object a line, and writes one object a line in the same order.
+In:  {"id", "text", "planned": 2, "zone": "UTC", "now": ISO instant, "locale": "en", "asked": null, "promptDay"}
+     All but "text" may be left out.
+Out: {"id", "sessions", "reach", "pain", "day", "side", "signs", "denied", "care", "missing", "unsure", "intent", "others", "echo"}
+A line that cannot be used gives {"error"} in its place.
+--score FILE  reads replies that also state "expect" (fields of the output) and "part", and prints how many come out
+              right, by part.`
+
+const Line = z.object({
+  id: z.unknown().optional(),
+  text: z.string(),
+  planned: z.number().int().min(0).max(20).default(2),
+  zone: z.string().default('UTC'),
+  now: z.string().nullish(),
+  locale: z.string().default('en'),
+  asked: z.enum(ASKS).nullish(),
+  promptDay: z.string().refine(isDay, 'a date that exists, as 2026-03-04').nullish(),
+  expect: z.record(z.string(), z.unknown()).optional(),
+  part: z.string().optional(),
+})
+type Line = z.infer<typeof Line>
+
+/** Thrown for a line that cannot be used; its message is the answer. */
+class BadLine extends Error {}
+
+function parseLine(line: string): Line {
+  let json: unknown
+  try {
+    json = JSON.parse(line)
+  } catch {
+    throw new BadLine('not JSON: write one object a line, as {"text": "2 calf 4"}')
+  }
+  const parsed = Line.safeParse(json)
+  if (parsed.success) return parsed.data
+  const [issue] = parsed.error.issues
+  throw new BadLine(`${issue?.path.join('.') || 'the line'}: ${issue?.message ?? 'not understood'}`)
+}
+
+/** The last answer is kept: lines of one run mostly share instant and zone. */
+let lastToday: { key: string; day: string } = { key: '', day: '' }
+
+function localToday(now: string | null | undefined, zone: string): string {
+  if (!now) return dayOf(DateTime.now().setZone(zone), zone, now)
+  const key = `${now} ${zone}`
+  if (lastToday.key !== key)
+    lastToday = { key, day: dayOf(DateTime.fromISO(now, { setZone: true }).setZone(zone), zone, now) }
+  return lastToday.day
+}
+
+function dayOf(at: DateTime, zone: string, now: string | null | undefined): string {
+  const day = at.toISODate()
+  if (day !== null) return day
+  throw new BadLine(
+    DateTime.utc().setZone(zone).isValid
+      ? `now: "${now}" is no instant; write it as 2026-03-04T19:10:00Z`
+      : `zone: "${zone}" is not known; write it as Europe/Oslo`,
+  )
+}
+
+function read(line: Line): Reading {
+  const today = localToday(line.now, line.zone)
+  return readReply(line.text, {
+    planned: line.planned,
+    today,
+    promptDay: line.promptDay ?? today,
+    locale: line.locale,
+    asked: line.asked ?? null,
+  })
+}
+
+function output(line: Line, r: Reading): Record<string, unknown> {
+  const { sessions, reach, pain, day, side, signs, denied, care, missing, unsure, intent, others } = r
+  const fields = {
+    sessions,
+    reach,
+    pain,
+    day,
+    side,
+    signs,
+    denied,
+    care,
+    missing,
+    unsure,
+    intent,
+    others,
+    echo: echo(r),
+  }
+  return line.id === undefined ? fields : { id: line.id, ...fields }
+}
+
+function idIn(line: string): { id?: unknown } {
+  try {
+    const json: unknown = JSON.parse(line)
+    return json !== null && typeof json === 'object' && 'id' in json ? { id: json.id } : {}
+  } catch {
+    return {}
+  }
+}
+
+function answer(text: string): string {
+  try {
+    const line = parseLine(text)
+    return JSON.stringify(output(line, read(line)))
+  } catch (error) {
+    if (!(error instanceof BadLine)) throw error
+    return JSON.stringify({ ...idIn(text), error: error.message })
+  }
+}
+
+/** Readline pauses its input while this waits, so memory stays flat however long the input is. */
+async function stream(io: Io): Promise<number> {
+  for await (const line of createInterface({ input: io.stdin, crlfDelay: Number.POSITIVE_INFINITY })) {
+    if (line.trim() !== '') await io.out(answer(line))
+  }
+  return 0
+}
+
+const WHOLE = 'all'
+
+/** Readings that differ from what the file states are listed, except those of a part set aside. */
+async function score(file: string, io: Io): Promise<number> {
+  const tallies = new Map<string, Tally>()
+  const lines = createInterface({ input: createReadStream(file), crlfDelay: Number.POSITIVE_INFINITY })
+  for await (const text of lines) {
+    if (text.trim() === '') continue
+    const line = parseLine(text)
+    const part = line.part ?? WHOLE
+    const sum = tallies.get(part) ?? emptyTally()
+    tallies.set(part, sum)
+    const reading = read(line)
+    const given = { ...output(line, reading), answer: reading.answer }
+    const wrong = tally(sum, line.expect ?? {}, given)
+    if (wrong.length === 0 || line.part !== undefined) continue
+    const fields = Object.fromEntries(
+      wrong.map((f) => [f, [line.expect?.[f] ?? null, given[f as keyof typeof given] ?? null]]),
+    )
+    io.err(JSON.stringify({ text: line.text, 'stated and read': fields }))
+  }
+  for (const [part, sum] of tallies) await io.out(JSON.stringify({ part, ...sum }))
+  for (const [part, sum] of tallies) io.err(scoreLine(part, sum))
+  return 0
+}
+
+function optionsOf(args: string[]): { help: boolean; score: string | undefined } {
+  const { values } = parseArgs({
+    args,
+    options: { help: { type: 'boolean', short: 'h', default: false }, score: { type: 'string' } },
+  })
+  return { help: values.help, score: values.score }
+}
+
+/** Exit code: 0 done, 1 the work failed, 2 wrong use. */
+export async function run(args: string[], io: Io): Promise<number> {
+  let options: ReturnType<typeof optionsOf>
+  try {
+    options = optionsOf(args)
+  } catch (error) {
+    io.err(`${(error as Error).message}\n${help}`)
+    return 2
+  }
+  if (options.help) {
+    await io.out(help)
+    return 0
+  }
+  try {
+    return options.score === undefined ? await stream(io) : await score(options.score, io)
+  } catch (error) {
+    io.err(`parse: ${(error as Error).message}`)
+    return 1
+  }
+}

@@ -1,0 +1,129 @@
+import { type Item, isBreak, isMark } from './items.ts'
+import type { Language } from './lexicon/compile.ts'
+import { isBothSides } from './zones.ts'
+
+/** A value, or the word that there is one that must be asked back; null where nothing was said. */
+export type Amount =
+  | { readonly value: number; readonly from: Item }
+  | { readonly value: null; readonly from: Item }
+  | null
+
+const asked = (from: Item): Amount => ({ value: null, from })
+const EVERYDAY: readonly Item['cue'][] = [
+  'did',
+  'done',
+  'session',
+  'zone',
+  'num',
+  'only',
+  'article',
+  'painFree',
+  'pain',
+  'soft',
+  'day',
+  'dayPart',
+]
+
+/** A small word counts as sessions only where it stands by itself or beside a word for doing. */
+function stands(items: readonly Item[], at: number): boolean {
+  const before = items[at - 1]
+  const after = items[at + 1]
+  const open = (item: Item | undefined): boolean =>
+    isBreak(item) || isMark(item, '/-') || EVERYDAY.includes(item!.cue)
+  return open(before) && open(after)
+}
+
+/** What "all" cannot be followed by where it means sessions ("all my legs", "everything hurts"). */
+const NOT_AFTER_ALL: readonly Item['cue'][] = [
+  'article',
+  'inside',
+  'leg',
+  'legs',
+  'word',
+  'pain',
+  'painVague',
+  'be',
+  'clear',
+  'arm',
+  'partOf',
+]
+
+function allAt(items: readonly Item[], at: number, planned: number): Amount {
+  const item = items[at]!
+  const bare = !item.text.includes(' ')
+  if (bare && NOT_AFTER_ALL.includes(items[at + 1]?.cue ?? 'mark')) return null
+  return planned > 0 ? { value: planned, from: item } : asked(item)
+}
+
+function bothAt(items: readonly Item[], at: number, language: Language): Amount {
+  const item = items[at]!
+  if (isBothSides(items, at, language)) return null
+  const next = items[at + 1]?.cue
+  if (item.text.includes(' ')) return { value: 2, from: item }
+  return next === 'pain' || next === 'be' || next === 'painVague' ? null : { value: 2, from: item }
+}
+
+/** "missed one" of what was planned; "skipped" alone tells no number. */
+function missedAt(items: readonly Item[], at: number, planned: number): Amount {
+  let next = at + 1
+  while (items[next]?.cue === 'article' || items[next]?.cue === 'inside') next += 1
+  const n = items[next]
+  if (n?.cue === 'num' && n.slot !== 'pain' && n.value <= planned) {
+    n.slot = 'sessions'
+    n.unread = true
+    return { value: planned - n.value, from: items[at]! }
+  }
+  return n?.cue === 'session' || isBreak(n) || n?.cue === 'word' || n?.cue === 'dayPart'
+    ? asked(items[at]!)
+    : null
+}
+
+function amountAt(items: readonly Item[], at: number, planned: number, language: Language): Amount {
+  const item = items[at]!
+  switch (item.cue) {
+    case 'all':
+      return allAt(items, at, planned)
+    case 'both':
+      return bothAt(items, at, language)
+    case 'half':
+      return Number.isInteger(planned / 2) && planned > 0 ? { value: planned / 2, from: item } : asked(item)
+    case 'noSession':
+      return { value: 0, from: item }
+    case 'missed':
+      return missedAt(items, at, planned)
+    case 'count':
+      return stands(items, at) ? { value: item.value, from: item } : null
+    case 'vagueCount':
+    case 'notYet':
+      return item.text.includes(' ') || stands(items, at) ? asked(item) : null
+    default:
+      return null
+  }
+}
+
+/** Sessions told in words: "both", "all", "half", "none done", "missed one", "twice". */
+export function sessionsInWords(items: readonly Item[], planned: number, language: Language): Amount {
+  let found: Amount = null
+  for (const [at, item] of items.entries()) {
+    if (item.unread || item.denied) continue
+    const amount = amountAt(items, at, planned, language)
+    if (amount === null) continue
+    if (found === null) found = amount
+    // two different counts: neither is taken on trust
+    else if (item.cue === 'count') found = amount
+    else if (found.value !== amount.value) found = asked(amount.from)
+  }
+  return found
+}
+
+/** "free of pain", or pain told in words without a number. */
+export function painInWords(items: readonly Item[]): Amount {
+  const says = (cue: Item['cue']): Item | undefined =>
+    items.find((i) => i.cue === cue && !i.unread && !i.denied)
+  const vague = says('painVague')
+  const free = says('painFree') ?? says('noSymptoms')
+  if (free && vague) return asked(vague)
+  if (free) return { value: 0, from: free }
+  const changed = vague ?? says('better')
+  return changed ? asked(changed) : null
+}

@@ -1,0 +1,96 @@
+import { type Item, isBreak } from './items.ts'
+
+const SMALL: readonly Item['cue'][] = [
+  'article',
+  'be',
+  'was',
+  'soft',
+  'inside',
+  'only',
+  'left',
+  'right',
+  'partOf',
+  'no',
+  'mark',
+]
+const VALUES: readonly Item['cue'][] = [
+  'num',
+  'zone',
+  'all',
+  'both',
+  'noSession',
+  'painFree',
+  'half',
+  'day',
+  'count',
+]
+const NAMES: readonly Item['cue'][] = ['pain', 'session', 'did', 'place', 'painLetter', 'sessionLetter']
+
+/** "sorry 4" corrects; "sorry for the delay" does not: a value must follow at once. */
+function leadsToValue(items: readonly Item[], at: number): boolean {
+  // "skipped it sorry, calf 5": the excuse ends its own clause
+  if (items[at + 1]?.cue === 'mark' && !isBreak(items[at - 1])) return false
+  for (let i = at + 1; i < items.length && i <= at + 6; i++) {
+    const { cue } = items[i]!
+    if (VALUES.includes(cue) || NAMES.includes(cue)) return cue !== 'day'
+    if (!SMALL.includes(cue)) return false
+  }
+  return false
+}
+
+const isNumber = (item: Item): boolean => item.cue === 'num' && !item.unread && !item.denied
+const isZone = (item: Item): boolean => item.cue === 'zone' && !item.unread && !item.denied
+
+function isNamed(items: readonly Item[], n: Item): boolean {
+  if (n.slot !== null) return true
+  let at = items.indexOf(n) - 1
+  while (at >= 0 && ['article', 'be', 'was'].includes(items[at]!.cue)) at -= 1
+  const near = [items[at], items[items.indexOf(n) + 1]]
+  return near.some((i) => i !== undefined && NAMES.includes(i.cue))
+}
+
+/** What follows the correction takes the place of what came before: a zone of zones, a number of the one before it. */
+function replace(items: readonly Item[], at: number): void {
+  const earlier = items.slice(0, at)
+  const after = items.slice(at)
+  if (after.some(isZone)) for (const zone of earlier.filter(isZone)) zone.unread = true
+  const numbers = after.filter(isNumber)
+  for (const n of numbers) n.corrects = true
+  const [first] = numbers
+  if (!first || isNamed(items, first)) return
+  const before = earlier.filter(isNumber)
+  if (numbers.length > 1) {
+    for (const n of before) n.unread = true
+    return
+  }
+  const last = before.at(-1)
+  if (!last) return
+  last.value = first.value
+  last.range = first.range
+  last.unsure = first.unsure
+  first.unread = true
+}
+
+/** Applies "sorry, 5" and the like; answers whether the message corrects something. */
+export function applyCorrections(items: readonly Item[]): boolean {
+  let corrects = false
+  items.forEach((item, at) => {
+    if (item.unread) return
+    const cue = item.cue === 'correction' || item.cue === 'sorry'
+    if (!cue || !leadsToValue(items, at)) return
+    corrects = true
+    replace(items, at)
+  })
+  return notButThat(items) || corrects
+}
+
+/** "4 not 6": the number denied goes; where it could only be pain, so is the one that stays. */
+function notButThat(items: readonly Item[]): boolean {
+  const denied = items.find((item) => item.cue === 'num' && item.denied)
+  const kept = items.filter(isNumber)
+  return denied !== undefined && kept.length > 0
+}
+
+/** The number denied beside the one that stays, or null. */
+export const deniedNumber = (items: readonly Item[]): number | null =>
+  items.find((item) => item.cue === 'num' && item.denied)?.value ?? null

@@ -1,0 +1,83 @@
+import { addDays, type Day, daysBetween, isDay, WEEKDAYS, weekday } from '../day.ts'
+import { type Item, isMark, makeItem } from './items.ts'
+import type { ReadingContext } from './reading.ts'
+
+const pad = (n: number): string => String(n).padStart(2, '0')
+
+/** The last such date up to today. */
+function lastDate(month: number, dayOfMonth: number, today: Day): Day | null {
+  const year = Number(today.slice(0, 4))
+  for (const y of [year, year - 1]) {
+    const day = `${y}-${pad(month)}-${pad(dayOfMonth)}`
+    if (isDay(day) && daysBetween(day, today) >= 0) return day
+  }
+  return null
+}
+
+const lastWeekday = (isoNumber: number, today: Day): Day => {
+  const back = (WEEKDAYS.indexOf(weekday(today)) + 1 - isoNumber + 7) % 7
+  return addDays(today, -back)
+}
+
+function isoDate(items: readonly Item[], at: number): Day | null {
+  const [y, d1, m, d2, d] = items.slice(at, at + 5)
+  if (y?.cue !== 'num' || y.text.length !== 4 || !isMark(d1, '-') || !isMark(d2, '-')) return null
+  const day = `${y.text}-${m?.text}-${d?.text}`
+  return isDay(day) ? day : null
+}
+
+/** "3 March", "3rd of March", "March 3": how many items it takes and the day of the month. */
+function monthDate(items: readonly Item[], at: number, today: Day): readonly [number, Day] | null {
+  const a = items[at]
+  const endings = ['unit', 'nth', 'outOf', 'article']
+  if (a?.cue === 'num' && Number.isInteger(a.value)) {
+    let next = at + 1
+    while (next < at + 4 && endings.includes(items[next]?.cue ?? '')) next += 1
+    const month = items[next]
+    const day = month?.cue === 'month' ? lastDate(month.value, a.value, today) : null
+    return day ? [next - at + 1, day] : null
+  }
+  if (a?.cue !== 'month' || items[at + 1]?.cue !== 'num') return null
+  const day = lastDate(a.value, items[at + 1]!.value, today)
+  const ending = items[at + 2]?.cue === 'unit' && items[at + 2]!.tight ? 1 : 0
+  return day ? [2 + ending, day] : null
+}
+
+/** "2 days ago" */
+function daysAgo(items: readonly Item[], at: number, today: Day): readonly [number, Day] | null {
+  const [n, unit, ago] = items.slice(at, at + 3)
+  if (n?.cue !== 'num' || !Number.isInteger(n.value) || n.value > 60) return null
+  if (unit?.cue === 'dayUnit' && ago?.cue === 'ago') return [3, addDays(today, -n.value)]
+  return null
+}
+
+function dateAt(items: readonly Item[], at: number, context: ReadingContext): readonly [number, Day] | null {
+  const { today, promptDay } = context
+  const item = items[at]!
+  if (item.cue === 'weekday') return [1, lastWeekday(item.value, today)]
+  // "today" after midnight is still the day of the latest prompt
+  if (item.cue === 'day') return [1, item.value === 0 ? promptDay : addDays(today, -item.value)]
+  const iso = isoDate(items, at)
+  if (iso) return [5, iso]
+  return monthDate(items, at, today) ?? daysAgo(items, at, today)
+}
+
+/** Day words and dates become one item each, with the calendar date meant. */
+export function joinDates(items: readonly Item[], context: ReadingContext): Item[] {
+  const saysToday = items.some((item) => item.cue === 'day' && item.value === 0)
+  const near = saysToday ? { ...context, today: context.promptDay } : context
+  const out: Item[] = []
+  for (let at = 0; at < items.length; ) {
+    const found = dateAt(items, at, near)
+    if (!found) {
+      out.push(items[at]!)
+      at += 1
+      continue
+    }
+    const first = items[at]!
+    const last = items[at + found[0] - 1]!
+    out.push({ ...makeItem('day', 0, first.text, first.start, last.end, first.tight), date: found[1] })
+    at += found[0]
+  }
+  return out
+}

@@ -1,0 +1,160 @@
+import type { Day } from '../day.ts'
+import type { Cue, Language, Meaning, Phrase } from './lexicon/compile.ts'
+import { meant } from './slips.ts'
+import type { Token } from './tokens.ts'
+
+/** A stretch of the message with one meaning; what the passes find out about it is written onto it. */
+export interface Item {
+  cue: Cue | 'word' | 'mark'
+  /** Rank of a zone, a number, days back; 0 where the cue has none. */
+  value: number
+  readonly text: string
+  readonly start: number
+  readonly end: number
+  /** Nothing, not even a space, stands between it and the item before. */
+  readonly tight: boolean
+  /** Denied, or not about this client's day: of no value. */
+  denied: boolean
+  unread: boolean
+  /** Said of an earlier time that may be the same day. */
+  was: boolean
+  /** Numbers: a range or bound that holds no plain value, and what was said of it. */
+  range: boolean
+  unsure: boolean
+  slot: 'sessions' | 'pain' | null
+  /** Replaces an earlier value of its slot in the same message. */
+  corrects: boolean
+  date: Day | null
+}
+
+/** Marks that separate or join; any other sign, emoji included, is left out. */
+const KEPT_MARKS = new Set([...'.,;:!?/-=()>~+&→\n'])
+const STRONG = new Set([...'.!?;\n'])
+
+export const isMark = (item: Item | undefined, marks: string): boolean =>
+  item?.cue === 'mark' && marks.includes(item.text)
+/** Ends a sentence. */
+export const isStrong = (item: Item | undefined): boolean =>
+  item === undefined || (item.cue === 'mark' && STRONG.has(item.text))
+/** Ends a clause: a sentence's end, a comma, a contrast. */
+export const isBreak = (item: Item | undefined): boolean =>
+  isStrong(item) || isMark(item, ',') || item?.cue === 'but'
+
+export function makeItem(
+  cue: Item['cue'],
+  value: number,
+  text: string,
+  start: number,
+  end: number,
+  tight: boolean,
+): Item {
+  return {
+    cue,
+    value,
+    text,
+    start,
+    end,
+    tight,
+    denied: false,
+    unread: false,
+    was: false,
+    range: false,
+    unsure: false,
+    slot: null,
+    corrects: false,
+    date: null,
+  }
+}
+
+/** The word as the data spells it: no apostrophes, drawn-out letters shortened, slips of the finger mended. */
+function plainWord(text: string, language: Language): string {
+  const bare = text.includes("'") ? text.replaceAll("'", '') : text
+  if (language.known.has(bare)) return bare
+  const short = shortened(bare, language)
+  return short ?? meant(bare, language.slips) ?? bare
+}
+
+function shortened(word: string, language: Language): string | null {
+  if (!/(.)\1\1/.test(word)) return null
+  const twice = word.replace(/(.)\1{2,}/g, '$1$1')
+  if (language.known.has(twice)) return twice
+  const once = word.replace(/(.)\1{2,}/g, '$1')
+  return language.known.has(once) ? once : meant(once, language.slips)
+}
+
+interface Step {
+  readonly token: Token
+  readonly word: string | null
+  readonly tight: boolean
+}
+
+function stepsOf(tokens: readonly Token[], language: Language): Step[] {
+  const steps: Step[] = []
+  let end = -1
+  for (const token of tokens) {
+    if (token.kind === 'mark' && !KEPT_MARKS.has(token.text)) continue
+    const word = token.kind === 'word' ? plainWord(token.text, language) : null
+    steps.push({ token, word, tight: token.start === end })
+    end = token.end
+  }
+  return steps
+}
+
+/** How many steps the phrase covers from `at`, hyphens between its words included; 0 where it does not stand there. */
+function covers(steps: readonly Step[], at: number, phrase: Phrase<Meaning>): number {
+  let i = at
+  for (const [n, word] of phrase.words.entries()) {
+    if (n > 0 && steps[i]?.token.text === '-' && steps[i]?.tight) i += 1
+    if (steps[i]?.word !== word) return 0
+    i += 1
+  }
+  return i - at
+}
+
+function phraseAt(
+  steps: readonly Step[],
+  at: number,
+  language: Language,
+): { length: number; means: Meaning } | null {
+  const word = steps[at]?.word
+  if (!word) return null
+  for (const phrase of language.cues.get(word) ?? []) {
+    const length = covers(steps, at, phrase)
+    if (length > 0) return { length, means: phrase.means }
+  }
+  return null
+}
+
+export interface Itemised {
+  readonly items: Item[]
+  /** Every word of the message in its plain spelling. */
+  readonly words: readonly string[]
+  /** True where a courtesy was left out. */
+  readonly courteous: boolean
+}
+
+/** Words and numbers with their meaning, longest phrase first; courtesies are left out. */
+export function itemise(tokens: readonly Token[], language: Language): Itemised {
+  const steps = stepsOf(tokens, language)
+  let courteous = false
+  const items: Item[] = []
+  for (let at = 0; at < steps.length; ) {
+    const { token, word, tight } = steps[at]!
+    const found = phraseAt(steps, at, language)
+    if (found) {
+      const last = steps[at + found.length - 1]!.token
+      const text = steps
+        .slice(at, at + found.length)
+        .flatMap((s) => s.word ?? [])
+        .join(' ')
+      if (found.means.cue === 'thanks') courteous = true
+      else items.push(makeItem(found.means.cue, found.means.value, text, token.start, last.end, tight))
+      at += found.length
+      continue
+    }
+    const cue = token.kind === 'number' ? 'num' : token.kind
+    items.push(makeItem(cue, token.value ?? 0, word ?? token.text, token.start, token.end, tight))
+    at += 1
+  }
+  return { items, words: steps.flatMap((step) => step.word ?? []), courteous }
+}

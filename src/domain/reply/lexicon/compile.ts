@@ -1,0 +1,130 @@
+import { REACHES, rank } from '../../reach.ts'
+import type { Intent } from '../reading.ts'
+import type { SlipTargets } from '../slips.ts'
+import { slipTargets } from '../slips.ts'
+import { type Barrier, type Lexicon, type LexiconData, LexiconSchema, type PlainCue } from './schema.ts'
+
+/** All that a word or phrase can be to the reader. */
+export type Cue = PlainCue | 'zone' | 'num' | 'count' | 'left' | 'right' | 'day' | 'weekday' | 'month'
+
+/** One phrase: its words, what it is, and its value (rank of a zone, number, days back ...; 0 where none). */
+export interface Phrase<T> {
+  readonly words: readonly string[]
+  readonly means: T
+}
+export interface Meaning {
+  readonly cue: Cue
+  readonly value: number
+}
+/** Phrases by their first word, the longest first. */
+export type Phrasebook<T> = ReadonlyMap<string, readonly Phrase<T>[]>
+
+export interface Language {
+  readonly language: string
+  readonly cues: Phrasebook<Meaning>
+  readonly within: Phrasebook<Intent>
+  readonly whole: ReadonlyMap<string, Intent>
+  readonly barriers: ReadonlyMap<string, Barrier>
+  readonly pairs: ReadonlySet<string>
+  /** Every word that stands in the data; such a word is never bent. */
+  readonly known: ReadonlySet<string>
+  readonly slips: SlipTargets
+}
+
+/** Words of these are worth finding under a slip of the finger; a bent small word would do more harm. */
+const BENT: ReadonlySet<Cue> = new Set<Cue>([
+  'zone',
+  'num',
+  'count',
+  'day',
+  'weekday',
+  'session',
+  'pain',
+  'both',
+  'done',
+  'did',
+  'nothing',
+  'noSession',
+  'missed',
+  'painVague',
+  'painFree',
+  'left',
+  'right',
+  'leg',
+])
+const SHORTEST_BENT = 4
+
+type Row = readonly [cue: Cue, value: number, phrases: readonly string[]]
+
+function rowsOf(lexicon: Lexicon): Row[] {
+  const numbered = (cue: Cue, table: Record<string, string[]>): Row[] =>
+    Object.entries(table).map(([value, phrases]) => [cue, Number(value), phrases])
+  return [
+    ...REACHES.map((reach): Row => ['zone', rank(reach), lexicon.zones[reach]]),
+    ...numbered('num', lexicon.numbers),
+    ...numbered('count', lexicon.counts),
+    ...numbered('day', lexicon.daysBack),
+    ...numbered('weekday', lexicon.weekdays),
+    ...numbered('month', lexicon.months),
+    ['left', 0, lexicon.sides.left],
+    ['right', 0, lexicon.sides.right],
+    ...Object.entries(lexicon.cues).map(([cue, phrases]): Row => [cue as PlainCue, 0, phrases]),
+  ]
+}
+
+function book<T>(pairs: readonly (readonly [string, T])[]): Phrasebook<T> {
+  const byFirst = new Map<string, Phrase<T>[]>()
+  for (const [phrase, means] of pairs) {
+    const words = phrase.split(' ')
+    const first = words[0]!
+    byFirst.set(first, [...(byFirst.get(first) ?? []), { words, means }])
+  }
+  for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
+  return byFirst
+}
+
+/** Throws where one phrase would mean two things: the data must decide. */
+function single(rows: readonly Row[], language: string): Map<string, Meaning> {
+  const meanings = new Map<string, Meaning>()
+  for (const [cue, value, phrases] of rows) {
+    for (const phrase of phrases) {
+      const before = meanings.get(phrase)
+      if (before && (before.cue !== cue || before.value !== value))
+        throw new Error(`lexicon ${language}: "${phrase}" is both ${before.cue} and ${cue}; keep one`)
+      meanings.set(phrase, { cue, value })
+    }
+  }
+  return meanings
+}
+
+/** Checks and prepares the data of one language. Throws with the place of the first fault. */
+export function compile(data: LexiconData): Language {
+  const lexicon = LexiconSchema.parse(data)
+  const meanings = single(rowsOf(lexicon), lexicon.language)
+  const intents = Object.entries(lexicon.intents) as [Intent, { within: string[]; whole: string[] }][]
+  const within = intents.flatMap(([intent, heard]) => heard.within.map((p): [string, Intent] => [p, intent]))
+  const barriers = Object.entries(lexicon.barriers) as [Barrier, string[]][]
+  const bent = [...meanings].flatMap(([phrase, { cue, value }]): [string, string][] =>
+    BENT.has(cue) && !phrase.includes(' ') && phrase.length >= SHORTEST_BENT
+      ? [[phrase, `${cue} ${value}`]]
+      : [],
+  )
+  for (const phrase of Object.values(lexicon.zones).flat())
+    if (phrase.includes(' '))
+      for (const word of phrase.split(' ')) if (word.length > SHORTEST_BENT) bent.push([word, word])
+  const phrases = [...meanings.keys(), ...lexicon.known, ...within.map(([phrase]) => phrase)]
+  return {
+    language: lexicon.language,
+    cues: book([...meanings]),
+    within: book(within),
+    whole: new Map(
+      intents.flatMap(([intent, heard]) => heard.whole.map((p): [string, Intent] => [p, intent])),
+    ),
+    barriers: new Map(
+      barriers.flatMap(([barrier, list]) => list.map((p): [string, Barrier] => [p, barrier])),
+    ),
+    pairs: new Set(lexicon.pairs),
+    known: new Set(phrases.flatMap((phrase) => phrase.split(' '))),
+    slips: slipTargets(new Map(bent), lexicon.keyboard),
+  }
+}

@@ -1,0 +1,24 @@
+import type { LexiconData } from '../schema.ts'
+import { cuesOfSlots } from './cues.ts'
+import { cuesOfGrammar } from './grammar.ts'
+import { known } from './known.ts'
+import { counts, daysBack, months, numbers, pairs, sides, weekdays, zones } from './slots.ts'
+import { barriers, intents, keyboard } from './talk.ts'
+
+/** English, British and American, with the shorthand of people on a phone. */
+export const en: LexiconData = {
+  language: 'en',
+  zones,
+  pairs,
+  numbers,
+  counts,
+  sides,
+  daysBack,
+  weekdays,
+  months,
+  cues: { ...cuesOfSlots, ...cuesOfGrammar },
+  intents,
+  barriers,
+  known,
+  keyboard,
+}

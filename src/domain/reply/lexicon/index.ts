@@ -1,0 +1,15 @@
+import { compile, type Language } from './compile.ts'
+import { en } from './en/index.ts'
+import { LEXICON_VERSION } from './version.ts'
+
+/** A language is a folder of data and one line here. */
+const LANGUAGES: readonly Language[] = [compile(en)]
+
+/** The language of a locale ("en-GB" is en); the first where there is none yet. */
+export function languageOf(locale: string): Language {
+  const wanted = locale.slice(0, 2).toLowerCase()
+  return LANGUAGES.find(({ language }) => language === wanted) ?? LANGUAGES[0]!
+}
+
+/** The words and rules by which a reply in this locale is read ("en-1"). */
+export const lexiconVersion = (locale: string): string => `${languageOf(locale).language}-${LEXICON_VERSION}`

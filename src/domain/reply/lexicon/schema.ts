@@ -1,0 +1,124 @@
+import { z } from 'zod'
+import { REACHES } from '../../reach.ts'
+import { INTENTS } from '../reading.ts'
+
+/** Cues that carry no value of their own. What each does stands beside it; which words they are is data. */
+export const CUES = {
+  leg: 'a limb without a zone: asked back',
+  legs: 'the same in the plural',
+  arm: 'a part of the body that no reach knows; takes the side of its neighbour away',
+  all: 'every session planned',
+  both: 'two sessions, or both sides before a plural',
+  half: 'half of what is planned, or half a point after a number',
+  nothing: 'none: of sessions, reach or pain by its place',
+  noSession: 'no session done, in so many words',
+  missed: 'sessions left out',
+  vagueCount: 'some sessions, no telling how many: asked back',
+  notYet: 'sessions may still come: asked back',
+  session: 'names sessions; its number stands before or after',
+  did: 'tells that something was done; its number follows',
+  done: 'the same with its number before',
+  sessionLetter: 'names sessions where it touches the number',
+  painLetter: 'names pain where it touches the number',
+  pain: 'names pain; its number stands before or after',
+  painFree: 'pain 0',
+  noSymptoms: 'pain 0 and reach none',
+  painVague: 'pain in words: asked back',
+  hardly: 'weakens a denial of pain: asked back',
+  times: 'says when or how often a pain was felt; the number beside it is pain',
+  dayPart: 'a part of the day; the number beside it is mostly pain',
+  place: 'names reach',
+  sideNoun: 'names a side',
+  otherSide: 'the other leg',
+  compare: 'compares with a day; that day is no date',
+  better: 'a change of pain without a value: asked back',
+  moved: 'a change of reach without a value: asked back',
+  same: 'as before: asked back',
+  no: 'denies what follows',
+  clear: 'denies what comes before',
+  was: 'past tense',
+  now: 'sets the present against the past',
+  only: 'ends a denial',
+  past: 'another time altogether',
+  but: 'contrast: ends a clause',
+  except: 'takes something out of a denial',
+  or: 'joins; between two numbers a range',
+  and: 'joins',
+  to: 'between two numbers a range',
+  from: 'with a later `to`, a change or a range',
+  change: 'turns from-to into a change',
+  between: 'opens a range',
+  outOf: 'before the top of a scale',
+  point: 'between two numbers a decimal',
+  percent: 'a share, no value',
+  atMost: 'the number after it is the worst',
+  limit: 'bounds a number without giving it: asked back',
+  above: 'the zone next nearer to the spine',
+  below: 'the zone next further, where said to be just there',
+  just: 'makes `below` a near place',
+  beyond: 'a zone passed: which one is asked back',
+  partOf: 'a part of the zone that follows',
+  maybe: 'joins two numbers to a range',
+  article: 'a small word that may stand between a name and its number',
+  be: 'a verb that may stand there too',
+  inside: 'before a zone; a number before it is pain',
+  soft: 'any other word that changes nothing',
+  correction: 'what follows replaces what came before',
+  sorry: 'the same, where a value follows at once',
+  later: 'not done yet: what follows is no value',
+  someone: 'somebody else',
+  ask: 'opens a question',
+  unit: 'a number before it is no value of ours',
+  unitBefore: 'a number after it is no value of ours',
+  clock: 'a number after it is a time',
+  exercise: 'after a zone, the name of an exercise',
+  yes: 'yes',
+  nope: 'no as an answer',
+  thanks: 'thanks and other courtesies: dropped',
+  ago: 'after a number of days',
+  dayUnit: 'days, as in days ago',
+  nth: 'the ending of a day of the month',
+  none: 'a phrase that looks like a value and is none',
+} as const satisfies Record<string, string>
+export type PlainCue = keyof typeof CUES
+
+/** Words and phrases, comma-separated, as folded and without apostrophes. */
+const phrases = z
+  .string()
+  .transform((text) => text.split(',').flatMap((p) => p.trim().split(/\s+/).join(' ') || []))
+  .pipe(z.array(z.string().regex(/^\p{Ll}+( \p{Ll}+)*$/u, 'folded words with single spaces between')))
+
+const numbered = z.record(z.string().regex(/^\d+(\.\d+)?$/), phrases)
+const intents = INTENTS.filter((intent) => intent !== 'checkin' && intent !== 'other')
+
+export const BARRIERS = ['time', 'pain', 'unsure-how', 'no-kit', 'other'] as const
+export type Barrier = (typeof BARRIERS)[number]
+
+export const LexiconSchema = z.strictObject({
+  language: z.string().regex(/^[a-z]{2}$/),
+  zones: z.record(z.enum(REACHES), phrases),
+  /** Forms among the zones that mean both sides after "both". */
+  pairs: phrases,
+  numbers: numbered,
+  /** How often, as a number of sessions. */
+  counts: numbered,
+  sides: z.strictObject({ left: phrases, right: phrases }),
+  /** Calendar days back from today. */
+  daysBack: numbered,
+  /** 1 is Monday. */
+  weekdays: numbered,
+  months: numbered,
+  cues: z.record(z.enum(Object.keys(CUES) as [PlainCue, ...PlainCue[]]), phrases),
+  /** Heard anywhere in a message, or only as the whole of it. */
+  intents: z.record(
+    z.enum(intents as [(typeof intents)[number]]),
+    z.strictObject({ within: phrases, whole: phrases }),
+  ),
+  barriers: z.record(z.enum(BARRIERS), phrases),
+  /** Common words that a slip of the finger must not turn into one of ours. */
+  known: phrases,
+  /** Rows of the keyboard: neighbours are likely slips. */
+  keyboard: z.array(z.string()),
+})
+export type LexiconData = z.input<typeof LexiconSchema>
+export type Lexicon = z.output<typeof LexiconSchema>
