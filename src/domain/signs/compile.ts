@@ -158,6 +158,8 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
   }))
 }
 
+const wordsOf = (phrases: readonly string[]): string[] => phrases.flatMap((phrase) => phrase.split(' '))
+
 /** Checks a language's data and makes it ready; throws where the data contradict themselves. */
 export function compile(source: LexiconSource): Compiled {
   const lexicon = lexiconShape.parse(source)
@@ -174,7 +176,11 @@ export function compile(source: LexiconSource): Compiled {
   const phrases = classesByPhrase(words, lexicon, classes)
   const asides = classesByPhrase(circumstances, lexicon, classes)
   const cue = Object.fromEntries(CUES.map((name) => [name, classes.of(name)])) as Record<Cue, number>
-  const spellable = [...phrases.keys(), ...asides.keys()].flatMap((phrase) => phrase.split(' '))
+  // only words of the body and of what befalls it are worth a guess
+  const guessed = [cue.place, cue.topic, cue.finding]
+  const spellable = [...phrases]
+    .filter(([, ids]) => guessed.some((id) => ids.has(id)))
+    .map(([phrase]) => phrase)
   return {
     version: lexicon.version,
     root: treeOf(phrases, size),
@@ -186,6 +192,10 @@ export function compile(source: LexiconSource): Compiled {
     subjects,
     number: entryOf('#', [], size),
     unknown: entryOf('?', [], size),
-    speller: spellerOf(spellable, [...lexicon.ordinary, ...lexicon.skipped]),
+    speller: spellerOf(wordsOf(spellable), [
+      ...wordsOf([...phrases.keys(), ...asides.keys()]),
+      ...lexicon.ordinary,
+      ...lexicon.skipped,
+    ]),
   }
 }

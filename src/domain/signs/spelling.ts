@@ -51,7 +51,7 @@ export function slipsBetween(a: string, b: string, most: number): number {
 
 /** People rarely miss the first letter of a short word; a swap of the first two is common. */
 function startsAlike(typed: string, word: string): boolean {
-  return typed[0] === word[0] || (typed[0] === word[1] && typed[1] === word[0]) || word.length >= LONG
+  return typed[0] === word[0] || (typed[0] === word[1] && typed[1] === word[0])
 }
 
 /** Builds the look-up over forms with letters left out, so that one word costs a bounded number of look-ups. */

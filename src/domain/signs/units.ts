@@ -50,7 +50,7 @@ function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: 
       if (isHyphen(tokens, i) && i > at) continue
       break
     }
-    const step: Node | undefined = node.next.get(token.text) ?? corrected(node, token.text, lexicon)
+    const step = stepFrom(node, token.text, lexicon)
     if (step === undefined) {
       if (i === at || skips === MOST_SKIPS || !lexicon.skipped.has(token.text)) break
       skips += 1
@@ -65,7 +65,10 @@ function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: 
   return found
 }
 
-function corrected(node: Node, word: string, lexicon: Compiled): Node | undefined {
+/** The word itself, or without its "'s" ("leg's gone dead"), or what a typing slip stands for. */
+function stepFrom(node: Node, word: string, lexicon: Compiled): Node | undefined {
+  const step = node.next.get(word) ?? (word.endsWith("'s") ? node.next.get(word.slice(0, -2)) : undefined)
+  if (step !== undefined) return step
   const meant = lexicon.speller(word)
   return meant === null ? undefined : node.next.get(meant)
 }

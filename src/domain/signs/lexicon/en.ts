@@ -2,6 +2,7 @@ import { circumstances } from './en/circumstances.ts'
 import { cues } from './en/cues.ts'
 import { events } from './en/events.ts'
 import { functions } from './en/functions.ts'
+import { lookalikes } from './en/lookalikes.ts'
 import { mind } from './en/mind.ts'
 import { ordinary, skipped } from './en/ordinary.ts'
 import { helpers, patterns } from './en/patterns.ts'
@@ -38,6 +39,8 @@ export const en: LexiconSource = {
     ],
     topic: ['bladder', 'pee', 'loo', 'bowel', 'poo', 'wind', 'erection', 'sex', 'elsewhere'],
     odd: ['odd-word'],
+    'arm-calm': ['slow', 'arm-work'],
+    'fall-plain': ['fall-idiom', 'thing-slipped'],
     thing: [
       'numb-noun',
       'tingle-noun',
@@ -90,6 +93,8 @@ export const en: LexiconSource = {
       'weak',
       'weak-noun',
       'weak-verb',
+      'cant-see',
+      'cant-come',
       'fail',
       'soaked',
       'weak-alone',
@@ -144,5 +149,5 @@ export const en: LexiconSource = {
     'sex-fine': 'sexual-change',
   },
   skipped,
-  ordinary,
+  ordinary: `${ordinary}, ${lookalikes}`,
 }

@@ -72,6 +72,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['bowel-change', 'not poo', { within: 3, isNegative: true, unsure: true }],
   ['bowel-change', 'cant-hold', { needs: 'bowel-only' }],
   ['bowel-change', 'saddle & leak|leaking|loss', { within: 3, unsure: true }],
+  ['bowel-change', 'saddle & leak|leaking|loss|fail', { within: 5, across: 'comma', needs: 'anal' }],
   ['bowel-change', 'bowel yes', { within: 1, across: 'comma' }],
   ['bowel-change', 'bowel', { alone: true, unsure: true }],
   ['bowel-change', 'poo', { alone: true, unsure: true, unless: 'pee-plain' }],
@@ -86,6 +87,8 @@ export const patterns: LexiconSource['patterns'] = [
   ],
   ['sexual-change', 'sex & trouble|cant', { within: 3, unsure: true }],
   ['sexual-change', 'saddle & sex-dead', { within: 4, across: 'comma', unsure: true }],
+  ['sexual-change', 'cant-come', { needs: 'sexy', unsure: true }],
+  ['sexual-change', 'saddle & numb|numb-noun|no-feel', { within: 4, needs: 'organ', unsure: true }],
   ['sexual-change', 'sex-fine', { isDenial: true }],
   ['sexual-change', 'erection', { alone: true, unsure: true }],
   // both legs
@@ -110,6 +113,9 @@ export const patterns: LexiconSource['patterns'] = [
   ],
   ['both-legs', 'other-leg', { needs: 'too', unsure: true, unless: 'compared' }],
   ['both-legs', 'leg', { needs: 'leg-too', unsure: true }],
+  ['both-legs', 'leg|other-leg', { needs: 'joined', unsure: true }],
+  ['both-legs', 'both-legs|both-sides', { alone: true, needs: 'now-both', unsure: true }],
+  ['both-legs', 'leg|both-legs', { needs: 'both-once', unsure: true }],
   ['both-legs', 'both-legs yes', { within: 1, across: 'comma' }],
   ['both-legs', 'both-legs', { alone: true, needs: 'in-both', unsure: true }],
   // weakness
@@ -154,25 +160,26 @@ export const patterns: LexiconSource['patterns'] = [
   ['chest-breath', 'chest-maybe', { unsure: true, unless: 'exertion' }],
   // stroke
   ['stroke-signs', 'stroke-strong', {}],
+  ['stroke-signs', 'cant-see', { unsure: true, sure: 'sudden' }],
   ['stroke-signs', 'face & droop', { within: 4, across: 'comma', unless: 'place-else' }],
   ['stroke-signs', 'face & arm-fail', { within: 4, across: 'comma', unsure: true, sure: 'sudden' }],
   [
     'stroke-signs',
     'arm & arm-fail',
-    { within: 4, across: 'comma', unsure: true, sure: 'sudden', unless: 'slow' },
+    { within: 4, across: 'comma', unsure: true, sure: 'sudden', unless: 'arm-calm' },
   ],
   ['stroke-signs', 'arm & arm-fail', { within: 4, across: 'comma', needs: 'sudden' }],
   [
     'stroke-signs',
     'arm|face & arm-tingle',
-    { within: 4, across: 'comma', unsure: true, needs: 'new', sure: 'sudden', unless: 'slow' },
+    { within: 4, across: 'comma', unsure: true, needs: 'new', sure: 'sudden', unless: 'arm-calm' },
   ],
   [
     'stroke-signs',
     'eye & blur',
-    { within: 3, across: 'comma', unsure: true, needs: 'new', sure: 'sudden', unless: 'slow' },
+    { within: 3, across: 'comma', unsure: true, needs: 'new', sure: 'sudden', unless: 'arm-calm' },
   ],
-  ['stroke-signs', 'eye-strong|balance', { unsure: true, needs: 'new', sure: 'sudden', unless: 'slow' }],
+  ['stroke-signs', 'eye-strong|balance', { unsure: true, needs: 'new', sure: 'sudden', unless: 'arm-calm' }],
   // elsewhere
   ['new-symptoms-elsewhere', 'arm & arm-fail', { within: 4, across: 'comma' }],
   ['new-symptoms-elsewhere', 'arm & arm-tingle', { within: 4, across: 'comma', unless: 'arm-work' }],
@@ -197,11 +204,11 @@ export const patterns: LexiconSource['patterns'] = [
   ['major-injury', 'fall height', { within: 5 }],
   ['major-injury', 'fall-minor|fall', { needs: 'worsened', unless: 'fall-idiom' }],
   ['minor-injury-risk', 'fall-minor|fall', { anywhere: 'bones', unless: 'fall-idiom' }],
-  ['minor-injury-risk', 'fall-minor', { unsure: true, unless: 'fall-idiom' }],
+  ['minor-injury-risk', 'fall-minor', { unsure: true, unless: 'fall-plain' }],
   // fever, clot
   ['fever-unwell', 'fever', {}],
   ['fever-unwell', 'unwell', { unsure: true, sure: 'back' }],
-  ['calf-swelling', 'calf & swollen', { within: 4, across: 'comma' }],
+  ['calf-swelling', 'leg|calf|other-leg & swollen', { within: 4, across: 'comma' }],
   ['calf-swelling', 'legs|both-legs & swollen', { within: 3, across: 'comma', unsure: true }],
   ['calf-swelling', 'swell-strong', {}],
   // pain beyond measure
