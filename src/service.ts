@@ -20,6 +20,8 @@ export interface ServiceParts {
   /** Another server that speaks the platform's API; null: the platform itself. */
   readonly api: string | null
   readonly now: () => Date
+  /** Requests a second that the bot allows itself; 50 is the platform's limit. */
+  readonly perSecond?: number
   readonly log: Logger
   readonly onSent?: OnSent
   readonly onHandled?: NonNullable<BotParts['onHandled']>
@@ -41,7 +43,7 @@ export interface Service {
 export async function startService(parts: ServiceParts): Promise<Service> {
   const { log, now } = parts
   const store = await openStore(parts.databaseUrl)
-  const client = createClient(parts.token, parts.api)
+  const client = createClient(parts.token, parts.api, parts.perSecond)
   const engine = createEngine({ store: store.store, commands, textsFor })
   const bot = createBot({
     engine,

@@ -43,7 +43,7 @@ export const isCoach = ({ practice }: ClientFile, actor: Choice['actor']): boole
 
 export async function onChoice(parts: EngineParts, tx: Tx, event: Choice, now: Date): Promise<Handled> {
   const found = await find(tx, event)
-  if (!found) return { answer: plain(parts.textsFor('en').client.notYours, null) }
+  if (!found) return { answer: plain(parts.textsFor('en').client.notYours, null, true) }
   const draft = draftOf(parts, found.file, now, event.id)
   const answer =
     found.by === 'coach' ? pressedByCoach(draft, found.row, event) : pressedByClient(draft, found.row, event)
@@ -78,7 +78,7 @@ const withoutDrills = (draft: Draft, row: OutboxRow): string =>
 
 export async function onForm(parts: EngineParts, tx: Tx, event: FormFilled, now: Date): Promise<Handled> {
   const found = await find(tx, event)
-  if (found?.by !== 'client') return { answer: plain(parts.textsFor('en').client.notYours, null) }
+  if (found?.by !== 'client') return { answer: plain(parts.textsFor('en').client.notYours, null, true) }
   const draft = draftOf(parts, found.file, now, event.id)
   if (event.act.do === 'screening') {
     if (draft.client.stage === 'screening') screeningForm(draft, event.filled)
