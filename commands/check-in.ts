@@ -4,7 +4,6 @@ import { carry } from '../src/engine/asking.ts'
 import { afterRecord } from '../src/engine/check-in.ts'
 import { checkInForm } from '../src/engine/check-in-form.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
-import { lastAnswered } from '../src/engine/history.ts'
 import { nextQuestion } from '../src/engine/next-question.ts'
 import { record, trail } from '../src/engine/record.ts'
 
@@ -39,9 +38,8 @@ export const checkIn: ClientCommand = {
       return plain(commands.formSent, draft.client.ref)
     }
     trail(draft, 'form', JSON.stringify(given), day, given)
-    const before = lastAnswered(draft.file)
     const row = record(draft, day, given)
-    afterRecord(draft, [day], before === day ? null : before)
+    afterRecord(draft, [day])
     const question = nextQuestion(draft, day, [])
     if (question) draft.toClient({ kind: 'ask', text: question.text, ...carry(draft, question) })
     return { ...plain(client.understood([words.values(row)]), draft.client.ref), kind: 'receipt' }

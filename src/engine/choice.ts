@@ -8,7 +8,6 @@ import { coachAct } from './coach-acts.ts'
 import type { Draft } from './draft.ts'
 import { consent } from './enrol.ts'
 import type { Choice, FormFilled } from './event.ts'
-import { lastAnswered } from './history.ts'
 import type { Answer } from './message.ts'
 import { nextQuestion } from './next-question.ts'
 import { commit, draftOf, type EngineParts } from './parts.ts'
@@ -92,14 +91,13 @@ function checkIn(draft: Draft, event: FormFilled): void {
   const day = event.act.day as Day
   const { given, side, signs } = readCheckInForm(event.filled)
   trail(draft, 'form', JSON.stringify(event.filled), day, { ...given, side, signs })
-  const before = lastAnswered(draft.file)
   if (signs.length > 0) raiseSigns(draft, signs, day, draft.texts.client.ticked)
   if (Object.keys(given).length === 0 && !side && signs.length === 0)
     return void draft.toClient({ kind: 'notice', text: draft.texts.client.formEmpty })
   const row = record(draft, day, given)
   if (side) takeSide(draft, side, day, draft.texts.client.ticked)
   const locked = openHold(draft.file, 'lock') !== undefined
-  afterRecord(draft, [day], before === day ? null : before)
+  afterRecord(draft, [day])
   const question = nextQuestion(draft, day, [])
   const { client, words } = draft.texts
   const values = words.values(row)

@@ -53,10 +53,10 @@ function historyDays(file: ClientFile): HistoryDay[] {
   }))
 }
 
-/** The latest day with an answer, or null. */
-export const lastAnswered = (file: ClientFile): Day | null =>
+/** The latest day with an answer (before a day, where one is named), or null. */
+export const lastAnswered = (file: ClientFile, before: Day | null = null): Day | null =>
   file.checkIns
-    .filter((row) => answered(row))
+    .filter((row) => answered(row) && (before === null || row.day < before))
     .map((row) => row.day)
     .sort()
     .at(-1) ?? null

@@ -15,13 +15,7 @@ const BACK_DAYS = 3
 /** One line with what was understood and a way to put it right; what is missing is asked in the same message. */
 export function receive(draft: Draft, reading: Reading, days: readonly Day[], day: Day): void {
   const { client } = draft.texts
-  const before =
-    draft.file.checkIns
-      .filter((row) => !days.includes(row.day) && row.day < day)
-      .map((row) => row.day)
-      .sort()
-      .at(-1) ?? null
-  afterRecord(draft, days, before)
+  afterRecord(draft, days)
   if (days.length === 0 && reading.signs.length > 0 && openHold(draft.file, 'lock')) return
   const question = nextQuestion(draft, days.at(-1) ?? day, reading.unsure)
   if (question?.ask === 'side' && question.pressing) expectSide(draft, day, '')
