@@ -20,19 +20,24 @@ const lastWeekday = (isoNumber: number, today: Day): Day => {
 }
 
 function isoDate(items: readonly Item[], at: number): Day | null {
-  const [y, d1, m, d2, d] = items.slice(at, at + 5)
+  const y = items[at]
+  const d1 = items[at + 1]
+  const m = items[at + 2]
+  const d2 = items[at + 3]
+  const d = items[at + 4]
   if (y?.cue !== 'num' || y.text.length !== 4 || !isMark(d1, '-') || !isMark(d2, '-')) return null
   const day = `${y.text}-${m?.text}-${d?.text}`
   return isDay(day) ? day : null
 }
 
+const ENDINGS: readonly string[] = ['unit', 'nth', 'outOf', 'article']
+
 /** "3 March", "3rd of March", "March 3": how many items it takes and the day of the month. */
 function monthDate(items: readonly Item[], at: number, today: Day): readonly [number, Day] | null {
   const a = items[at]
-  const endings = ['unit', 'nth', 'outOf', 'article']
   if (a?.cue === 'num' && Number.isInteger(a.value)) {
     let next = at + 1
-    while (next < at + 4 && endings.includes(items[next]?.cue ?? '')) next += 1
+    while (next < at + 4 && ENDINGS.includes(items[next]?.cue ?? '')) next += 1
     const month = items[next]
     const day = month?.cue === 'month' ? lastDate(month.value, a.value, today) : null
     return day ? [next - at + 1, day] : null
@@ -45,7 +50,9 @@ function monthDate(items: readonly Item[], at: number, today: Day): readonly [nu
 
 /** "2 days ago" */
 function daysAgo(items: readonly Item[], at: number, today: Day): readonly [number, Day] | null {
-  const [n, unit, ago] = items.slice(at, at + 3)
+  const n = items[at]
+  const unit = items[at + 1]
+  const ago = items[at + 2]
   if (n?.cue !== 'num' || !Number.isInteger(n.value) || n.value > 60) return null
   if (unit?.cue === 'dayUnit' && ago?.cue === 'ago') return [3, addDays(today, -n.value)]
   return null
@@ -57,6 +64,7 @@ function dateAt(items: readonly Item[], at: number, context: ReadingContext): re
   if (item.cue === 'weekday') return [1, lastWeekday(item.value, today)]
   // "today" after midnight is still the day of the latest prompt
   if (item.cue === 'day') return [1, item.value === 0 ? promptDay : addDays(today, -item.value)]
+  if (item.cue !== 'num' && item.cue !== 'month') return null
   const iso = isoDate(items, at)
   if (iso) return [5, iso]
   return monthDate(items, at, today) ?? daysAgo(items, at, today)

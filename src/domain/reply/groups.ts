@@ -68,6 +68,7 @@ function partsOf(chunk: Chunk): { date: Day; items: Item[]; closes: boolean }[] 
 
 /** Splits the message by the days it names; what stands before any day word belongs to the day of the prompt. */
 export function groupByDay(items: readonly Item[], promptDay: Day): DayGroup[] {
+  if (!items.some((item) => item.date !== null)) return [{ date: null, items: [...items] }]
   const groups: { date: Day | null; items: Item[] }[] = []
   let open: { date: Day | null; items: Item[] } = { date: null, items: [] }
   const close = (): void => {

@@ -17,12 +17,17 @@ const SMALL: readonly Item['cue'][] = ['mark', 'soft', 'article', 'be']
 
 function heardIn(words: readonly string[], book: Phrasebook<Intent>): Set<Intent> {
   const heard = new Set<Intent>()
-  for (const [at, word] of words.entries()) {
-    for (const phrase of book.get(word) ?? []) {
-      if (phrase.words.every((w, i) => words[at + i] === w)) heard.add(phrase.means)
-    }
+  for (let at = 0; at < words.length; at++) {
+    const phrases = book.get(words[at]!)
+    if (!phrases) continue
+    for (const phrase of phrases) if (stands(words, at, phrase.words)) heard.add(phrase.means)
   }
   return heard
+}
+
+function stands(words: readonly string[], at: number, phrase: readonly string[]): boolean {
+  for (let n = 1; n < phrase.length; n++) if (words[at + n] !== phrase[n]) return false
+  return true
 }
 
 export interface Heard {
@@ -40,10 +45,10 @@ export interface Heard {
 
 /** What the message wants. A value given makes it a check-in, whatever else it says. */
 export function intentOf(heard: Heard, language: Language): Intent {
-  const whole = language.whole.get(heard.words.join(' ')) ?? language.whole.get(contentOf(heard.items))
   const within = heardIn(heard.words, language.within)
   if (heard.values) return heard.corrects || within.has('correct') ? 'correct' : 'checkin'
   if (heard.answered) return 'checkin'
+  const whole = language.whole.get(heard.words.join(' ')) ?? language.whole.get(contentOf(heard.items))
   if (whole) return whole
   const wanted = ORDER.find((intent) => within.has(intent) && intent !== 'question' && intent !== 'thanks')
   if (wanted && !(heard.signs && wanted === 'help')) return wanted

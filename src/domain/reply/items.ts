@@ -66,12 +66,18 @@ export function makeItem(
   }
 }
 
+const REMEMBERED = 8192
+
 /** The word as the data spells it: no apostrophes, drawn-out letters shortened, slips of the finger mended. */
 function plainWord(text: string, language: Language): string {
-  const bare = text.includes("'") ? text.replaceAll("'", '') : text
-  if (language.known.has(bare)) return bare
-  const short = shortened(bare, language)
-  return short ?? meant(bare, language.slips) ?? bare
+  const before = language.spelled.get(text)
+  if (before !== undefined) return before
+  const bare = text.replaceAll("'", '')
+  const plain = language.known.has(bare)
+    ? bare
+    : (shortened(bare, language) ?? meant(bare, language.slips) ?? bare)
+  if (language.spelled.size < REMEMBERED) language.spelled.set(text, plain)
+  return plain
 }
 
 function shortened(word: string, language: Language): string | null {
@@ -102,10 +108,11 @@ function stepsOf(tokens: readonly Token[], language: Language): Step[] {
 
 /** How many steps the phrase covers from `at`, hyphens between its words included; 0 where it does not stand there. */
 function covers(steps: readonly Step[], at: number, phrase: Phrase<Meaning>): number {
-  let i = at
-  for (const [n, word] of phrase.words.entries()) {
-    if (n > 0 && steps[i]?.token.text === '-' && steps[i]?.tight) i += 1
-    if (steps[i]?.word !== word) return 0
+  const { words } = phrase
+  let i = at + 1
+  for (let n = 1; n < words.length; n++) {
+    if (steps[i]?.token.text === '-' && steps[i]!.tight) i += 1
+    if (steps[i]?.word !== words[n]) return 0
     i += 1
   }
   return i - at
@@ -117,8 +124,9 @@ function phraseAt(
   language: Language,
 ): { length: number; means: Meaning } | null {
   const word = steps[at]?.word
-  if (!word) return null
-  for (const phrase of language.cues.get(word) ?? []) {
+  const phrases = word ? language.cues.get(word) : undefined
+  if (!phrases) return null
+  for (const phrase of phrases) {
     const length = covers(steps, at, phrase)
     if (length > 0) return { length, means: phrase.means }
   }
@@ -133,6 +141,11 @@ export interface Itemised {
   readonly courteous: boolean
 }
 
+const wordsOf = (steps: readonly Step[]): string[] => steps.flatMap((step) => step.word ?? [])
+
+const textOf = (steps: readonly Step[], at: number, length: number): string =>
+  wordsOf(steps.slice(at, at + length)).join(' ')
+
 /** Words and numbers with their meaning, longest phrase first; courtesies are left out. */
 export function itemise(tokens: readonly Token[], language: Language): Itemised {
   const steps = stepsOf(tokens, language)
@@ -143,10 +156,7 @@ export function itemise(tokens: readonly Token[], language: Language): Itemised 
     const found = phraseAt(steps, at, language)
     if (found) {
       const last = steps[at + found.length - 1]!.token
-      const text = steps
-        .slice(at, at + found.length)
-        .flatMap((s) => s.word ?? [])
-        .join(' ')
+      const text = found.length === 1 ? word! : textOf(steps, at, found.length)
       if (found.means.cue === 'thanks') courteous = true
       else items.push(makeItem(found.means.cue, found.means.value, text, token.start, last.end, tight))
       at += found.length
@@ -156,5 +166,5 @@ export function itemise(tokens: readonly Token[], language: Language): Itemised 
     items.push(makeItem(cue, token.value ?? 0, word ?? token.text, token.start, token.end, tight))
     at += 1
   }
-  return { items, words: steps.flatMap((step) => step.word ?? []), courteous }
+  return { items, words: wordsOf(steps), courteous }
 }

@@ -3,11 +3,31 @@ import { type Item, isMark, makeItem } from './items.ts'
 /** A rule looks at the items from `at` on; it answers how many it takes and what stands in their place. */
 type Join = (items: readonly Item[], at: number) => readonly [taken: number, instead: readonly Item[]] | null
 
+/** Nothing is joined that does not start with one of these. */
+const OPENS = new Set<Item['cue']>([
+  ...([
+    'num',
+    'unitBefore',
+    'clock',
+    'dayUnit',
+    'all',
+    'change',
+    'to',
+    'between',
+    'from',
+    'atMost',
+    'limit',
+  ] as const),
+  ...(['below', 'above', 'outOf'] as const),
+])
+const opens = (items: readonly Item[], at: number): boolean =>
+  OPENS.has(items[at]!.cue) || (items[at + 1]?.cue === 'num' && items[at + 1]!.tight)
+
 /** One pass from left to right; the first rule that fits wins. */
 function rewrite(items: readonly Item[], joins: readonly Join[]): Item[] {
   const out: Item[] = []
   for (let at = 0; at < items.length; ) {
-    const hit = firstHit(items, at, joins)
+    const hit = opens(items, at) ? firstHit(items, at, joins) : null
     if (hit) out.push(...hit[1])
     else out.push(items[at]!)
     at += hit ? hit[0] : 1
@@ -34,14 +54,18 @@ const skipped = (items: readonly Item[], from: number, to: number): Item =>
 
 /** "four point five" */
 const decimal: Join = (items, at) => {
-  const [a, point, b] = items.slice(at, at + 3)
+  const a = items[at]
+  const point = items[at + 1]
+  const b = items[at + 2]
   if (!isNum(a) || point?.cue !== 'point' || !isNum(b) || b.value > 9) return null
   return [3, [merged(a, b, a.value + b.value / 10)]]
 }
 
 /** "4,5" as written on the continent; only after a name, since "2,5" may be two numbers. */
 const decimalComma: Join = (items, at) => {
-  const [a, comma, b] = items.slice(at, at + 3)
+  const a = items[at]
+  const comma = items[at + 1]
+  const b = items[at + 2]
   if (!isNum(a) || !isMark(comma, ',') || !comma!.tight || !isNum(b) || !b.tight || b.text !== '5')
     return null
   const named = ['pain', 'be', 'article', 'zone', 'painLetter', 'was'].includes(items[at - 1]?.cue ?? '')
@@ -63,7 +87,8 @@ const andHalf: Join = (items, at) => {
 
 /** Digits glued to letters that are no name of ours ("gr8", "b4", "2day"), and vertebrae ("L5/S1"). */
 const glued: Join = (items, at) => {
-  const [a, b] = items.slice(at, at + 2)
+  const a = items[at]
+  const b = items[at + 1]
   if (!a || !b?.tight) return null
   if (a.cue === 'unitBefore' && isNum(b)) return vertebra(items, at)
   if ((a.cue === 'word' || a.cue === 'unit') && isNum(b)) return [2, [skipped(items, at, at + 1)]]
@@ -88,7 +113,9 @@ function vertebra(items: readonly Item[], at: number): ReturnType<Join> {
 
 /** "21:10", "7.30am", "at 7 o'clock", "20 minutes", "week 3", "3rd": numbers of another kind. */
 const foreign: Join = (items, at) => {
-  const [a, b, c] = items.slice(at, at + 3)
+  const a = items[at]
+  const b = items[at + 1]
+  const c = items[at + 2]
   if (isNum(a) && isMark(b, ':') && b!.tight && isNum(c) && c.tight && c.text.length === 2) {
     const more = items[at + 3]?.cue === 'unit' || items[at + 3]?.cue === 'dayPart' ? 1 : 0
     return [3 + more, [skipped(items, at, at + 2 + more)]]
@@ -121,7 +148,9 @@ function afterName(items: readonly Item[], at: number): ReturnType<Join> {
 const outOf =
   (planned: number): Join =>
   (items, at) => {
-    const [a, of, top] = items.slice(at, at + 3)
+    const a = items[at]
+    const of = items[at + 1]
+    const top = items[at + 2]
     if (!isNum(a) || !isNum(top)) return null
     const slash = isMark(of, '/')
     if (!slash && of?.cue !== 'outOf') return null
@@ -188,7 +217,10 @@ const change: Join = (items, at) => {
 
 /** "down to 4 from 6" */
 const changeBack: Join = (items, at) => {
-  const [to, b, from, a] = items.slice(at, at + 4)
+  const to = items[at]
+  const b = items[at + 1]
+  const from = items[at + 2]
+  const a = items[at + 3]
   if (to?.cue !== 'to' || !isNum(b) || from?.cue !== 'from' || !isNum(a)) return null
   return [4, [merged(to, a, b.value, { slot: b.slot })]]
 }
@@ -209,7 +241,8 @@ const bound: Join = (items, at) => {
 
 /** A number before a word that is none of ours counts something else ("2 dogs"). */
 const counted: Join = (items, at) => {
-  const [a, b] = items.slice(at, at + 2)
+  const a = items[at]
+  const b = items[at + 1]
   return isNum(a) && a.slot === null && b?.cue === 'word' && b.text.length > 1
     ? [1, [{ ...a, unread: true }]]
     : null
@@ -217,13 +250,16 @@ const counted: Join = (items, at) => {
 
 /** "all 3" */
 const allOf: Join = (items, at) => {
-  const [all, n, next] = items.slice(at, at + 3)
+  const all = items[at]
+  const n = items[at + 1]
+  const next = items[at + 2]
   if (all?.cue !== 'all' || !isNum(n) || n.slot !== null || next?.cue === 'outOf') return null
   return [2, [merged(all, n, n.value, { slot: 'sessions' })]]
 }
 
 /** Numbers as they are meant: decimals, scales, ranges and changes joined, numbers of other things set aside. */
 export function joinNumbers(items: readonly Item[], planned: number): Item[] {
+  if (!items.some(isNum)) return [...items]
   const parts = rewrite(items, [glued, decimal, decimalComma, andHalf])
   const own = rewrite(parts, [foreign])
   const scaled = rewrite(own, [outOf(planned)])

@@ -9,13 +9,12 @@ interface Target {
 export interface SlipTargets {
   readonly words: readonly Target[]
   readonly neighbours: ReadonlySet<string>
-  /** Answers found before; the search is a pure function of the word. */
-  readonly found: Map<string, string | null>
 }
 
-const REMEMBERED = 8192
 const SHORT = 4
 const LONG = 8
+/** Nothing of ours is as long. */
+const LONGEST = 24
 const LIKELY_SLIP = 0.5
 
 /** One bit a letter: words that share few letters need no closer look. */
@@ -54,7 +53,6 @@ export function slipTargets(words: ReadonlyMap<string, string>, keyboard: readon
   return {
     words: [...words].map(([word, meaning]) => ({ word, meaning, letters: lettersOf(word) })),
     neighbours: neighboursOn(keyboard),
-    found: new Map(),
   }
 }
 
@@ -110,9 +108,5 @@ function search(written: string, targets: SlipTargets): string | null {
 
 /** The word of ours that was most likely meant, or null: none near enough, or two as near. */
 export function meant(written: string, targets: SlipTargets): string | null {
-  const before = targets.found.get(written)
-  if (before !== undefined) return before
-  const found = written.length < SHORT - 1 || written.length > 24 ? null : search(written, targets)
-  if (targets.found.size < REMEMBERED) targets.found.set(written, found)
-  return found
+  return written.length < SHORT - 1 || written.length > LONGEST ? null : search(written, targets)
 }

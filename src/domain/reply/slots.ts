@@ -49,9 +49,11 @@ function placeNothing(
   found: SlotsFound,
   numbers: Numbers,
   context: ReadingContext,
-): void {
+): boolean {
+  let any = false
   for (const [at, item] of items.entries()) {
     if (item.cue !== 'nothing' || item.unread || item.denied) continue
+    any = true
     const near = [items[at - 1]?.cue === 'mark' ? items[at - 2] : items[at - 1], items[at + 1]]
     const cues = near.map((i) => i?.cue)
     const zones = items.filter((i) => i.cue === 'zone' && !i.unread && !i.denied)
@@ -67,6 +69,7 @@ function placeNothing(
     else if (context.asked === 'reach') item.cue = 'zone'
     else found.unsure.add('sessions')
   }
+  return any
 }
 
 function takeSessions(found: SlotsFound, list: readonly Item[], inWords: Amount, planned: number): void {
@@ -172,8 +175,8 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   const missed = sessionsInWords(items, planned, language)
   const pairs = pairLabels(items)
   const numbers = sortNumbers(items, pairs)
-  placeNothing(items, found, numbers, context)
-  const inWords = missed ?? sessionsInWords(items, planned, language)
+  const saysNone = placeNothing(items, found, numbers, context)
+  const inWords = missed ?? (saysNone ? sessionsInWords(items, planned, language) : null)
   const reach = findReach(items)
   const painWords = painInWords(items)
   const knowsSessions = numbers.sessions.length > 0 || (inWords !== null && inWords.value !== null)

@@ -29,6 +29,8 @@ export interface Language {
   /** Every word that stands in the data; such a word is never bent. */
   readonly known: ReadonlySet<string>
   readonly slips: SlipTargets
+  /** Plain spellings found before, up to a bound. */
+  readonly spelled: Map<string, string>
 }
 
 /** Words of these are worth finding under a slip of the finger; a bent small word would do more harm. */
@@ -125,6 +127,7 @@ export function compile(data: LexiconData): Language {
     ),
     pairs: new Set(lexicon.pairs),
     known: new Set(phrases.flatMap((phrase) => phrase.split(' '))),
+    spelled: new Map(),
     slips: slipTargets(new Map(bent), lexicon.keyboard),
   }
 }
