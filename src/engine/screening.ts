@@ -75,6 +75,10 @@ function questionInWords(draft: Draft, question: ScreeningQuestion, intro: strin
 /** A filled form: what can be read is kept, what cannot is asked again. */
 export function screeningForm(draft: Draft, filled: Filled): void {
   const again: string[] = []
+  // what may be left empty and was counts as answered: otherwise the same part would come again for ever
+  const step = nextScreeningStep(draft)
+  for (const question of step === null ? [] : STEPS[step]!)
+    if (!question.required && filled[question.id] === undefined) keep(draft, question, '')
   for (const [id, given] of Object.entries(filled)) {
     const question = questionOf(id)
     if (question && !keep(draft, question, given)) again.push(id)

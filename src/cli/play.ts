@@ -1,0 +1,130 @@
+import { mkdtempSync, readFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { parseArgs } from 'node:util'
+import { daysBetween, isDay } from '../domain/day.ts'
+import { type PlayResult, playScenario } from '../rehearsal/player/index.ts'
+import { type Loaded, loadScenario, ScenarioProblems, type Script } from '../rehearsal/scenario/index.ts'
+import { StoreProblem } from '../store/problem.ts'
+import type { Io } from './io.ts'
+import { told } from './play-told.ts'
+
+export const help = `Usage: ebbline play SCENARIO [--json] [--until DAY] [--database URL] [--direct] [--out DIR]
+
+Plays a scenario (YAML) through the whole program under a virtual clock and checks what it expects.
+
+  --json          one JSON object a message delivered, and a closing one; else a transcript by day
+  --until DAY     stops after this day: a number, 1 for the first, or a date
+  --database URL  file:PATH or postgresql://…; a new temporary SQLite file where left out
+  --direct        without chat client and stand-in, for speed
+  --out DIR       where the pictures go; a new folder where left out
+
+Exit status: 0 all that is expected came, 1 something did not, 2 wrong use or a scenario that cannot be read.`
+
+interface Options {
+  readonly file: string
+  readonly json: boolean
+  readonly direct: boolean
+  readonly until: string | null
+  readonly database: string | null
+  readonly out: string | null
+}
+
+export async function run(args: string[], io: Io): Promise<number> {
+  const options = readArgs(args)
+  if (typeof options === 'string') return refuse(io, `${options}\n\n${help}`, 2)
+  if (options === null) {
+    io.out(help)
+    return 0
+  }
+  const script = load(options, io)
+  if (typeof script === 'number') return script
+  try {
+    return await playIt(script, options, io)
+  } catch (error) {
+    if (error instanceof StoreProblem) return refuse(io, error.message, 2)
+    throw error
+  }
+}
+
+function refuse(io: Io, why: string, code: number): number {
+  io.err(why)
+  return code
+}
+
+/** What was asked for; null for help; a sentence where the use is wrong. */
+function readArgs(args: string[]): Options | string | null {
+  try {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        json: { type: 'boolean' },
+        direct: { type: 'boolean' },
+        help: { type: 'boolean', short: 'h' },
+        until: { type: 'string' },
+        database: { type: 'string' },
+        out: { type: 'string' },
+      },
+    })
+    if (values.help) return null
+    const [file, second] = positionals
+    if (file === undefined) return 'Name a scenario file, like scenarios/demo.yaml.'
+    if (second !== undefined) return `One scenario at a time: leave out “${second}”.`
+    return {
+      file,
+      json: values.json ?? false,
+      direct: values.direct ?? false,
+      until: values.until ?? null,
+      database: values.database ?? null,
+      out: values.out ?? null,
+    }
+  } catch (error) {
+    return (error as Error).message
+  }
+}
+
+function load({ file, until, direct }: Options, io: Io): Script | number {
+  let loaded: Loaded
+  try {
+    loaded = loadScenario(file, readFileSync(file, 'utf8'))
+  } catch (error) {
+    if (error instanceof ScenarioProblems) return refuse(io, error.message, 2)
+    const { code } = error as NodeJS.ErrnoException
+    if (code === undefined) throw error
+    return refuse(io, `The scenario ${file} cannot be read (${code}): check its name.`, 2)
+  }
+  for (const { line, what } of loaded.notYet) io.err(`${file}:${line}: ${what} cannot be played yet`)
+  if (loaded.notYet.length > 0) return 1
+  const { script } = loaded
+  const chat = script.steps.find(({ act }) => act.who === 'world' && act.fault.kind === 'chat')
+  if (direct && chat)
+    return refuse(io, `${file}:${chat.line}: a fault of the chat needs the stand-in: leave out --direct.`, 2)
+  if (until === null) return script
+  const last = isDay(until) ? daysBetween(script.start, until) + 1 : Number(until)
+  if (Number.isInteger(last) && last >= 1 && last <= script.days) return upTo(script, last)
+  return refuse(io, `--until ${until} lies outside the run: a day from 1 to ${script.days}, or its date.`, 2)
+}
+
+/** The scenario as if it ended sooner; what is expected later, or at the end, is not looked at. */
+function upTo(script: Script, days: number): Script {
+  if (days === script.days) return script
+  const soon = script.expectations.filter((one) => one.of === 'messages' && one.days && one.days[1] <= days)
+  return { ...script, days, steps: script.steps.filter((step) => step.day <= days), expectations: soon }
+}
+
+async function playIt(script: Script, options: Options, io: Io): Promise<number> {
+  const folder = options.out ?? mkdtempSync(join(tmpdir(), 'ebbline-pictures-'))
+  const database = options.database ?? `file:${join(mkdtempSync(join(tmpdir(), 'ebbline-play-')), 'play.db')}`
+  io.err(`Pictures: ${folder}`)
+  const result = await playScenario({ script, database, folder, direct: options.direct })
+  if (options.json) printJson(result, io)
+  else for (const line of told(script, result)) io.out(line)
+  for (const failed of result.checks.failed) io.err(failed)
+  return result.checks.failed.length > 0 ? 1 : 0
+}
+
+function printJson({ messages, clients, checks }: PlayResult, io: Io): void {
+  for (const message of messages) io.out(JSON.stringify(message))
+  io.out(JSON.stringify({ end: true, clients, checks }))
+}

@@ -1,0 +1,3 @@
+export type { Deed } from './log.ts'
+export { type PlayResult, playScenario } from './scenario.ts'
+export type { Delivered } from './transcript.ts'

@@ -1,0 +1,57 @@
+import type { Script } from '../scenario/index.ts'
+import { Agenda } from './agenda.ts'
+import { Board } from './board.ts'
+import type { VirtualClock } from './clock.ts'
+import { createLog, type Log } from './log.ts'
+import { planAll } from './programme.ts'
+import type { Hooks, Stage } from './stage.ts'
+
+export interface PlayParts {
+  readonly script: Script
+  readonly clock: VirtualClock
+  /** Folder for the pictures. */
+  readonly folder: string
+  readonly stage: (hooks: Hooks) => Promise<Stage>
+}
+
+/** What came of a play. The stage is still open: the closing facts are read from its store. */
+export interface Played {
+  readonly stage: Stage
+  readonly log: Log
+}
+
+// An instant at which the bot finds ever more to do is a fault of the program, not a long scenario.
+const TICKS_AN_INSTANT = 50
+
+/** Plays a scenario from the set-up to the end of the last client's last local day. */
+export async function play({ script, clock, folder, stage: make }: PlayParts): Promise<Played> {
+  const board = new Board()
+  const log = createLog({ script, clock, board, folder })
+  const stage = await make(log.hooks)
+  log.begin(stage)
+  const agenda = new Agenda()
+  planAll({ script, clock, board, stage, agenda, log })
+  const end = log.endOfRun()
+  let ticks = 0
+  for (;;) {
+    const next = earliest(agenda.next, await stage.nextDue(), stage.nextMend())
+    if (!next || next >= end) break
+    ticks = next > clock.world() ? 0 : ticks + 1
+    if (ticks > TICKS_AN_INSTANT) throw new Error(`the bot finds no end at ${clock.world().toISOString()}`)
+    clock.set(next)
+    await stage.mend()
+    await stage.tick()
+    for (let entry = agenda.take(clock.world()); entry; entry = agenda.take(clock.world())) {
+      ticks = 0
+      await entry.run()
+      log.settle()
+    }
+    log.settle()
+  }
+  return { stage, log }
+}
+
+const earliest = (...dates: (Date | null)[]): Date | null => {
+  const known = dates.filter((date) => date !== null).map((date) => date.getTime())
+  return known.length > 0 ? new Date(Math.min(...known)) : null
+}

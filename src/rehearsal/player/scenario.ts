@@ -1,0 +1,46 @@
+import type { Script } from '../scenario/index.ts'
+import { createClock } from './clock.ts'
+import { type ClientEnd, clientEnds } from './closing.ts'
+import { directStage } from './direct-stage.ts'
+import { type Checks, check } from './expected.ts'
+import type { Deed } from './log.ts'
+import { openingAt } from './opening.ts'
+import { play } from './play.ts'
+import type { Delivered } from './transcript.ts'
+
+export interface PlayResult {
+  /** Every message delivered, in order. */
+  readonly messages: readonly Delivered[]
+  /** The same with what people did in between. */
+  readonly story: readonly (Deed | Delivered)[]
+  readonly clients: readonly ClientEnd[]
+  readonly checks: Checks
+}
+
+interface Wish {
+  readonly script: Script
+  /** Address of the database: `file:PATH` or `postgresql://…`. */
+  readonly database: string
+  /** Folder for the pictures. */
+  readonly folder: string
+  /** Straight into the bot, without chat client and stand-in. */
+  readonly direct: boolean
+}
+
+/** Plays a scenario, reads what stands at the end and checks what it expects. @throws StoreProblem */
+export async function playScenario({ script, database: url, folder }: Wish): Promise<PlayResult> {
+  const clock = createClock(openingAt(script))
+  const { stage, log } = await play({
+    script,
+    clock,
+    folder,
+    stage: (hooks) => directStage({ url, clock, hooks, script }),
+  })
+  try {
+    const clients = await clientEnds(script, stage)
+    const checks = check(script, log.lines, clients, log.troubles)
+    return { messages: log.lines.map((line) => line.message), story: log.story, clients, checks }
+  } finally {
+    await stage.close()
+  }
+}
