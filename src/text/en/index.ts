@@ -6,6 +6,7 @@ import { commands } from './commands.ts'
 import { digestCard, rollCallText } from './digest.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
+import { rehearsal } from './rehearsal.ts'
 import { ruleTexts } from './rules.ts'
 import { SIGN_WORDS } from './signs.ts'
 import { words } from './words.ts'
@@ -15,6 +16,7 @@ export const en = {
   words,
   client,
   screening,
+  rehearsal,
   coach,
   commands,
   access,
