@@ -1,5 +1,5 @@
 import { COURSES, type CourseName, type Diary, diaryOf } from './diary.ts'
-import { type DayRule, type Detection, detection, perMonth } from './measure.ts'
+import { type DayRule, type Detection, detection, perMonth, type Spoken, WATCHED_DAYS } from './measure.ts'
 import { type WordFigures, wrongWords } from './wrong-words.ts'
 
 export interface Simulation {
@@ -19,9 +19,14 @@ export interface RuleFigures {
   readonly detect: Readonly<Record<'pain+2' | 'reach+1' | 'reach+2' | 'both', Detection>>
 }
 
-export const FEWEST_WEEKS = 8
+/** What each rule, by name, said in the diaries of one course. */
+export type Heard = Readonly<Record<string, readonly Spoken[]>>
 
-const rounded = (value: number): number => Math.round(value * 1000) / 1000
+export const FEWEST_WEEKS = 8
+export const COURSE_NAMES = Object.keys(COURSES) as CourseName[]
+
+/** Three digits after the point: more would promise what so many people cannot tell. */
+export const rounded = (value: number): number => Math.round(value * 1000) / 1000
 
 /** Throws RangeError naming what is allowed. */
 function check({ clients, weeks, seed }: Simulation): void {
@@ -35,51 +40,94 @@ function check({ clients, weeks, seed }: Simulation): void {
 }
 
 /** The diaries of one course: the same people, by number, in every course. */
-export function diariesOf(settings: Simulation, course: CourseName): Diary[] {
+export function* diariesOf(settings: Simulation, course: CourseName): Generator<Diary> {
   check(settings)
   const { clients, weeks, seed } = settings
-  return Array.from({ length: clients }, (_, n) => diaryOf(seed, n, COURSES[course], weeks * 7))
+  for (let n = 0; n < clients; n += 1) yield diaryOf(seed, n, COURSES[course], weeks * 7)
+}
+
+const worsens = (course: CourseName): boolean => COURSES[course].pain > 0 || COURSES[course].reach > 0
+
+/**
+ * Lets every rule read the diaries of a course, one person after another.
+ * @param each told before each person
+ */
+export function listen(
+  settings: Simulation,
+  course: CourseName,
+  rules: Readonly<Record<string, DayRule>>,
+  each: () => void = () => {},
+): Heard {
+  const heard = Object.fromEntries(Object.keys(rules).map((name): [string, Spoken[]] => [name, []]))
+  for (const diary of diariesOf(settings, course)) {
+    each()
+    const { onset } = diary
+    // a rule judges each day by the days before it, so of a worsening only the days after it need be judged
+    const last = diary.pain.length - 1
+    const days = worsens(course)
+      ? { from: onset, to: Math.min(last, onset + WATCHED_DAYS - 1) }
+      : { from: 0, to: last }
+    const asked = { ...days, worse: course !== 'stable' }
+    for (const [name, rule] of Object.entries(rules))
+      heard[name]!.push({ days: rule(diary, asked), length: diary.pain.length, onset })
+  }
+  return heard
+}
+
+/** The figures of one rule from what was heard in every course; rates to 3 digits after the point. */
+export function figuresOf(rule: string, heard: Readonly<Record<CourseName, Heard>>): RuleFigures {
+  const said = (course: CourseName): readonly Spoken[] => heard[course][rule] ?? []
+  const alarms = (course: CourseName): number => rounded(perMonth(said(course)))
+  const seen = (course: CourseName): Detection => {
+    const { days, within7 } = detection(said(course))
+    return { days, within7: rounded(within7) }
+  }
+  return {
+    rule,
+    falseAlarms: { stable: alarms('stable'), improving: alarms('improving') },
+    detect: {
+      'pain+2': seen('pain+2'),
+      'reach+1': seen('reach+1'),
+      'reach+2': seen('reach+2'),
+      both: seen('both'),
+    },
+  }
 }
 
 /**
- * Measures rules, by name, on the same diaries; rates to 3 digits after the point. The same settings give the
- * same figures on every machine.
- * @param progress told as each course begins: how many are done, of how many
+ * Measures rules, by name, on the same diaries. The same settings give the same figures on every machine.
+ * @param stableOnly rules that are heard on the stable diaries alone
+ * @param progress told before each person: how many are done, of how many
  * @throws RangeError where a setting is out of range
  */
-export function simulate(
+export function listenAll(
   settings: Simulation,
   rules: Readonly<Record<string, DayRule>>,
+  stableOnly: Readonly<Record<string, DayRule>> = {},
   progress: (done: number, of: number) => void = () => {},
-): RuleFigures[] {
-  const list = Object.values(rules)
+): Record<CourseName, Heard> {
+  const of = settings.clients * COURSE_NAMES.length
   let done = 0
-  // one course at a time, so that only its diaries are held
-  const each = <T>(course: CourseName, measure: (diaries: readonly Diary[], rule: DayRule) => T): T[] => {
-    progress(done, Object.keys(COURSES).length)
+  const each = (): void => {
+    progress(done, of)
     done += 1
-    const diaries = diariesOf(settings, course)
-    return list.map((rule) => measure(diaries, rule))
   }
-  const alarms = (course: CourseName): number[] => each(course, (d, rule) => rounded(perMonth(d, rule)))
-  const seen = (course: CourseName): Detection[] =>
-    each(course, (d, rule) => {
-      const { days, within7 } = detection(d, rule)
-      return { days, within7: rounded(within7) }
-    })
+  const heard = COURSE_NAMES.map((course): [CourseName, Heard] => [
+    course,
+    listen(settings, course, course === 'stable' ? { ...rules, ...stableOnly } : rules, each),
+  ])
+  progress(of, of)
+  return Object.fromEntries(heard) as Record<CourseName, Heard>
+}
 
-  const [stable, improving] = [alarms('stable'), alarms('improving')]
-  const [pain2, reach1, reach2, both] = [seen('pain+2'), seen('reach+1'), seen('reach+2'), seen('both')]
-  progress(done, done)
-  return Object.keys(rules).map((rule, n) => ({
-    rule,
-    falseAlarms: { stable: stable[n]!, improving: improving[n]! },
-    detect: { 'pain+2': pain2[n]!, 'reach+1': reach1[n]!, 'reach+2': reach2[n]!, both: both[n]! },
-  }))
+/** The figures of rules, by name, measured on the same diaries; throws as `listenAll`. */
+export function simulate(settings: Simulation, rules: Readonly<Record<string, DayRule>>): RuleFigures[] {
+  const heard = listenAll(settings, rules)
+  return Object.keys(rules).map((rule) => figuresOf(rule, heard))
 }
 
 /** Share of stable weeks with a wrong weekly word, the more frequent of the two ways; to 3 digits. */
 export function simulateWords(settings: Simulation): WordFigures {
-  const { pain, reach } = wrongWords(diariesOf(settings, 'stable'))
+  const { pain, reach } = wrongWords([...diariesOf(settings, 'stable')])
   return { pain: rounded(pain), reach: rounded(reach) }
 }

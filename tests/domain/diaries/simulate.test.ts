@@ -1,8 +1,20 @@
 import { describe, expect, it } from 'vitest'
 import type { Diary } from '../../../src/domain/diaries/diary.ts'
-import { detection, episodes, perMonth } from '../../../src/domain/diaries/measure.ts'
+import {
+  detection,
+  episodes,
+  perMonth,
+  type Spoken,
+  timesPerMonth,
+} from '../../../src/domain/diaries/measure.ts'
 import { diaryDays, seriesOf } from '../../../src/domain/diaries/series.ts'
-import { diariesOf, type RuleFigures, simulate, simulateWords } from '../../../src/domain/diaries/simulate.ts'
+import {
+  diariesOf,
+  listenAll,
+  type RuleFigures,
+  simulate,
+  simulateWords,
+} from '../../../src/domain/diaries/simulate.ts'
 import { alarmSum, PAIN_ALARM, REACH_ALARM } from '../../../src/domain/trend/alarm-sum.ts'
 import { USUAL } from '../../../src/domain/trend/usual-level.ts'
 
@@ -62,7 +74,7 @@ it('the weekly word is wrong on at most 2.5 % of stable weeks, each way', () => 
 })
 
 describe('measures', () => {
-  const diary = (onset: number): Diary => ({ pain: Array(91).fill(2), reach: Array(91).fill(1), onset })
+  const said = (onset: number, ...days: number[]): Spoken => ({ days, length: 91, onset })
 
   it('an episode begins anew after more than 7 days of quiet', () => {
     expect(episodes([30, 3, 5, 12, 20])).toEqual([3, 20, 30])
@@ -70,14 +82,19 @@ describe('measures', () => {
   })
 
   it('counts episodes per month of 30.4 days', () => {
-    expect(perMonth([diary(30), diary(30)], () => [1, 2, 50])).toBeCloseTo(4 / (182 / 30.4), 12)
-    expect(perMonth([], () => [1])).toBe(0)
+    expect(perMonth([said(30, 1, 2, 50), said(30, 1, 2, 50)])).toBeCloseTo(4 / (182 / 30.4), 12)
+    expect(perMonth([])).toBe(0)
+  })
+
+  it('counts every time where told to, two on one day as two', () => {
+    expect(timesPerMonth([said(30, 4, 4, 5)])).toBeCloseTo(3 / (91 / 30.4), 12)
   })
 
   it('waits from the onset, whose day is 1; an alarm before it does not count', () => {
-    expect(detection([diary(30)], () => [29, 31])).toEqual({ days: 2, within7: 1 })
-    expect(detection([diary(30), diary(40)], () => [39])).toEqual({ days: null, within7: 0 })
-    expect(detection([diary(30)], () => [])).toEqual({ days: null, within7: 0 })
+    expect(detection([said(30, 29, 31)])).toEqual({ days: 2, within7: 1 })
+    expect(detection([said(40, 39), said(40)])).toEqual({ days: null, within7: 0 })
+    expect(detection([said(30, 57)])).toEqual({ days: 28, within7: 0 })
+    expect(detection([said(30, 58)])).toEqual({ days: null, within7: 0 })
   })
 
   it('the same settings give the same figures, another seed others', () => {
@@ -89,14 +106,14 @@ describe('measures', () => {
 
   it('tells how far it is', () => {
     const told: number[][] = []
-    simulate({ clients: 2, weeks: 8, seed: 1 }, { chosen }, (done, of) => told.push([done, of]))
-    expect(told.at(0)).toEqual([0, 6])
-    expect(told.at(-1)).toEqual([6, 6])
+    listenAll({ clients: 2, weeks: 8, seed: 1 }, { chosen }, {}, (done, of) => told.push([done, of]))
+    expect(told.at(0)).toEqual([0, 12])
+    expect(told.at(-1)).toEqual([12, 12])
   })
 
   it('refuses settings that cannot be, and says what is allowed', () => {
-    expect(() => diariesOf({ clients: 0, weeks: 13, seed: 1 }, 'stable')).toThrow(/clients.*1 or more/)
+    expect(() => [...diariesOf({ clients: 0, weeks: 13, seed: 1 }, 'stable')]).toThrow(/clients.*1 or more/)
     expect(() => simulate({ clients: 5, weeks: 7, seed: 1 }, {})).toThrow(/weeks.*8 or more/)
-    expect(() => diariesOf({ clients: 5, weeks: 13, seed: 0.5 }, 'stable')).toThrow(/seed/)
+    expect(() => [...diariesOf({ clients: 5, weeks: 13, seed: 0.5 }, 'stable')]).toThrow(/seed/)
   })
 })

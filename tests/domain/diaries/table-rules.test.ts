@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest'
+import { COURSES, diaryOf } from '../../../src/domain/diaries/diary.ts'
+import { ALARMS, alarmRules, SIMULATED, tableRule } from '../../../src/domain/diaries/table-rules.ts'
+import { RULES } from '../../../src/domain/rules/table.ts'
+
+// Within the 60 days that a rule looks back, the sum by itself and the sum of the full assessment are one.
+const LENGTH = 60
+const whole = { from: 0, to: LENGTH - 1, worse: false }
+
+describe('rules read from full assessments', () => {
+  const people = Array.from({ length: 12 }, (_, n) => diaryOf(5, n, COURSES.both, LENGTH))
+
+  it.each(['reach-spread', 'pain-up'] as const)('%s speaks on the days of its sum', (id) => {
+    const sum = alarmRules(ALARMS)[id]
+    const days = people.map((diary) => [...tableRule(id)(diary, whole)])
+    expect(days).toEqual(people.map((diary) => [...sum(diary, whole)]))
+    expect(days.flat().length).toBeGreaterThan(5)
+  })
+
+  it('a word of getting better is left out where only a worsening is asked for', () => {
+    const better = Array.from({ length: 8 }, (_, n) => diaryOf(5, n, COURSES.improving, LENGTH))
+    for (const id of ['meaningful', 'trend-pain'] as const) {
+      const rule = tableRule(id)
+      expect(better.flatMap((diary) => rule(diary, whole)).length).toBeGreaterThan(10)
+      expect(better.flatMap((diary) => rule(diary, { ...whole, worse: true }))).toEqual([])
+    }
+  })
+
+  it('every rule of the table is measured or needs what the diaries do not hold', () => {
+    const held = RULES.map(({ id }) => id).filter((id) => !SIMULATED.includes(id))
+    expect(held).toEqual(['sign', 'flare', 'adherence', 'gate'])
+  })
+})
