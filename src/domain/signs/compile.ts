@@ -9,9 +9,8 @@ import {
 } from './lexicon/shape.ts'
 import { type Speller, spellerOf } from './spelling.ts'
 
-/** A word or phrase of the lexicon with the classes it belongs to. */
+/** The classes that a word or phrase of the lexicon belongs to. */
 export interface Entry {
-  readonly phrase: string
   readonly classes: readonly number[]
   readonly has: Uint8Array
 }
@@ -48,6 +47,7 @@ export interface Compiled {
   /** How many classes there are. */
   readonly size: number
   readonly skipped: ReadonlySet<string>
+  readonly spellings: ReadonlyMap<string, string>
   readonly cue: Readonly<Record<Cue, number>>
   /** Rules by the class that opens them. */
   readonly opening: readonly (readonly Rule[])[]
@@ -114,18 +114,24 @@ function plant(root: Node, phrase: string, entry: Entry, replace: boolean): void
 
 function treeOf(phrases: Map<string, Set<number>>, size: number): Node {
   const root: Node = { next: new Map(), entry: null }
-  const entries = [...phrases].map(([phrase, ids]): Entry => entryOf(phrase, [...ids], size))
-  for (const entry of entries) plant(root, entry.phrase, entry, true)
+  const shared = new Map<string, Entry>()
+  const entryFor = (ids: ReadonlySet<number>): Entry => {
+    const key = [...ids].join(' ')
+    const entry = shared.get(key) ?? entryOf([...ids], size)
+    shared.set(key, entry)
+    return entry
+  }
+  for (const [phrase, ids] of phrases) plant(root, phrase, entryFor(ids), true)
   // people leave apostrophes out; where that makes another known word ("i'll"), the other word stands
-  for (const entry of entries)
-    if (entry.phrase.includes("'")) plant(root, entry.phrase.replaceAll("'", ''), entry, false)
+  for (const [phrase, ids] of phrases)
+    if (phrase.includes("'")) plant(root, phrase.replaceAll("'", ''), entryFor(ids), false)
   return root
 }
 
-function entryOf(phrase: string, classes: readonly number[], size: number): Entry {
+function entryOf(classes: readonly number[], size: number): Entry {
   const has = new Uint8Array(size)
   for (const id of classes) has[id] = 1
-  return { phrase, classes, has }
+  return { classes, has }
 }
 
 function orders<T>(items: readonly T[]): T[][] {
@@ -187,11 +193,12 @@ export function compile(source: LexiconSource): Compiled {
     asides: treeOf(asides, size),
     size,
     skipped: new Set(lexicon.skipped),
+    spellings: new Map(Object.entries(lexicon.spellings)),
     cue,
     opening,
     subjects,
-    number: entryOf('#', [], size),
-    unknown: entryOf('?', [], size),
+    number: entryOf([], size),
+    unknown: entryOf([], size),
     speller: spellerOf(wordsOf(spellable), [
       ...wordsOf([...phrases.keys(), ...asides.keys()]),
       ...lexicon.ordinary,

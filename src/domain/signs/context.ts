@@ -117,6 +117,7 @@ export function contextOf(
   const bySentence = emptySets(sentence, lexicon.size)
   const byClause = emptySets(clause, lexicon.size)
   const anywhere = new Uint8Array(lexicon.size)
+  anywhere[lexicon.cue.odd] = 1
   for (const aside of asides) {
     for (const set of [bySentence[sentence[aside.unit]!]!, byClause[clause[aside.unit]!]!, anywhere]) {
       add(set, aside.entry)

@@ -1,5 +1,5 @@
 import { careOf } from './catalogue.ts'
-import type { Match, Reading } from './match.ts'
+import { contrastWithin, type Match, type Reading } from './match.ts'
 
 export type Verdict = 'sure' | 'unsure' | 'denied' | 'dropped'
 
@@ -13,7 +13,12 @@ const HISTORY = 'cancer-history'
 const highest = (flags: Uint8Array, at: readonly number[]): number => Math.max(...at.map((i) => flags[i]!))
 
 function negation(reading: Reading, match: Match): Verdict | null {
-  const level = highest(reading.polarity.negated, match.at)
+  // "no pain there but numb": what stands before the contrast is only the place of what follows it
+  const contrast = contrastWithin(reading, match)
+  const level = highest(
+    reading.polarity.negated,
+    match.at.filter((i) => i >= contrast),
+  )
   if (level === 0 || match.rule.isNegative) return null
   if (level > 1) return match.rule.denialOnly ? 'dropped' : 'unsure'
   const { thing } = reading.lexicon.cue

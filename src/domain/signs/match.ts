@@ -61,7 +61,15 @@ function nextPart(reading: Reading, rule: Rule, part: readonly number[], from: n
   return -1
 }
 
+/** A rule whose further parts stand nowhere in the message need not be tried at every word. */
+function canHold({ context }: Reading, rule: Rule): boolean {
+  for (let k = 1; k < rule.parts.length; k++)
+    if (!rule.parts[k]!.some((id) => context.anywhere[id] === 1)) return false
+  return true
+}
+
 function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
+  if (!canHold(reading, rule)) return null
   const at = [start]
   for (const part of rule.parts.slice(1)) {
     const next = nextPart(reading, rule, part, at.at(-1)!)
@@ -79,7 +87,7 @@ function holds({ context }: Reading, match: Match): boolean {
   return anywhere === null || context.anywhere[anywhere] === 1
 }
 
-/** All rules found; those for a word on its own only where no other rule uses the word. */
+/** All rules found. */
 export function matchesOf(reading: Reading): Match[] {
   const found: Match[] = []
   const { cue, opening } = reading.lexicon
@@ -92,7 +100,19 @@ export function matchesOf(reading: Reading): Match[] {
         if (match !== null && holds(reading, match)) found.push(match)
       }
   }
+  return withoutShared(reading, found)
+}
+
+/** The unit behind the last contrast that a match reaches across, or -1. */
+export function contrastWithin({ units }: Reading, { at }: Match): number {
+  for (let i = at.at(-1)!; i > at[0]!; i--) if (units[i]!.gap === BREAK.contrast) return i
+  return -1
+}
+
+/** A word on its own counts only where no other rule of the same clause uses the word. */
+function withoutShared(reading: Reading, found: readonly Match[]): Match[] {
   const used = new Uint8Array(reading.units.length)
-  for (const match of found) if (!match.rule.alone) for (const i of match.at) used[i] = 1
+  for (const match of found)
+    if (!match.rule.alone && contrastWithin(reading, match) < 0) for (const i of match.at) used[i] = 1
   return found.filter((match) => !match.rule.alone || match.at.every((i) => used[i] === 0))
 }

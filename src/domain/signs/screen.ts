@@ -102,9 +102,14 @@ function evidenceOf(
   quote: (from: number, to: number) => string,
 ): Screening['evidence'] {
   const evidence: { sign: SignId | 'all'; words: string; negated: boolean }[] = []
+  const seen = new Set<string>()
+  const told = new Set<SignId | 'all'>()
   const add = (sign: SignId | 'all', words: string, negated: boolean): void => {
-    if (!evidence.some((one) => one.sign === sign && one.words === words))
-      evidence.push({ sign, words, negated })
+    const key = `${sign} ${words}`
+    if (seen.has(key)) return
+    seen.add(key)
+    told.add(sign)
+    evidence.push({ sign, words, negated })
   }
   for (const { match, verdict } of judged) {
     const { sign } = match.rule
@@ -117,9 +122,7 @@ function evidenceOf(
     if (denied.includes('all') && unit.entry.has[cue['deny-all']] === 1) add('all', quote(i, i), true)
     for (const id of unit.entry.classes) {
       const sign = subjects[id]
-      const isQuoted =
-        sign === undefined || !denied.includes(sign) || evidence.some((one) => one.sign === sign)
-      if (!isQuoted) add(sign, quote(i, i), true)
+      if (sign !== undefined && denied.includes(sign) && !told.has(sign)) add(sign, quote(i, i), true)
     }
   })
   return evidence

@@ -50,9 +50,10 @@ function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: 
       if (isHyphen(tokens, i) && i > at) continue
       break
     }
-    const step = stepFrom(node, token.text, lexicon)
+    const word = lexicon.spellings.get(token.text) ?? token.text
+    const step = stepFrom(node, word, lexicon)
     if (step === undefined) {
-      if (i === at || skips === MOST_SKIPS || !lexicon.skipped.has(token.text)) break
+      if (i === at || skips === MOST_SKIPS || !lexicon.skipped.has(word)) break
       skips += 1
       continue
     }
@@ -116,22 +117,26 @@ export interface Aside {
   readonly unit: number
 }
 
-/** "fine now", "gone numb": the words within such a phrase say nothing of their own. */
-function isWhole({ has }: Entry, { cue }: Compiled): boolean {
-  return has[cue.shield] === 1 || has[cue.gone] === 1 || has[cue.old] === 1
-}
+const says = ({ has }: Entry, cues: readonly (keyof Compiled['cue'])[], { cue }: Compiled): boolean =>
+  cues.some((name) => has[cue[name]] === 1)
 
-/** All circumstances told; they may overlap, but a shield ("gone numb") hides what it holds ("gone"). */
+/** All circumstances told. They may overlap, but no "gone" is told within "gone numb", no "now" within "fine now". */
 export function asidesOf(tokens: readonly Token[], units: readonly Unit[], lexicon: Compiled): Aside[] {
   const asides: Aside[] = []
   let unit = 0
+  let shieldedTo = 0
   for (let i = 0; i < tokens.length; ) {
     while (unit + 1 < units.length && units[unit + 1]!.start <= tokens[i]!.start) unit += 1
     const found = tokens[i]!.kind === 'mark' ? NONE : phrasesFrom(tokens, i, lexicon.asides, lexicon)
     const longest = found.at(-1)
-    if (longest?.entry.has[lexicon.cue.shield] !== 1)
-      for (const { entry } of found) asides.push({ entry, unit })
-    i = longest !== undefined && isWhole(longest.entry, lexicon) ? longest.next : i + 1
+    if (longest !== undefined && says(longest.entry, ['shield'], lexicon)) shieldedTo = longest.next
+    for (const { entry } of found)
+      if (i >= shieldedTo || !says(entry, ['gone', 'old', 'always', 'shielded'], lexicon))
+        asides.push({ entry, unit })
+    i =
+      longest !== undefined && i >= shieldedTo && says(longest.entry, ['gone', 'old'], lexicon)
+        ? longest.next
+        : i + 1
   }
   return asides
 }

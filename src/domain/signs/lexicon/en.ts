@@ -4,7 +4,7 @@ import { events } from './en/events.ts'
 import { functions } from './en/functions.ts'
 import { lookalikes } from './en/lookalikes.ts'
 import { mind } from './en/mind.ts'
-import { ordinary, skipped } from './en/ordinary.ts'
+import { ordinary, skipped, spellings } from './en/ordinary.ts'
 import { helpers, patterns } from './en/patterns.ts'
 import { places } from './en/places.ts'
 import { sensations } from './en/sensations.ts'
@@ -39,6 +39,7 @@ export const en: LexiconSource = {
     ],
     topic: ['bladder', 'pee', 'loo', 'bowel', 'poo', 'wind', 'erection', 'sex', 'elsewhere'],
     odd: ['odd-word'],
+    shielded: ['on-purpose'],
     'arm-calm': ['slow', 'arm-work'],
     'fall-plain': ['fall-idiom', 'thing-slipped'],
     thing: [
@@ -148,6 +149,7 @@ export const en: LexiconSource = {
     erection: 'sexual-change',
     'sex-fine': 'sexual-change',
   },
+  spellings,
   skipped,
   ordinary: `${ordinary}, ${lookalikes}`,
 }

@@ -36,6 +36,7 @@ export const CUES = [
   'gone',
   'always',
   'shield',
+  'shielded',
   'place',
   'topic',
   'thing',
@@ -97,6 +98,8 @@ export const lexiconShape = z.strictObject({
   patterns: z.array(pattern),
   /** A sign's subject: named as fine, or after "no", it denies the sign. */
   subjects: z.record(z.string(), z.enum(SIGN_IDS)),
+  /** Chat and dialect spellings, and the word each stands for. */
+  spellings: z.record(z.string(), z.string()),
   /** Words that may stand inside any phrase without breaking it. */
   skipped: phrases,
   /** Everyday words that a typing slip must never be made of. */

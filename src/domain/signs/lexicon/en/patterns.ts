@@ -118,6 +118,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['both-legs', 'leg|both-legs', { needs: 'both-once', unsure: true }],
   ['both-legs', 'both-legs yes', { within: 1, across: 'comma' }],
   ['both-legs', 'both-legs', { alone: true, needs: 'in-both', unsure: true }],
+  ['both-legs', 'both-legs', { alone: true, unsure: true, unless: 'legs-plain' }],
   // weakness
   ['leg-weakness', 'weak-alone', {}],
   [
@@ -221,6 +222,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['night-pain', 'wakes & pain|back|leg|legs|sore', { within: 5, across: 'comma', unless: 'settles' }],
   ['weight-loss', 'weight', { unless: 'on-purpose' }],
   ['weight-loss', 'weight', { unsure: true, needs: 'without-trying' }],
+  ['weight-loss', 'lose weight-count', { within: 2, unsure: true, needs: 'without-trying' }],
   ['weight-loss', 'lose weight-count', { within: 2, unless: 'on-purpose' }],
   ['night-sweats', 'sweats', {}],
   ['cancer-history', 'cancer', {}],

@@ -1,0 +1,126 @@
+import { createReadStream } from 'node:fs'
+import { createInterface } from 'node:readline'
+import { parseArgs } from 'node:util'
+import { z } from 'zod'
+import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
+import { type Expectation, type Score, score } from '../domain/signs/score.ts'
+import { screen } from '../domain/signs/screen.ts'
+import type { Io } from './io.ts'
+
+export const help = `Usage: ebb screen [--score FILE]
+Looks for urgent signs in texts: JSON Lines from standard input, one object a line, one object out in the same order.
+In:  {"id", "text", "locale": "en"}   (all but "text" may be left out)
+Out: {"id", "signs", "denied", "care", "unsure", "evidence": [{"sign", "words", "negated"}]}
+A line that cannot be used gives {"error"} in its place.
+--score FILE  reads texts that also state "signs", "denied", "ask" and "part", and prints by part how many signs are
+              caught and how many texts without one are left alone.`
+
+const Text = z.object({
+  id: z.unknown().optional(),
+  text: z.string(),
+  locale: z.string().default('en'),
+})
+
+const signId = z.string().refine((id): id is SignId => isSignId(id), 'no sign of the catalogue')
+const Expected = z.object({
+  text: z.string(),
+  locale: z.string().default('en'),
+  signs: z.array(signId),
+  denied: z.array(z.union([z.literal('all'), signId])).default([]),
+  ask: z.boolean().default(false),
+  part: z.string().default('all'),
+})
+
+/** A line that cannot be used; the message says what to write instead. */
+class BadLine extends Error {}
+
+function read<T>(line: string, shape: z.ZodType<T>): T {
+  let json: unknown
+  try {
+    json = JSON.parse(line)
+  } catch {
+    throw new BadLine('not JSON: write one object a line, as {"text": "2 calf 4"}')
+  }
+  const parsed = shape.safeParse(json)
+  if (parsed.success) return parsed.data
+  const [issue] = parsed.error.issues
+  throw new BadLine(`${issue?.path.join('.') || 'the line'}: ${issue?.message ?? 'not understood'}`)
+}
+
+function answer(line: string): Record<string, unknown> {
+  try {
+    const { id, text, locale } = read(line, Text)
+    const screening = screen(text, locale)
+    return id === undefined ? { ...screening } : { id, ...screening }
+  } catch (error) {
+    if (error instanceof BadLine) return { error: error.message }
+    throw error
+  }
+}
+
+async function stream(io: Io): Promise<number> {
+  for await (const line of createInterface({ input: io.stdin, crlfDelay: Number.POSITIVE_INFINITY }))
+    if (line.trim() !== '') await io.out(JSON.stringify(answer(line)))
+  return 0
+}
+
+const share = (part: number, whole: number): number | null =>
+  whole === 0 ? null : Math.round((part / whole) * 1000) / 1000
+
+function figures(part: string, { texts, emergency, otherSigns, signless, denials, wrong }: Score) {
+  return {
+    part,
+    texts,
+    emergency: { ...emergency, share: share(emergency.caught, emergency.of) },
+    otherSigns: { ...otherSigns, share: share(otherSigns.caught, otherSigns.of) },
+    signless: {
+      ...signless,
+      aloneShare: share(signless.alone, signless.of),
+      askedShare: share(signless.asked, signless.of),
+    },
+    denials: { ...denials, share: share(denials.found, denials.of) },
+    wrong: wrong.length,
+  }
+}
+
+async function scoreFile(file: string, io: Io): Promise<number> {
+  const parts = new Map<string, (Expectation & { locale: string })[]>()
+  let number = 0
+  try {
+    for await (const line of createInterface({ input: createReadStream(file) })) {
+      number += 1
+      if (line.trim() === '') continue
+      const { part, ...expected } = read(line, Expected)
+      parts.set(part, [...(parts.get(part) ?? []), expected])
+    }
+  } catch (error) {
+    io.err(
+      `${file}${number > 0 ? `, line ${number}` : ''}: ${error instanceof Error ? error.message : String(error)}`,
+    )
+    return error instanceof BadLine ? 1 : 2
+  }
+  for (const [part, texts] of parts) {
+    const locale = texts[0]!.locale
+    io.out(
+      JSON.stringify(
+        figures(
+          part,
+          score(texts, (text) => screen(text, locale)),
+        ),
+      ),
+    )
+  }
+  return 0
+}
+
+/** Exit 0 done, 1 the file to score is broken, 2 wrong use. */
+export async function run(args: string[], io: Io): Promise<number> {
+  let file: string | undefined
+  try {
+    file = parseArgs({ args, options: { score: { type: 'string' } } }).values.score
+  } catch (error) {
+    io.err(`${error instanceof Error ? error.message : String(error)}\n${help}`)
+    return 2
+  }
+  return file === undefined ? stream(io) : scoreFile(file, io)
+}

@@ -1,0 +1,118 @@
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { isSignId } from '../../../src/domain/signs/catalogue.ts'
+import { screen } from '../../../src/domain/signs/screen.ts'
+
+interface Row {
+  readonly text: string
+  readonly signs: readonly string[]
+  readonly part: string
+}
+const rows = readFileSync(new URL('corpus/en.jsonl', import.meta.url), 'utf8')
+  .trim()
+  .split('\n')
+  .map((line): Row => JSON.parse(line))
+const anyText = fc.oneof(
+  fc.string({ maxLength: 2500, unit: 'binary' }),
+  fc
+    .array(fc.constantFrom(...rows.flatMap(({ text }) => text.split(' '))), { maxLength: 60 })
+    .map((words) => words.join(' ')),
+)
+const anyRow = fc.constantFrom(...rows)
+const plain = ({ signs, denied, care, unsure }: ReturnType<typeof screen>) => ({
+  signs,
+  denied,
+  care,
+  unsure,
+})
+
+describe('laws of the screen', () => {
+  it('is total and keeps to the catalogue', () => {
+    fc.assert(
+      fc.property(anyText, fc.string(), (text, locale) => {
+        const { signs, denied, unsure, evidence } = screen(text, locale)
+        for (const sign of [...signs, ...unsure]) expect(isSignId(sign)).toBe(true)
+        for (const sign of denied) expect(sign === 'all' || !signs.includes(sign)).toBe(true)
+        for (const { words } of evidence) expect(text).toContain(words)
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  it('is deterministic', () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        expect(screen(text, 'en')).toEqual(screen(text, 'en'))
+      }),
+    )
+  })
+
+  it('minds neither case nor spaces nor closing marks', () => {
+    fc.assert(
+      fc.property(anyRow, fc.constantFrom('.', '!', '...', ' .', ' 🙏'), ({ text }, end) => {
+        const bare = text.replace(/[.!?\s]+$/u, '')
+        const asked = /\?\s*$/u.test(text) ? '?' : ''
+        const changed = `  ${bare.toUpperCase().replaceAll(' ', '   ')}${asked || end} `
+        expect(plain(screen(changed, 'en'))).toEqual(plain(screen(`${bare}${asked}`, 'en')))
+      }),
+      { numRuns: 600 },
+    )
+  })
+
+  it.each([
+    ['no fever', 'fever-unwell'],
+    ['no night sweats', 'night-sweats'],
+    ['no chest pain', 'chest-breath'],
+    ['bowels fine', 'bowel-change'],
+    ['no calf swelling', 'calf-swelling'],
+  ])('keeps a sign when a different one is denied: %s', (denial, denied) => {
+    for (const { text, signs } of rows.filter((row) => row.signs.length > 0 && !row.signs.includes(denied))) {
+      const joined = `${text.replace(/[.!?]+$/u, '')}. ${denial[0]!.toUpperCase()}${denial.slice(1)}`
+      const alone = screen(text, 'en').signs
+      for (const sign of signs.filter((one) => alone.some((other) => other === one)))
+        expect(screen(joined, 'en').signs, joined).toContain(sign)
+      for (const sign of signs.filter((one) => alone.some((other) => other === one)))
+        expect(screen(`${denial}, but ${text}`, 'en').signs, `${denial}, but ${text}`).toContain(sign)
+    }
+  })
+
+  it('says the same of a text said twice', () => {
+    for (const { text } of rows) {
+      const once = screen(text, 'en').signs
+      const twice = screen(`${text}\n${text}`, 'en').signs
+      for (const sign of once) expect(twice, text).toContain(sign)
+    }
+  })
+
+  it('stays under 5 ms on hostile strings of 2,000 characters', () => {
+    const hostile = [
+      'numb ',
+      'between my ',
+      "can't ",
+      'no ',
+      'not not, ',
+      'no numbness or ',
+      'what if i ',
+      'my dad ',
+      'both legs ',
+      'a',
+      ')(',
+      '?',
+      'zqxvbladerrnesk ',
+      'pee but ',
+      'it is not that i do not ',
+      'fine ',
+      'leg foot arm ',
+    ].map((piece) => piece.repeat(2000).slice(0, 2000))
+    for (const text of hostile) {
+      screen(text, 'en')
+      const times = Array.from({ length: 5 }, () => {
+        const start = performance.now()
+        screen(text, 'en')
+        return performance.now() - start
+      })
+      expect(Math.min(...times), text.slice(0, 20)).toBeLessThan(5)
+    }
+  })
+})
