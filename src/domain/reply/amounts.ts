@@ -11,6 +11,7 @@ export type Amount =
 const asked = (from: Item): Amount => ({ value: null, from })
 const EVERYDAY: readonly Item['cue'][] = [
   'did',
+  'vagueCount',
   'done',
   'session',
   'zone',
@@ -73,7 +74,11 @@ function missedAt(items: readonly Item[], at: number, planned: number): Amount {
     n.unread = true
     return { value: planned - n.value, from: items[at]! }
   }
-  return n?.cue === 'session' || isBreak(n) || n?.cue === 'word' || n?.cue === 'dayPart'
+  return n?.cue === 'session' ||
+    n?.cue === 'vagueCount' ||
+    isBreak(n) ||
+    n?.cue === 'word' ||
+    n?.cue === 'dayPart'
     ? asked(items[at]!)
     : null
 }
@@ -124,6 +129,6 @@ export function painInWords(items: readonly Item[]): Amount {
   const free = says('painFree') ?? says('noSymptoms')
   if (free && vague) return asked(vague)
   if (free) return { value: 0, from: free }
-  const changed = vague ?? says('better')
+  const changed = vague ?? says('better') ?? says('limit')
   return changed ? asked(changed) : null
 }

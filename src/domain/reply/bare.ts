@@ -24,6 +24,8 @@ interface Field {
   readonly most: number
   readonly planned: number
   readonly asked: Ask | null
+  /** Pain was told in words: a number may then be something else. */
+  readonly vague: boolean
 }
 
 /** A number that can only be pain, whatever its place. */
@@ -59,6 +61,7 @@ function one(n: Item, field: Field): BareFound {
   if (asked === 'sessions' && !isBefore(n, zones)) return ask('sessions', 'pain')
   if (onlyPain(n, most)) return !alone || n.range ? { ...NONE, pains: [n] } : ask('pain')
   if (zones.length === 0) return n.value > most ? ask('pain') : ask('sessions', 'pain')
+  if (!isBefore(n, zones) && field.vague) return ask('sessions', 'pain')
   if (!isBefore(n, zones)) return { ...NONE, pains: [n] }
   if (!Number.isInteger(n.value) || n.range) return ask('sessions', 'pain')
   return { ...NONE, sessions: n }

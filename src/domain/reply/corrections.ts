@@ -1,5 +1,8 @@
 import { type Item, isBreak } from './items.ts'
 
+/** Nobody corrects more often in one message; each costs a look at all of it. */
+const MOST_CORRECTIONS = 8
+
 const SMALL: readonly Item['cue'][] = [
   'article',
   'be',
@@ -74,12 +77,13 @@ function replace(items: readonly Item[], at: number): void {
 /** Applies "sorry, 5" and the like; answers whether the message corrects something. */
 export function applyCorrections(items: readonly Item[]): boolean {
   let corrects = false
+  let replaced = 0
   items.forEach((item, at) => {
     if (item.unread) return
     const cue = item.cue === 'correction' || item.cue === 'sorry'
     if (!cue || !leadsToValue(items, at)) return
     corrects = true
-    replace(items, at)
+    if (++replaced <= MOST_CORRECTIONS) replace(items, at)
   })
   return notButThat(items) || corrects
 }

@@ -133,7 +133,8 @@ export function fold(original: string): Folded {
   let at = 0
   let read = 0
   for (const character of original) {
-    if (++read > MOST_CHARACTERS) break
+    // a single sign can unfold into eighteen letters: what is read stays bounded all the same
+    if (++read > MOST_CHARACTERS || text.length > 2 * MOST_CHARACTERS) break
     const next = at + character.length
     const isKeycap = character.codePointAt(0) === KEYCAP
     const plain = isKeycap ? keycapGap(text, original.slice(next, next + 1)) : foldOnce(character)

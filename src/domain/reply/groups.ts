@@ -1,5 +1,5 @@
 import type { Day } from '../day.ts'
-import { type Item, isBreak } from './items.ts'
+import { type Item, isBreak, isMark } from './items.ts'
 
 /** What a message says of one day; `date` null where no day was named. */
 export interface DayGroup {
@@ -31,7 +31,7 @@ const hasContent = (items: readonly Item[]): boolean =>
 function onlyCompares(items: readonly Item[], at: number): boolean {
   for (let i = at - 1; i >= 0 && i >= at - 4; i--) {
     const { cue } = items[i]!
-    if (cue === 'compare' || cue === 'from' || cue === 'same' || cue === 'no') return true
+    if (cue === 'compare' || cue === 'limit' || cue === 'from' || cue === 'same' || cue === 'no') return true
     if (cue === 'better' || cue === 'moved') return false
     if (isBreak(items[i]) || CONTENT.has(cue)) return false
   }
@@ -47,10 +47,11 @@ interface Chunk {
 function chunksOf(items: readonly Item[]): Chunk[] {
   const chunks: Chunk[] = [{ items: [], days: [] }]
   items.forEach((item, at) => {
+    if (isMark(item, '(')) chunks.push({ items: [], days: [] })
     const chunk = chunks.at(-1)!
     if (item.date !== null && !item.unread && !onlyCompares(items, at)) chunk.days.push(chunk.items.length)
     chunk.items.push(item)
-    if (isBreak(item)) chunks.push({ items: [], days: [] })
+    if (isBreak(item) || isMark(item, ')')) chunks.push({ items: [], days: [] })
   })
   return chunks
 }
@@ -83,6 +84,10 @@ export function groupByDay(items: readonly Item[], promptDay: Day): DayGroup[] {
     const trails = !hasContent(chunk.items) && !chunks.slice(n + 1).some((c) => hasContent(c.items))
     for (const part of partsOf(chunk)) {
       // a day word at the end of its clause dates what came before it
+      if (part.closes && part.items.some((item) => item.cue === 'was')) {
+        groups.push({ date: part.date, items: part.items })
+        continue
+      }
       const dates = open.date === null && (trails ? isBareDay(part.items) : part.closes)
       if (dates) {
         groups.push({ date: part.date, items: [...open.items, ...part.items] })

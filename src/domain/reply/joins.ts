@@ -120,6 +120,8 @@ const foreign: Join = (items, at) => {
     const more = items[at + 3]?.cue === 'unit' || items[at + 3]?.cue === 'dayPart' ? 1 : 0
     return [3 + more, [skipped(items, at, at + 2 + more)]]
   }
+  if (isNum(a) && b?.cue === 'setsOf' && isNum(c)) return [3, [skipped(items, at, at + 2)]]
+  if (isNum(a) && b?.cue === 'setsOf') return [2, [skipped(items, at, at + 1)]]
   if (isNum(a) && b?.cue === 'dayPart' && b.tight) return [2, [skipped(items, at, at + 1), b]]
   if (
     isNum(a) &&

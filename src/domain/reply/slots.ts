@@ -2,7 +2,7 @@ import type { Side } from '../checkin.ts'
 import type { Reach } from '../reach.ts'
 import { type Amount, painInWords, sessionsInWords } from './amounts.ts'
 import { placeBare } from './bare.ts'
-import type { Item } from './items.ts'
+import { type Item, isBreak } from './items.ts'
 import { type Labelled, namesSessions, pairLabels } from './labels.ts'
 import type { Language } from './lexicon/compile.ts'
 import type { Evidence, ReadingContext, Slot } from './reading.ts'
@@ -43,6 +43,12 @@ function sortNumbers(items: readonly Item[], pairs: readonly Labelled[]): Number
   return numbers
 }
 
+/** Pain was told by name, in words or after the zone: a "none" at the end can only be sessions. */
+function painTold(items: readonly Item[], numbers: Numbers, zones: readonly Item[]): boolean {
+  if (numbers.pains.length > 0 || items.some((i) => i.cue === 'painVague' && !i.unread)) return true
+  return numbers.bare.length === 1 && numbers.bare[0]!.start > zones[0]!.start
+}
+
 /** "none" is sessions, reach or pain by its place: beside a name, as the zone between numbers, or before a zone. */
 function placeNothing(
   items: readonly Item[],
@@ -63,6 +69,7 @@ function placeNothing(
     else if (zones.some((z) => z.start > item.start)) item.cue = 'noSession'
     else if (zones.length === 0 && numbers.bare.length + numbers.pains.length > 0 && cues[1] !== undefined)
       item.cue = 'zone'
+    else if (zones.length > 0 && painTold(items, numbers, zones)) item.cue = 'noSession'
     else if (zones.length > 0) for (const slot of ['sessions', 'pain'] as const) found.unsure.add(slot)
     else if (context.asked === 'sessions') item.cue = 'noSession'
     else if (context.asked === 'pain') item.cue = 'painFree'
@@ -134,10 +141,17 @@ function hoursOfPain(
   return sessionsKnown || hours.some((n) => n.value > most) ? hours : 'ask'
 }
 
+/** "as yesterday", and nothing else in the clause. */
+const isWholeComparison = (items: readonly Item[], at: number): boolean =>
+  items[at]!.cue === 'compare' &&
+  isBreak(items[at - 1]) &&
+  items[at + 1]?.date != null &&
+  isBreak(items[at + 2])
+
 /** Same as before: what was not told otherwise is asked back, with the values of that day at hand. */
 function takeSame(items: readonly Item[], found: SlotsFound): void {
   for (const [at, item] of items.entries()) {
-    if (item.cue !== 'same' || item.unread || item.denied) continue
+    if (item.unread || item.denied || !(item.cue === 'same' || isWholeComparison(items, at))) continue
     const next = items[at + 1]?.cue
     if (next === 'leg' || next === 'legs' || next === 'sideNoun') {
       found.unsure.delete('reach')
@@ -184,7 +198,11 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   const pains = [...numbers.pains, ...(hours === 'ask' ? [] : hours)]
   const bare = hours === 'ask' ? [] : numbers.bare.filter((n) => !hours.includes(n))
   const known = { sessions: knowsSessions, pain: pains.length > 0 || (painWords?.value ?? null) !== null }
-  const placed = placeBare(bare, { items, zones: reach.zones, most, planned, asked: context.asked }, known)
+  const placed = placeBare(
+    bare,
+    { items, zones: reach.zones, most, planned, asked: context.asked, vague: painWords !== null },
+    known,
+  )
   if (hours === 'ask') for (const slot of ['sessions', 'pain'] as const) found.unsure.add(slot)
   takeSessions(
     found,

@@ -70,6 +70,7 @@ export const CUES = {
   ask: 'opens a question',
   unit: 'a number before it is no value of ours',
   unitBefore: 'a number after it is no value of ours',
+  setsOf: 'sets of so many: no value of ours',
   clock: 'a number after it is a time',
   exercise: 'after a zone, the name of an exercise',
   yes: 'yes',

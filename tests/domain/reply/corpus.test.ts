@@ -1,0 +1,48 @@
+import { readFileSync } from 'node:fs'
+import { afterAll, describe, expect, it } from 'vitest'
+import { emptyTally, scoreLine, tally } from '../../../src/cli/parse-score.ts'
+import { readReply } from '../../../src/domain/reply/read.ts'
+import type { Ask } from '../../../src/domain/reply/reading.ts'
+
+interface Line {
+  readonly text: string
+  readonly planned?: number
+  readonly asked?: Ask
+  readonly expect: Record<string, unknown>
+  readonly part?: 'kept'
+}
+
+/** Goals on replies not used while the reader was built, in percent of slots. */
+const RIGHT = 97
+const SILENT = 0.5
+
+const lines = readFileSync(new URL('corpus/en.jsonl', import.meta.url), 'utf8')
+  .trim()
+  .split('\n')
+  .map((line): Line => JSON.parse(line) as Line)
+
+const read = (line: Line) =>
+  readReply(line.text, {
+    planned: line.planned ?? 2,
+    today: '2026-03-04',
+    promptDay: '2026-03-04',
+    locale: 'en',
+    asked: line.asked ?? null,
+  })
+
+describe('corpus of replies', () => {
+  const printed: string[] = []
+  afterAll(() => console.log(printed.join('\n')))
+
+  it.each(['seen while tuning', 'set aside'])('%s', (part) => {
+    const sum = emptyTally()
+    for (const line of lines) {
+      if ((line.part === 'kept') !== (part === 'set aside')) continue
+      tally(sum, line.expect, read(line) as unknown as Record<string, unknown>)
+    }
+    printed.push(scoreLine(part, sum))
+    expect(sum.replies).toBeGreaterThan(300)
+    expect((100 * sum.slotsRight) / sum.slots).toBeGreaterThanOrEqual(RIGHT)
+    expect((100 * sum.silent) / sum.slots).toBeLessThanOrEqual(SILENT)
+  })
+})
