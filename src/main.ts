@@ -1,9 +1,13 @@
-import { pino } from 'pino'
+import { type Logger, pino } from 'pino'
 import { ChatProblem } from './chat/client.ts'
+import { within } from './chat/in-flight.ts'
 import { readSettings, type Settings, SettingsError } from './config.ts'
 import { startTicker } from './schedule/ticker.ts'
 import { startService } from './service.ts'
 import { StoreProblem } from './store/problem.ts'
+
+// A keeper's tools wait so long for a stop before they kill.
+const STOP_MS = 4_800
 
 /** An error of the operator is said in one sentence with the mend; anything else is a fault of ours. */
 const isOperators = (error: unknown): error is Error =>
@@ -25,7 +29,8 @@ async function serve(settings: Settings, token: string): Promise<number> {
   const ended = new Promise<number>((resolve) => {
     end = resolve
   })
-  const service = await startService({
+  for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => end(0))
+  const starting = startService({
     databaseUrl: settings.databaseUrl,
     token,
     api: settings.api,
@@ -36,14 +41,20 @@ async function serve(settings: Settings, token: string): Promise<number> {
       end(1)
     },
   })
+  const service = await Promise.race([starting, ended.then(() => null)])
+  if (!service) return leave(0, log)
   const ticker = startTicker(() => service.bot.tick(), log)
-  for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => end(0))
   log.info('ready')
   const code = await ended
   await ticker.stop()
-  await service.stop()
+  await within(service.stop(), STOP_MS, undefined)
+  return leave(code, log)
+}
+
+/** Ends at once: what is still under way is in the database, and is taken up at the next start. */
+function leave(code: number, log: Logger): never {
   log.info('stopped')
-  return code
+  process.exit(code)
 }
 
 try {

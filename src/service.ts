@@ -1,10 +1,11 @@
-import type { Client } from 'discord.js'
+import { type Client, DiscordAPIError, HTTPError } from 'discord.js'
 import type { Logger } from 'pino'
 import { commands } from '../commands/index.ts'
 import { type Bot, type BotParts, createBot } from './bot.ts'
-import { type Chat, connect, createClient } from './chat/client.ts'
+import { type Chat, ChatProblem, connect, createClient } from './chat/client.ts'
 import { createCourier } from './chat/courier.ts'
 import type { OnSent } from './chat/delivery.ts'
+import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
 import { safeError } from './chat/safe-error.ts'
 import type { Weeks } from './domain/digest/weeks.ts'
@@ -13,6 +14,9 @@ import type { Picture } from './engine/message.ts'
 import { drawWeeks } from './picture/index.ts'
 import { type OpenStore, openStore } from './store/open.ts'
 import { textsFor } from './text/index.ts'
+
+// Of the 5 s that a stop may take: a long line of messages must not hold it up.
+const LAST_WORK_MS = 3_500
 
 export interface ServiceParts {
   readonly databaseUrl: string
@@ -55,9 +59,10 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     ...(parts.onSent ? { onSent: parts.onSent } : {}),
     ...(parts.onHandled ? { onHandled: parts.onHandled } : {}),
   })
+  let chat: Chat | null = null
   try {
     const texts = textsFor('en')
-    const chat = await connect({
+    chat = await connect({
       client,
       token: parts.token,
       bot,
@@ -69,23 +74,37 @@ export async function startService(parts: ServiceParts): Promise<Service> {
       log,
       ...(parts.lost ? { lost: parts.lost } : {}),
     })
-    await registerCommands({
-      rest: client.rest,
-      appId: client.application!.id,
-      commands,
-      words: texts.commands,
-      settings: store.settings,
-    })
-    return { bot, chat, store, client, stop: () => stop(chat, bot, store) }
+    await register(client, store)
+    const entered = chat
+    return { bot, chat, store, client, stop: () => stop(entered, bot, store) }
   } catch (error) {
+    await chat?.close()
     await store.close()
     throw error
   }
 }
 
+/** The commands as the platform offers them; a platform that fails meanwhile is the keeper's to look at. */
+async function register(client: Client, { settings }: OpenStore): Promise<void> {
+  const { commands: words, chat } = textsFor('en')
+  try {
+    await registerCommands({
+      rest: client.rest,
+      appId: client.application!.id,
+      commands,
+      words,
+      settings,
+    })
+  } catch (error) {
+    if (!(error instanceof DiscordAPIError || error instanceof HTTPError)) throw error
+    const { host } = new URL(client.rest.options.api)
+    throw new ChatProblem(chat.problem.unreachable(host), { cause: error })
+  }
+}
+
 async function stop(chat: Chat, bot: Bot, store: OpenStore): Promise<void> {
-  await chat.close()
-  await bot.idle()
+  // what could not be sent by then waits in the outbox for the next start
+  await Promise.all([chat.close(), within(bot.idle(), LAST_WORK_MS, undefined)])
   await store.close()
 }
 

@@ -33,9 +33,13 @@ const io: Io = {
 
 async function main(argv: readonly string[]): Promise<number> {
   const [name, ...args] = argv
-  if (name === undefined || name === '--help' || name === '-h') {
+  if (name === undefined) {
+    io.err(`Name a verb.\n${usage()}`)
+    return 2
+  }
+  if (name === '--help' || name === '-h' || name === 'help') {
     io.out(usage())
-    return name === undefined ? 2 : 0
+    return 0
   }
   const verb = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined
   if (!verb) {

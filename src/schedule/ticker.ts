@@ -3,33 +3,52 @@ import type { Logger } from 'pino'
 
 // Often enough that a prompt leaves within seconds of its minute and a retry of 5 s is no later than 10.
 const EVERY_FIVE_SECONDS = '*/5 * * * * *'
+const WATCH_MS = 1_000
+const JUMP_MS = 60_000
 
 export interface Ticker {
+  /** Begins no further tick; one under way goes on. */
   stop(): Promise<void>
 }
 
 /** Calls `tick` every five seconds, one at a time; who is due is the store's business. */
 export function startTicker(tick: () => Promise<void>, log: Logger): Ticker {
-  let running: Promise<void> = Promise.resolve()
+  let busy = false
   const once = async (): Promise<void> => {
+    if (busy) return
+    busy = true
     try {
       await tick()
     } catch (error) {
       log.error({ error: (error as Error).name }, 'tick failed; the next one tries again')
+    } finally {
+      busy = false
     }
   }
-  const task = cron.schedule(
-    EVERY_FIVE_SECONDS,
-    () => {
-      running = once()
-      return running
-    },
-    { noOverlap: true },
-  )
+  // a beat that was missed is made up for by the next: what is due stays due
+  const task = cron.schedule(EVERY_FIVE_SECONDS, () => void once(), { suppressMissedWarning: true })
+  const unwatch = whenPutElsewhere(async () => {
+    await task.stop()
+    await task.start()
+  })
   return {
     stop: async () => {
+      unwatch()
       await task.stop()
-      await running
     },
   }
+}
+
+/**
+ * Hears that the host's clock was put elsewhere. Put back, the next beat would be waited for all over again; put
+ * forward (or the machine slept), the scheduler would first walk through every beat that it missed.
+ */
+function whenPutElsewhere(again: () => Promise<void>): () => void {
+  let seen = Date.now()
+  const watch = setInterval(() => {
+    const now = Date.now()
+    if (now < seen || now > seen + JUMP_MS) void again()
+    seen = now
+  }, WATCH_MS)
+  return () => clearInterval(watch)
 }
