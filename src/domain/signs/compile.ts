@@ -1,25 +1,7 @@
 import type { SignId } from './catalogue.ts'
-import {
-  CUES,
-  type Cue,
-  type Lexicon,
-  type LexiconSource,
-  lexiconShape,
-  type Pattern,
-} from './lexicon/shape.ts'
+import { CUES, type Cue, type LexiconSource, lexiconShape, type Pattern } from './lexicon/shape.ts'
+import { type ClassIds, type Entry, entryOf, type Node, phrasesByClass, treeOf } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
-
-/** The classes that a word or phrase of the lexicon belongs to. */
-export interface Entry {
-  readonly classes: readonly number[]
-  readonly has: Uint8Array
-}
-
-/** One node of the tree of phrases: the words that may follow, and the phrase that may end here. */
-export interface Node {
-  readonly next: Map<string, Node>
-  entry: Entry | null
-}
 
 /** A pattern in one fixed order of its parts; each part is a list of classes. */
 export interface Rule {
@@ -57,19 +39,12 @@ export interface Compiled {
   readonly speller: Speller
 }
 
+/** The cues that name a body part, a function or a finding; all others turn a sentence and are never inherited. */
+const BODY: readonly Cue[] = ['place', 'topic', 'finding', 'odd', 'cant']
 const MOST_BETWEEN = 3
 const BREAKS = { none: 0, comma: 1, sentence: 3 } as const
 
-/** "(a/b) c" -> "a c", "b c". */
-export function spread(phrase: string): string[] {
-  const open = phrase.indexOf('(')
-  if (open < 0) return [phrase.replace(/\s+/g, ' ').trim()]
-  const close = phrase.indexOf(')', open)
-  const choices = phrase.slice(open + 1, close).split('/')
-  return choices.flatMap((choice) => spread(phrase.slice(0, open) + choice + phrase.slice(close + 1)))
-}
-
-class Classes {
+class Classes implements ClassIds {
   readonly ids = new Map<string, number>()
   constructor(names: Iterable<string>) {
     for (const name of names) if (!this.ids.has(name)) this.ids.set(name, this.ids.size)
@@ -79,59 +54,6 @@ class Classes {
     if (id === undefined) throw new Error(`The lexicon names a class that it does not have: ${name}`)
     return id
   }
-}
-
-function classesByPhrase(
-  words: Lexicon['words'],
-  lexicon: Lexicon,
-  classes: Classes,
-): Map<string, Set<number>> {
-  const found = new Map<string, Set<number>>()
-  for (const [name, list] of Object.entries(words)) {
-    const groups = Object.entries(lexicon.groups).filter(([, members]) => members.includes(name))
-    for (const phrase of list.flatMap(spread)) {
-      const mine = found.get(phrase) ?? new Set<number>()
-      mine.add(classes.of(name))
-      for (const [group] of groups) mine.add(classes.of(group))
-      found.set(phrase, mine)
-    }
-  }
-  return found
-}
-
-function plant(root: Node, phrase: string, entry: Entry, replace: boolean): void {
-  let node = root
-  for (const word of phrase.split(' ')) {
-    let next = node.next.get(word)
-    if (!next) {
-      next = { next: new Map(), entry: null }
-      node.next.set(word, next)
-    }
-    node = next
-  }
-  if (replace || node.entry === null) node.entry = entry
-}
-
-function treeOf(phrases: Map<string, Set<number>>, size: number): Node {
-  const root: Node = { next: new Map(), entry: null }
-  const shared = new Map<string, Entry>()
-  const entryFor = (ids: ReadonlySet<number>): Entry => {
-    const key = [...ids].join(' ')
-    const entry = shared.get(key) ?? entryOf([...ids], size)
-    shared.set(key, entry)
-    return entry
-  }
-  for (const [phrase, ids] of phrases) plant(root, phrase, entryFor(ids), true)
-  // people leave apostrophes out; where that makes another known word ("i'll"), the other word stands
-  for (const [phrase, ids] of phrases)
-    if (phrase.includes("'")) plant(root, phrase.replaceAll("'", ''), entryFor(ids), false)
-  return root
-}
-
-function entryOf(classes: readonly number[], size: number): Entry {
-  const has = new Uint8Array(size)
-  for (const id of classes) has[id] = 1
-  return { classes, has }
 }
 
 function orders<T>(items: readonly T[]): T[][] {
@@ -179,8 +101,8 @@ export function compile(source: LexiconSource): Compiled {
     for (const id of rule.parts[0]!) opening[id]!.push(rule)
   const subjects: (SignId | undefined)[] = Array.from({ length: size }, () => undefined)
   for (const [name, sign] of Object.entries(lexicon.subjects)) subjects[classes.of(name)] = sign
-  const phrases = classesByPhrase(words, lexicon, classes)
-  const asides = classesByPhrase(circumstances, lexicon, classes)
+  const phrases = phrasesByClass(words, groups, classes)
+  const asides = phrasesByClass(circumstances, groups, classes)
   const cue = Object.fromEntries(CUES.map((name) => [name, classes.of(name)])) as Record<Cue, number>
   // only words of the body and of what befalls it are worth a guess
   const guessed = [cue.place, cue.topic, cue.finding]
@@ -189,8 +111,13 @@ export function compile(source: LexiconSource): Compiled {
     .map(([phrase]) => phrase)
   return {
     version: lexicon.version,
-    root: treeOf(phrases, size),
-    asides: treeOf(asides, size),
+    root: treeOf(phrases, size, {
+      finding: cue.finding,
+      place: cue.place,
+      topic: cue.topic,
+      kept: CUES.filter((name) => !BODY.includes(name)).map((name) => cue[name]),
+    }),
+    asides: treeOf(asides, size, null),
     size,
     skipped: new Set(lexicon.skipped),
     spellings: new Map(Object.entries(lexicon.spellings)),

@@ -1,4 +1,5 @@
-import type { Compiled, Entry } from './compile.ts'
+import type { Compiled } from './compile.ts'
+import type { Entry } from './phrases.ts'
 import { type Aside, BREAK, type Unit } from './units.ts'
 
 /** What a message says around its words: who, when, how certain, how new. */
@@ -41,6 +42,12 @@ function isOldDate(units: readonly Unit[], { entry, unit }: Aside, lexicon: Comp
   if (entry.has[lexicon.cue['weeks-ago']] !== 1) return false
   const weeks = units[unit - 1]?.value
   return typeof weeks === 'number' && weeks > WEEKS_THAT_COUNT
+}
+
+/** "gone red": a gone that leads to a finding ends nothing. */
+function isOfFinding(units: readonly Unit[], { entry, unit }: Aside, { cue }: Compiled): boolean {
+  const next = units[unit + 1]
+  return entry.has[cue.gone] === 1 && next?.gap === BREAK.none && next.entry.has[cue.finding] === 1
 }
 
 /** Another person owns what follows until the writer speaks of themselves again. */
@@ -119,6 +126,7 @@ export function contextOf(
   const anywhere = new Uint8Array(lexicon.size)
   anywhere[lexicon.cue.odd] = 1
   for (const aside of asides) {
+    if (isOfFinding(units, aside, lexicon)) continue
     for (const set of [bySentence[sentence[aside.unit]!]!, byClause[clause[aside.unit]!]!, anywhere]) {
       add(set, aside.entry)
       if (isOldDate(units, aside, lexicon)) set[lexicon.cue.old] = 1

@@ -40,14 +40,24 @@ const isOf = (reading: Reading, i: number, classes: readonly number[]): boolean 
   return false
 }
 
-/** The nearest unit after `from` that fits the part, or -1. */
+/** Words of no weight between two parts are not counted, up to this many in all. */
+const MOST_LIGHT = 6
+
+function isLight(reading: Reading, i: number): boolean {
+  const { has } = reading.units[i]!.entry
+  const { filler, own, me } = reading.lexicon.cue
+  return has[filler] === 1 || has[own] === 1 || has[me] === 1
+}
+
+/** The nearest unit after `from` that fits the part, or `from` itself if it is a phrase that holds both; else -1. */
 function nextPart(reading: Reading, rule: Rule, part: readonly number[], from: number): number {
+  if (reading.units[from]!.entry.isComposed && isOf(reading, from, part)) return from
   const { cue } = reading.lexicon
   let passedPlace = false
   let passedBreak = false
   let passedFine = false
-  const last = Math.min(reading.units.length - 1, from + 1 + rule.within)
-  for (let i = from + 1; i <= last; i++) {
+  let weight = 0
+  for (let i = from + 1; i < reading.units.length && i - from <= rule.within + 1 + MOST_LIGHT; i++) {
     const unit = reading.units[i]!
     const isCarried = unit.gap === BREAK.contrast && reading.carries[i] === 1
     if (isCarried) passedFine = false
@@ -57,6 +67,8 @@ function nextPart(reading: Reading, rule: Rule, part: readonly number[], from: n
     if (isOf(reading, i, part)) return i
     if (unit.entry.has[cue.place] === 1) passedPlace = true
     if (unit.entry.has[cue.fine] === 1 && reading.polarity.turnedOdd[i] === 0) passedFine = true
+    if (!isLight(reading, i)) weight += 1
+    if (weight > rule.within) return -1
   }
   return -1
 }

@@ -133,7 +133,7 @@ class Walk {
 
   /** "peeing isn't normal" tells a finding, it denies nothing. */
   private turn(i: number): void {
-    if (this.level === 1) {
+    if (this.level === 1 && !this.inList) {
       this.turnedOdd[i] = 1
       this.negated.fill(0, this.opened, i)
     }

@@ -1,5 +1,6 @@
 import type { Token } from '../reply/tokens.ts'
-import type { Compiled, Entry, Node } from './compile.ts'
+import type { Compiled } from './compile.ts'
+import type { Entry, Node } from './phrases.ts'
 
 /** What parts two units, in rising strength. */
 export const BREAK = { none: 0, comma: 1, contrast: 2, sentence: 3 } as const

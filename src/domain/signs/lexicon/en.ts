@@ -26,6 +26,8 @@ export const en: LexiconSource = {
       'leg',
       'legs',
       'both-legs',
+      'left-leg',
+      'right-leg',
       'both-sides',
       'other-leg',
       'arm',
@@ -70,6 +72,10 @@ export const en: LexiconSource = {
     ],
     gerund: ['gerund-word', 'tingle', 'leaking', 'swollen'],
     finding: [
+      'clench',
+      'coughing',
+      'muddle',
+      'trip-verb',
       'numb',
       'numb-noun',
       'tingle',
@@ -90,7 +96,7 @@ export const en: LexiconSource = {
       'constipated',
       'sex-fail',
       'sex-strong',
-      'sex-fine',
+
       'weak',
       'weak-noun',
       'weak-verb',

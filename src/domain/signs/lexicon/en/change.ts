@@ -48,7 +48,7 @@ export const change = {
       "can't",
       'cant',
       'nothing',
-      'at all',
+      
     ],
   ],
   /** So do these, unless the same clause calls it the same: "as usual today". */

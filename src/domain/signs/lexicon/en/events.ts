@@ -40,4 +40,8 @@ export const events: LexiconSource['words'] = {
   lump: `found a lump, a lump in my breast, lump in my breast, lump in my testicle, lump in my neck, lump on my, lump in my armpit, new lump`,
   soaked: `soaked, drenched, sweating, sweat, sweats, sweaty, soaking, dripping, clammy, wringing wet`,
   'cant-see': `(can't/cant/cannot/couldn't/couldnt/could not/unable to/hardly/barely) see, went blind, going blind, gone blind`,
+  coughing: `cough, coughing, coughed, coughs, spit, spitting, spat, phlegm, sputum`,
+  blood: `blood, bloody, red stuff, streaks of red`,
+  speech: `speech, words, speaking, talking, talk, speak, sentences, sentence, voice, tongue`,
+  muddle: `muddled, jumbled, jumbly, slurred, slurry, wrong, funny, mixed up, scrambled, gibberish, garbled, backwards, unclear, thick, gone, odd, weird, strange, nonsense, won't come, wont come, wouldn't come, not coming, come out wrong, messed up, all over the place, can't find, cant find, couldn't find, lost, can't get, cant get, couldn't get, heavy, stuck, muddling, mumbling, not making sense, make no sense, made no sense, drunk, incoherent`,
 }
