@@ -53,8 +53,9 @@ function nonceOf(id: string, part: number): string {
 }
 
 /** The picture's place among the files, and its facts for whoever cannot see it. */
-export const attachmentOf = (picture: Picture): { id: number; filename: string; description: string } => ({
-  id: 0,
+export const attachmentOf = (picture: Picture): { id: string; filename: string; description: string } => ({
+  // the published schema wants the place as text, as it does ids
+  id: '0',
   filename: fileName(picture),
   description: cut(picture.alt, ALT_MOST),
 })

@@ -46,7 +46,7 @@ describe('a message for the platform', () => {
     expect(bodies.length).toBeGreaterThan(1)
     expect(bodies.map((body) => body.content).join('\n')).toBe(text)
     expect(bodies.map((body) => body.components?.length)).toEqual([...bodies.slice(1).map(() => 0), 1])
-    expect(bodies.at(-1)?.attachments).toEqual([{ id: 0, filename: 'heron.png', description: 'pain fell' }])
+    expect(bodies.at(-1)?.attachments).toEqual([{ id: '0', filename: 'heron.png', description: 'pain fell' }])
     expect(new Set(bodies.map((body) => body.nonce)).size).toBe(bodies.length)
     for (const body of bodies) expect(String(body.nonce).length).toBeLessThanOrEqual(25)
   })
