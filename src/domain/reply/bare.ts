@@ -37,12 +37,16 @@ const isBefore = (n: Item, zones: readonly Item[]): boolean => n.start < zones[0
 function followsZone(n: Item, { items }: Field): boolean {
   for (let at = items.indexOf(n) - 1; at >= 0; at--) {
     const { cue } = items[at]!
-    if (cue === 'zone') return true
+    if (cue === 'zone' || cue === 'leg') return true
     if (!['article', 'be', 'soft', 'left', 'right', 'now'].includes(cue) && !isMark(items[at], ':=-'))
       return false
   }
   return false
 }
+
+/** "5 foot" or "foot 5" where all else is told: how the zone felt. */
+const besideZone = (n: Item, field: Field): boolean =>
+  field.zones.includes(field.items[field.items.indexOf(n) + 1]!) || followsZone(n, field)
 
 /** "4 in the calf" */
 const atZone = (n: Item, { items }: Field): boolean => {
@@ -105,7 +109,7 @@ export function placeBare(bare: readonly Item[], field: Field, known: Known): Ba
     return { ...rest, pains: [...inZones, ...rest.pains] }
   }
   if (bare.length === 0) return NONE
-  if (known.sessions && known.pain) return NONE
+  if (known.sessions && known.pain) return { ...NONE, pains: bare.filter((n) => besideZone(n, field)) }
   if (known.sessions && bare.length > 1) return besideSessions(bare, field)
   if (known.sessions) return { ...NONE, pains: bare }
   if (known.pain) return besidePain(bare, field)

@@ -70,6 +70,9 @@ function dateAt(items: readonly Item[], at: number, context: ReadingContext): re
   return monthDate(items, at, today) ?? daysAgo(items, at, today)
 }
 
+/** Value of a day item that was named by its weekday: it may lie ahead as well. */
+export const A_WEEKDAY = 7
+
 /** Day words and dates become one item each, with the calendar date meant. */
 export function joinDates(items: readonly Item[], context: ReadingContext): Item[] {
   const saysToday = items.some((item) => item.cue === 'day' && item.value === 0)
@@ -84,7 +87,17 @@ export function joinDates(items: readonly Item[], context: ReadingContext): Item
     }
     const first = items[at]!
     const last = items[at + found[0] - 1]!
-    out.push({ ...makeItem('day', 0, first.text, first.start, last.end, first.tight), date: found[1] })
+    out.push({
+      ...makeItem(
+        'day',
+        first.cue === 'weekday' ? A_WEEKDAY : 0,
+        first.text,
+        first.start,
+        last.end,
+        first.tight,
+      ),
+      date: found[1],
+    })
     at += found[0]
   }
   return out

@@ -1,4 +1,5 @@
 import type { Day } from '../day.ts'
+import { A_WEEKDAY } from './dates.ts'
 import { type Item, isBreak, isMark } from './items.ts'
 
 /** What a message says of one day; `date` null where no day was named. */
@@ -22,7 +23,7 @@ const CONTENT = new Set<Item['cue']>([
     'painFree',
     'noSymptoms',
   ] as const),
-  ...(['painVague', 'count', 'vagueCount', 'better', 'moved', 'same', 'done'] as const),
+  ...(['painVague', 'count', 'vagueCount', 'same', 'done'] as const),
 ])
 const hasContent = (items: readonly Item[]): boolean =>
   items.some((i) => CONTENT.has(i.cue) && !i.unread && !i.denied)
@@ -31,7 +32,15 @@ const hasContent = (items: readonly Item[]): boolean =>
 function onlyCompares(items: readonly Item[], at: number): boolean {
   for (let i = at - 1; i >= 0 && i >= at - 4; i--) {
     const { cue } = items[i]!
-    if (cue === 'compare' || cue === 'limit' || cue === 'from' || cue === 'same' || cue === 'no') return true
+    if (
+      cue === 'compare' ||
+      cue === 'limit' ||
+      cue === 'beyond' ||
+      cue === 'from' ||
+      cue === 'same' ||
+      cue === 'no'
+    )
+      return true
     if (cue === 'better' || cue === 'moved') return false
     if (isBreak(items[i]) || CONTENT.has(cue)) return false
   }
@@ -43,6 +52,12 @@ interface Chunk {
   readonly days: number[]
 }
 
+/** "see you on Friday": a weekday among other words, without a value, may lie ahead. */
+const isAppointment = ({ items, days }: Chunk): boolean =>
+  days.some((day) => items[day]!.value === A_WEEKDAY) &&
+  !hasContent(items) &&
+  items.some((item) => item.cue === 'word')
+
 /** Clauses, with the places of the day words in each. */
 function chunksOf(items: readonly Item[]): Chunk[] {
   const chunks: Chunk[] = [{ items: [], days: [] }]
@@ -51,8 +66,10 @@ function chunksOf(items: readonly Item[]): Chunk[] {
     const chunk = chunks.at(-1)!
     if (item.date !== null && !item.unread && !onlyCompares(items, at)) chunk.days.push(chunk.items.length)
     chunk.items.push(item)
-    if (isBreak(item) || isMark(item, ')')) chunks.push({ items: [], days: [] })
+    if (isBreak(item) || isMark(item, ')') || (item.cue === 'and' && items[at + 1]?.date != null))
+      chunks.push({ items: [], days: [] })
   })
+  for (const chunk of chunks) if (isAppointment(chunk)) chunk.days.length = 0
   return chunks
 }
 

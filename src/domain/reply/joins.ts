@@ -91,6 +91,8 @@ const glued: Join = (items, at) => {
   const b = items[at + 1]
   if (!a || !b?.tight) return null
   if (a.cue === 'unitBefore' && isNum(b)) return vertebra(items, at)
+  const c = items[at + 2]
+  if (isNum(a) && b.cue === 'sessionLetter' && isNum(c) && c.tight) return [3, [skipped(items, at, at + 2)]]
   if ((a.cue === 'word' || a.cue === 'unit') && isNum(b)) return [2, [skipped(items, at, at + 1)]]
   if (isNum(a) && b.cue === 'word') return [2, [skipped(items, at, at + 1)]]
   return null

@@ -79,6 +79,9 @@ function placeNothing(
   return any
 }
 
+const fits = (sessions: number, planned: number): boolean =>
+  Number.isInteger(sessions) && sessions >= 0 && sessions <= planned + EXTRA_SESSIONS
+
 function takeSessions(found: SlotsFound, list: readonly Item[], inWords: Amount, planned: number): void {
   const right = (n: Item): boolean =>
     Number.isInteger(n.value) && n.value >= 0 && n.value <= planned + EXTRA_SESSIONS && !n.range && !n.unsure
@@ -101,7 +104,7 @@ function takeSessions(found: SlotsFound, list: readonly Item[], inWords: Amount,
         : inWords?.value === null
           ? inNumber
           : undefined
-  if (value === undefined || value === null || value > planned + EXTRA_SESSIONS) found.unsure.add('sessions')
+  if (value === undefined || value === null || !fits(value, planned)) found.unsure.add('sessions')
   else found.sessions = value
 }
 
@@ -192,6 +195,10 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   const saysNone = placeNothing(items, found, numbers, context)
   const inWords = missed ?? (saysNone ? sessionsInWords(items, planned, language) : null)
   const reach = findReach(items)
+  const limbs: readonly Item['cue'][] = ['zone', 'leg', 'legs']
+  const places = items.filter(
+    (i) => limbs.includes(i.cue) && !i.unread && (!i.denied || (i.cue === 'zone' && reach.zones.includes(i))),
+  )
   const painWords = painInWords(items)
   const knowsSessions = numbers.sessions.length > 0 || (inWords !== null && inWords.value !== null)
   const hours = hoursOfPain(items, numbers, knowsSessions, most)
@@ -200,7 +207,7 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   const known = { sessions: knowsSessions, pain: pains.length > 0 || (painWords?.value ?? null) !== null }
   const placed = placeBare(
     bare,
-    { items, zones: reach.zones, most, planned, asked: context.asked, vague: painWords !== null },
+    { items, zones: places, most, planned, asked: context.asked, vague: painWords !== null },
     known,
   )
   if (hours === 'ask') for (const slot of ['sessions', 'pain'] as const) found.unsure.add(slot)

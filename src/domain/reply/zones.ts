@@ -10,6 +10,7 @@ export interface ReachFound {
   readonly zones: readonly Item[]
 }
 
+const BUTTOCK = 2
 const KNEE = 4
 const FOOT = 6
 const SMALL: readonly Item['cue'][] = ['article', 'inside', 'partOf', 'left', 'right']
@@ -42,6 +43,7 @@ function hints(items: readonly Item[]): boolean {
     if (item.unread) return false
     if (item.cue === 'zone') return isRelated(items, at) && rankOf(items, at) === null
     if (item.denied) return false
+    if (item.cue === 'beyond') return items[at + 1]?.date != null
     if (item.cue === 'moved') return !items[at + 1] || items[at + 1]!.cue !== 'zone'
     if (item.cue === 'legs') return items[at - 1]?.cue !== 'both'
     return item.cue === 'leg'
@@ -69,12 +71,13 @@ export function findReach(items: readonly Item[]): ReachFound {
   // "was the foot, now the calf": the foot may have been yesterday
   const unclear = now.length > 0 && Math.max(...now.map((r) => r.rank)) < most
   // "below the knee" beside a nearer zone leaves open how far it went
+  const limb = most <= BUTTOCK && items.some((item) => item.cue === 'leg' && !item.denied && !item.unread)
   const further =
     most <= KNEE &&
     items.some(
       (item, at) => item.cue === 'zone' && !item.denied && !item.unread && rankOf(items, at) === null,
     )
-  return unclear || further
+  return unclear || further || limb
     ? { reach: null, unsure: true, zones }
     : { reach: reachAt(most), unsure: false, zones }
 }

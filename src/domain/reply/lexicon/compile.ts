@@ -33,29 +33,6 @@ export interface Language {
   readonly spelled: Map<string, string>
 }
 
-/** Words of these are worth finding under a slip of the finger; a bent small word would do more harm. */
-const BENT: ReadonlySet<Cue> = new Set<Cue>([
-  'zone',
-  'num',
-  'count',
-  'day',
-  'weekday',
-  'session',
-  'pain',
-  'both',
-  'done',
-  'did',
-  'nothing',
-  'noSession',
-  'missed',
-  'painVague',
-  'painFree',
-  'left',
-  'right',
-  'leg',
-])
-const SHORTEST_BENT = 4
-
 type Row = readonly [cue: Cue, value: number, phrases: readonly string[]]
 
 function rowsOf(lexicon: Lexicon): Row[] {
@@ -106,14 +83,10 @@ export function compile(data: LexiconData): Language {
   const intents = Object.entries(lexicon.intents) as [Intent, { within: string[]; whole: string[] }][]
   const within = intents.flatMap(([intent, heard]) => heard.within.map((p): [string, Intent] => [p, intent]))
   const barriers = Object.entries(lexicon.barriers) as [Barrier, string[]][]
-  const bent = [...meanings].flatMap(([phrase, { cue, value }]): [string, string][] =>
-    BENT.has(cue) && !phrase.includes(' ') && phrase.length >= SHORTEST_BENT
-      ? [[phrase, `${cue} ${value}`]]
-      : [],
-  )
-  for (const phrase of Object.values(lexicon.zones).flat())
-    if (phrase.includes(' '))
-      for (const word of phrase.split(' ')) if (word.length > SHORTEST_BENT) bent.push([word, word])
+  const bent = lexicon.bent.map((word): [string, string] => {
+    const means = meanings.get(word)
+    return [word, means ? `${means.cue} ${means.value}` : word]
+  })
   const phrases = [...meanings.keys(), ...lexicon.known, ...within.map(([phrase]) => phrase)]
   return {
     language: lexicon.language,

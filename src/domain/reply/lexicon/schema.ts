@@ -116,6 +116,8 @@ export const LexiconSchema = z.strictObject({
     z.strictObject({ within: phrases, whole: phrases }),
   ),
   barriers: z.record(z.enum(BARRIERS), phrases),
+  /** Single words worth finding under a slip; a slang or small word would catch too much. */
+  bent: phrases,
   /** Common words that a slip of the finger must not turn into one of ours. */
   known: phrases,
   /** Rows of the keyboard: neighbours are likely slips. */

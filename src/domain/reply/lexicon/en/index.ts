@@ -1,7 +1,7 @@
 import type { LexiconData } from '../schema.ts'
 import { cuesOfSlots } from './cues.ts'
 import { cuesOfGrammar } from './grammar.ts'
-import { known } from './known.ts'
+import { bent, known } from './known.ts'
 import { counts, daysBack, months, numbers, pairs, sides, weekdays, zones } from './slots.ts'
 import { barriers, intents, keyboard } from './talk.ts'
 
@@ -19,6 +19,7 @@ export const en: LexiconData = {
   cues: { ...cuesOfSlots, ...cuesOfGrammar },
   intents,
   barriers,
+  bent,
   known,
   keyboard,
 }

@@ -1,11 +1,20 @@
 import type { LexiconData } from '../schema.ts'
 
+/** Zones, numbers, names and days as people mean to write them. */
+export const bent: LexiconData['bent'] = `
+back, buttock, buttocks, glute, glutes, bottom, thigh, thighs, groin, hamstring, hamstrings, knee, knees, calf, calves, shin, shins,
+ankle, ankles, heel, heels, foot, feet, toes, lower, upper, muscle, behind, zero, three, four, five, seven, eight, nine, both, none, half, done,
+session, sessions, exercise, exercises, workout, workouts, pain, painful, hurts, tingling, yesterday, today, monday, tuesday, wednesday, thursday,
+friday, saturday, sunday, severe, terrible, nothing, everything, completed, finished, skipped, missed, better, worse, left, right, once, twice,
+about, around, level, sorry`.replaceAll('\n', ' ')
+
 /**
  * Look-alikes first (half is no calf, black no back, numb no number, high no thigh), then the common words that
  * lie within one or two slips of a word of ours.
  */
 export const known: LexiconData['known'] = `
 act, add, ads, aid, aim, air, all, and, any, ape, arc, arm, art, ask, bag, bar, bat, bay, bed, bee, beg, bet, bid, big, bin, bit, bob, bog, boo, bow, box, boy, bra, bro, bud, bug, bun, bus, but, buy, bye, cab, can, cap, car, cat, cop, cow, cry, cup, cut, dad, dam, day, den, dew, did, die, dig, dim, dip, dog, don, dot, dry, due, duo, ear, eat, egg, ego, end, era, eve, far, fan, fax, fee, few, fin, fig, fit, fix, flu, fly, fog, foe, fun, fur, gap, gas, get, gin, god, got, gum, gun, gut, guy, had, has, hat, hay, hen, her, hey, him, his, hit, hot, how, hub, hug, hut, ice, ink, inn, ion, its, jam, jar, jaw, jet, job, jog, joy, key, kid, kin, kit, lab, lad, lap, law, lay, led, let, lid, lie, lip, log, lot, low, mad, man, map, mat, may, men, met, mix, mod, mom, mud, mum, nap, net, new, nod, nor, now, nun, nut, oak, oar, oat, off, oil, old, one, opt, our, out, own, pad, pan, par, pat, paw, pay, pea, pen, per, pet, pie, pig, pin, pit, ply, pop, pot, pub, pun, put, rag, ram, ran, rat, raw, ray, red, rib, rid, rim, rob, rod, row, rub, rug, run, sad, sat, saw, say, sea, see, set, she, shy, sin, sip, sky, spa, spy, sub, sun, tab, tag, tap, tar, tax, tea, the, tic, tie, tip, tug, two, urn, use, van, vet, via, war, was, wax, way, web, wed, wee, wet, who, why, win, wit, yes, yet, you, zoo, pal, ana, ate, boi, cos, def, lit, max, min, non, oof, omg, wtf, idk, ikr, irl, thx, tho, thru, cuz, coz, jus, gym, ill, fab, ace, mid, ngl, smh, fyi, asap, aka, etc, vs, pic, pics, app, apps, ok, ham, hem, hum, bah, aha, ooh, aah, hah, sis, bum, ban, bap, dab, fad, gal, gel, jab, lag, nag, nib, pip, pup, rip, rot, sag, sap, sob, sow, soy, tan, tub, vat, wag, wig, yam, yep, zap, doe, toe, woe, poo, pee, pus, gob, cal, ali, sal, hal, cfs, mri, scan, ray, gp, nhs, pt, coxs,
+rights, versions, foo, abort, composed, ongoing, dangling, ret, mime, petter, shim, bots, unfinished, completer, designs, misused, wheels, bower, complied, composited, gorse, lorry, worry, sorrow, mussel, hero, scout, bout, hurtful, heros, zeros, hits, bits, pits, shout, arouse, aground, ground, wounded, pained, pains, lowered, thighed, angles, fort, bothered, beers, toast, toads, noes, towed, towel, showed, slower, glower, plower, uppercut, bypass, mend, rehab, wort, warts, wore, sort, bitten, fitter, sitter, otter, utter, gutter, mutter, putter, setback, payback, rematch, hotel, heeled, peels, reels, teens, wheel, veal, real, zeal, meal, deal, seal, heals,
 half, call, calm, cafe, cal, self, elf, golf, wolf, gulf, calves, halves, salve, valve, cave, cake, came, care, case, cast, cash, cold, clef, cuff, chalk,
 black, bank, pack, lack, sack, rack, hack, jack, tack, bake, bark, bare, base, bath, bach, beck, buck, brace, brick, block, bask, bad, batch, beach, crack, track, snack, slack, knack, whack, wack, quack, stack, smack, packs, banks,
 sex, sick, sit, mix, fix, sax, sixth, sixty, sir, sip, side, size, sim, pix, silk, sink,
