@@ -63,6 +63,11 @@ class Walk {
       this.close()
       return
     }
+    // "no numbness nor weakness" denies both
+    if (this.level > 0 && this.is(i, 'or')) {
+      this.joinedByOr = true
+      return
+    }
     const isDouble = this.level > 0 && i - this.opened <= 3 && !this.inList
     this.level = isDouble ? 2 : 1
     this.opened = i

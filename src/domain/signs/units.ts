@@ -33,6 +33,7 @@ function breakOf(mark: Token, before: Token | undefined, after: Token | undefine
 
 /** "between (both of) my legs": words of no weight that a phrase may hold in a row. */
 const MOST_SKIPS = 2
+const MOST_THREADS = 4
 const NONE: Found[] = []
 
 interface Found {
@@ -40,29 +41,43 @@ interface Found {
   readonly next: number
 }
 
+/** Where the reading of a phrase stands; a word of no weight may belong to the phrase or be passed over. */
+interface Thread {
+  readonly node: Node
+  readonly skips: number
+}
+
+const plainWord = ({ text }: Token, { spellings }: Compiled): string => spellings.get(text) ?? text
+
+function advance(threads: readonly Thread[], word: string, lexicon: Compiled): Thread[] {
+  const next: Thread[] = []
+  for (const { node, skips } of threads) {
+    const step = stepFrom(node, word, lexicon)
+    if (step !== undefined) next.push({ node: step, skips: 0 })
+    if (skips < MOST_SKIPS && lexicon.skipped.has(word)) next.push({ node, skips: skips + 1 })
+  }
+  return next.length > MOST_THREADS ? next.slice(0, MOST_THREADS) : next
+}
+
 /** The phrases of the tree that start at this token, shortest first. */
 function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: Compiled): readonly Found[] {
+  const first = stepFrom(root, plainWord(tokens[at]!, lexicon), lexicon)
+  if (first === undefined) return NONE
   let found: Found[] = NONE
-  let node: Node | undefined = root
-  let skips = 0
-  for (let i = at; i < tokens.length; i++) {
+  if (first.entry !== null) found = [{ entry: first.entry, next: at + 1 }]
+  if (first.next.size === 0) return found
+  let threads: readonly Thread[] = [{ node: first, skips: 0 }]
+  for (let i = at + 1; i < tokens.length && threads.length > 0; i++) {
     const token = tokens[i]!
     if (token.kind === 'mark') {
-      if (isHyphen(tokens, i) && i > at) continue
+      if (isHyphen(tokens, i)) continue
       break
     }
-    const word = lexicon.spellings.get(token.text) ?? token.text
-    const step = stepFrom(node, word, lexicon)
-    if (step === undefined) {
-      if (i === at || skips === MOST_SKIPS || !lexicon.skipped.has(word)) break
-      skips += 1
-      continue
-    }
-    skips = 0
-    node = step
-    if (node.entry === null) continue
+    threads = advance(threads, plainWord(token, lexicon), lexicon)
+    const ending = threads.find(({ node, skips }) => skips === 0 && node.entry !== null)
+    if (ending === undefined) continue
     if (found === NONE) found = []
-    found.push({ entry: node.entry, next: i + 1 })
+    found.push({ entry: ending.node.entry!, next: i + 1 })
   }
   return found
 }

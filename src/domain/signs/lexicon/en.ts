@@ -73,6 +73,9 @@ export const en: LexiconSource = {
     gerund: ['gerund-word', 'tingle', 'leaking', 'swollen'],
     finding: [
       'clench',
+      'lost',
+      'crash',
+      'swollen-soft',
       'coughing',
       'muddle',
       'trip-verb',

@@ -35,6 +35,7 @@ export const CUES = [
   'ongoing',
   'gone',
   'always',
+  'lost',
   'shield',
   'shielded',
   'place',

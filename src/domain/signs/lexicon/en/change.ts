@@ -37,19 +37,7 @@ export const change = {
       'anymore',
       'bad',
     ],
-    ...[
-      'started',
-      'starting',
-      'begun',
-      'began',
-      'badly',
-      'wet',
-      'cannot',
-      "can't",
-      'cant',
-      'nothing',
-      
-    ],
+    ...['started', 'starting', 'begun', 'began', 'badly', 'wet', 'cannot', "can't", 'cant', 'nothing'],
   ],
   /** So do these, unless the same clause calls it the same: "as usual today". */
   fresh: ['now', 'today', 'tonight', 'yesterday', 'morning', 'again'],
