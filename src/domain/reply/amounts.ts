@@ -109,7 +109,8 @@ function amountAt(items: readonly Item[], at: number, planned: number, language:
 /** Sessions told in words: "both", "all", "half", "none done", "missed one", "twice". */
 export function sessionsInWords(items: readonly Item[], planned: number, language: Language): Amount {
   let found: Amount = null
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at++) {
+    const item = items[at]!
     if (item.unread || item.denied) continue
     const amount = amountAt(items, at, planned, language)
     if (amount === null) continue
@@ -123,12 +124,15 @@ export function sessionsInWords(items: readonly Item[], planned: number, languag
 
 /** "free of pain", or pain told in words without a number. */
 export function painInWords(items: readonly Item[]): Amount {
-  const says = (cue: Item['cue']): Item | undefined =>
-    items.find((i) => i.cue === cue && !i.unread && !i.denied)
-  const vague = says('painVague')
-  const free = says('painFree') ?? says('noSymptoms')
-  if (free && vague) return asked(vague)
-  if (free) return { value: 0, from: free }
-  const changed = vague ?? says('better') ?? says('limit')
-  return changed ? asked(changed) : null
+  let free: Item | null = null
+  let vague: Item | null = null
+  let changed: Item | null = null
+  for (const item of items) {
+    if (item.unread || item.denied) continue
+    if (item.cue === 'painFree' || item.cue === 'noSymptoms') free ??= item
+    if (item.cue === 'painVague') vague ??= item
+    if (item.cue === 'better' || item.cue === 'limit') changed ??= item
+  }
+  if (free) return vague ? asked(vague) : { value: 0, from: free }
+  return vague || changed ? asked((vague ?? changed)!) : null
 }

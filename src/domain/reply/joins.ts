@@ -1,56 +1,6 @@
-import { type Item, isMark, makeItem } from './items.ts'
-
-/** A rule looks at the items from `at` on; it answers how many it takes and what stands in their place. */
-type Join = (items: readonly Item[], at: number) => readonly [taken: number, instead: readonly Item[]] | null
-
-/** Nothing is joined that does not start with one of these. */
-const OPENS = new Set<Item['cue']>([
-  ...([
-    'num',
-    'unitBefore',
-    'clock',
-    'dayUnit',
-    'all',
-    'change',
-    'to',
-    'between',
-    'from',
-    'atMost',
-    'limit',
-  ] as const),
-  ...(['below', 'above', 'outOf'] as const),
-])
-const opens = (items: readonly Item[], at: number): boolean =>
-  OPENS.has(items[at]!.cue) || (items[at + 1]?.cue === 'num' && items[at + 1]!.tight)
-
-/** One pass from left to right; the first rule that fits wins. */
-function rewrite(items: readonly Item[], joins: readonly Join[]): Item[] {
-  const out: Item[] = []
-  for (let at = 0; at < items.length; ) {
-    const hit = opens(items, at) ? firstHit(items, at, joins) : null
-    if (hit) out.push(...hit[1])
-    else out.push(items[at]!)
-    at += hit ? hit[0] : 1
-  }
-  return out
-}
-
-function firstHit(items: readonly Item[], at: number, joins: readonly Join[]): ReturnType<Join> {
-  for (const join of joins) {
-    const hit = join(items, at)
-    if (hit) return hit
-  }
-  return null
-}
-
-const isNum = (item: Item | undefined): item is Item => item?.cue === 'num'
-
-function merged(from: Item, to: Item, value: number, more: Partial<Item> = {}): Item {
-  return { ...makeItem('num', value, from.text, from.start, to.end, from.tight), ...more }
-}
-
-const skipped = (items: readonly Item[], from: number, to: number): Item =>
-  makeItem('none', 0, '', items[from]!.start, items[to]!.end, items[from]!.tight)
+import { counted, foreign, glued } from './foreign.ts'
+import { type Item, isMark } from './items.ts'
+import { isNum, type Join, merged, rewrite, skipped } from './rewrite.ts'
 
 /** "four point five" */
 const decimal: Join = (items, at) => {
@@ -83,69 +33,6 @@ const andHalf: Join = (items, at) => {
   if (items[next]?.cue === 'article') next += 1
   const half = items[next]
   return half?.cue === 'half' ? [next - at + 1, [merged(a, half, a.value + 0.5)]] : null
-}
-
-/** Digits glued to letters that are no name of ours ("gr8", "b4", "2day"), and vertebrae ("L5/S1"). */
-const glued: Join = (items, at) => {
-  const a = items[at]
-  const b = items[at + 1]
-  if (!a || !b?.tight) return null
-  if (a.cue === 'unitBefore' && isNum(b)) return vertebra(items, at)
-  const c = items[at + 2]
-  if (isNum(a) && b.cue === 'sessionLetter' && isNum(c) && c.tight) return [3, [skipped(items, at, at + 2)]]
-  if ((a.cue === 'word' || a.cue === 'unit') && isNum(b)) return [2, [skipped(items, at, at + 1)]]
-  if (isNum(a) && b.cue === 'word') return [2, [skipped(items, at, at + 1)]]
-  return null
-}
-
-function vertebra(items: readonly Item[], at: number): ReturnType<Join> {
-  let end = at + 1
-  while (
-    isMark(items[end + 1], '/-') &&
-    items[end + 2]?.cue !== 'num' &&
-    isNum(items[end + 3]) &&
-    items[end + 3]!.tight
-  )
-    end += 3
-  while (isMark(items[end + 1], '/-') && isNum(items[end + 2]) && items[end + 2]!.tight) end += 2
-  if (items[end + 1]?.cue === 'sessionLetter' && items[end + 2]?.tight && items[end + 2]?.value === 1)
-    end += 2
-  return [end - at + 1, [skipped(items, at, end)]]
-}
-
-/** "21:10", "7.30am", "at 7 o'clock", "20 minutes", "week 3", "3rd": numbers of another kind. */
-const foreign: Join = (items, at) => {
-  const a = items[at]
-  const b = items[at + 1]
-  const c = items[at + 2]
-  if (isNum(a) && isMark(b, ':') && b!.tight && isNum(c) && c.tight && c.text.length === 2) {
-    const more = items[at + 3]?.cue === 'unit' || items[at + 3]?.cue === 'dayPart' ? 1 : 0
-    return [3 + more, [skipped(items, at, at + 2 + more)]]
-  }
-  if (isNum(a) && b?.cue === 'setsOf' && isNum(c)) return [3, [skipped(items, at, at + 2)]]
-  if (isNum(a) && b?.cue === 'setsOf') return [2, [skipped(items, at, at + 1)]]
-  if (isNum(a) && b?.cue === 'dayPart' && b.tight) return [2, [skipped(items, at, at + 1), b]]
-  if (
-    isNum(a) &&
-    (b?.cue === 'unit' ||
-      b?.cue === 'dayUnit' ||
-      b?.cue === 'percent' ||
-      (b?.cue === 'unitBefore' && !isNum(c)))
-  )
-    return [2, [skipped(items, at, at + 1)]]
-  if (isNum(a) && isMark(b, '-') && b!.tight && c?.cue === 'unit') return [3, [skipped(items, at, at + 2)]]
-  if (a?.cue === 'unitBefore' || a?.cue === 'clock' || a?.cue === 'dayUnit') return afterName(items, at)
-  return null
-}
-
-/** The number after "week" or "woke at", small words and a scale's top included. */
-function afterName(items: readonly Item[], at: number): ReturnType<Join> {
-  let end = at + 1
-  while (['article', 'be', 'soft', 'inside'].includes(items[end]?.cue ?? '') || isMark(items[end], ':='))
-    end += 1
-  if (!isNum(items[end])) return null
-  if ((isMark(items[end + 1], '/') || items[end + 1]?.cue === 'outOf') && isNum(items[end + 2])) end += 2
-  return [end - at + 1, [skipped(items, at, end)]]
 }
 
 /** "8 out of 10", "4/10", "2 of 2": the number below tells what is counted. */
@@ -241,15 +128,6 @@ const bound: Join = (items, at) => {
   if (open || (a.cue === 'outOf' && !isNum(items[at - 1])))
     return [taken, [merged(a, b, b.value, { slot: b.slot, unsure: true })]]
   return null
-}
-
-/** A number before a word that is none of ours counts something else ("2 dogs"). */
-const counted: Join = (items, at) => {
-  const a = items[at]
-  const b = items[at + 1]
-  return isNum(a) && a.slot === null && b?.cue === 'word' && b.text.length > 1
-    ? [1, [{ ...a, unread: true }]]
-    : null
 }
 
 /** "all 3" */

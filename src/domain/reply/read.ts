@@ -12,7 +12,8 @@ import type { Language } from './lexicon/compile.ts'
 import { languageOf } from './lexicon/index.ts'
 import { type DayReading, type Evidence, type Reading, type ReadingContext, SLOTS } from './reading.ts'
 import { setScopes } from './scopes.ts'
-import { readSlots, type SlotsFound } from './slots.ts'
+import { readSlots } from './slots.ts'
+import type { SlotsFound } from './taken.ts'
 import { tokenise } from './tokens.ts'
 
 /** A day named further back is asked back. */

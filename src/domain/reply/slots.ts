@@ -1,33 +1,14 @@
-import type { Side } from '../checkin.ts'
 import type { Reach } from '../reach.ts'
-import { type Amount, painInWords, sessionsInWords } from './amounts.ts'
+import { painInWords, sessionsInWords } from './amounts.ts'
 import { placeBare } from './bare.ts'
-import { type Item, isBreak } from './items.ts'
+import type { Item } from './items.ts'
 import { type Labelled, namesSessions, pairLabels } from './labels.ts'
 import type { Language } from './lexicon/compile.ts'
-import type { Evidence, ReadingContext, Slot } from './reading.ts'
+import { type Numbers, placeNothing } from './nothing.ts'
+import type { ReadingContext } from './reading.ts'
+import { takeSame } from './same.ts'
+import { EXTRA_SESSIONS, latest, type SlotsFound, TOP_OF_PAIN, takePain, takeSessions } from './taken.ts'
 import { findReach, findSide } from './zones.ts'
-
-/** The slots of one day, each null or a value of its scale, with what must be asked back. */
-export interface SlotsFound {
-  sessions: number | null
-  reach: Reach | null
-  pain: number | null
-  side: Side | null
-  unsure: Set<Slot | 'side'>
-  /** Items behind each slot, for the quote. */
-  evidence: { slot: Evidence['slot']; item: Item }[]
-}
-
-const TOP_OF_PAIN = 10
-/** Done beyond the plan: up to two more. */
-const EXTRA_SESSIONS = 2
-
-interface Numbers {
-  readonly sessions: Item[]
-  readonly pains: Item[]
-  readonly bare: Item[]
-}
 
 function sortNumbers(items: readonly Item[], pairs: readonly Labelled[]): Numbers {
   const named = new Map(pairs.map((pair) => [pair.number, pair]))
@@ -43,93 +24,6 @@ function sortNumbers(items: readonly Item[], pairs: readonly Labelled[]): Number
   return numbers
 }
 
-/** Pain was told by name, in words or after the zone: a "none" at the end can only be sessions. */
-function painTold(items: readonly Item[], numbers: Numbers, zones: readonly Item[]): boolean {
-  if (numbers.pains.length > 0 || items.some((i) => i.cue === 'painVague' && !i.unread)) return true
-  return numbers.bare.length === 1 && numbers.bare[0]!.start > zones[0]!.start
-}
-
-/** "none" is sessions, reach or pain by its place: beside a name, as the zone between numbers, or before a zone. */
-function placeNothing(
-  items: readonly Item[],
-  found: SlotsFound,
-  numbers: Numbers,
-  context: ReadingContext,
-): boolean {
-  let any = false
-  for (const [at, item] of items.entries()) {
-    if (item.cue !== 'nothing' || item.unread || item.denied) continue
-    any = true
-    const near = [items[at - 1]?.cue === 'mark' ? items[at - 2] : items[at - 1], items[at + 1]]
-    const cues = near.map((i) => i?.cue)
-    const zones = items.filter((i) => i.cue === 'zone' && !i.unread && !i.denied)
-    if (cues[0] === 'pain' || cues[0] === 'painLetter') item.cue = 'painFree'
-    else if (cues.some((c) => c === 'session' || c === 'did' || c === 'done')) item.cue = 'noSession'
-    else if (cues[0] === 'place') item.cue = 'zone'
-    else if (zones.some((z) => z.start > item.start)) item.cue = 'noSession'
-    else if (zones.length === 0 && numbers.bare.length + numbers.pains.length > 0 && cues[1] !== undefined)
-      item.cue = 'zone'
-    else if (zones.length > 0 && painTold(items, numbers, zones)) item.cue = 'noSession'
-    else if (zones.length > 0) for (const slot of ['sessions', 'pain'] as const) found.unsure.add(slot)
-    else if (context.asked === 'sessions') item.cue = 'noSession'
-    else if (context.asked === 'pain') item.cue = 'painFree'
-    else if (context.asked === 'reach') item.cue = 'zone'
-    else found.unsure.add('sessions')
-  }
-  return any
-}
-
-const fits = (sessions: number, planned: number): boolean =>
-  Number.isInteger(sessions) && sessions >= 0 && sessions <= planned + EXTRA_SESSIONS
-
-function takeSessions(found: SlotsFound, list: readonly Item[], inWords: Amount, planned: number): void {
-  const right = (n: Item): boolean =>
-    Number.isInteger(n.value) && n.value >= 0 && n.value <= planned + EXTRA_SESSIONS && !n.range && !n.unsure
-  const values = new Set(list.map((n) => n.value))
-  const from = list[0] ?? inWords?.from
-  if (!from) return
-  found.evidence.push({ slot: 'sessions', item: from })
-  const inNumber =
-    list.length === 0
-      ? null
-      : values.size === 1 && list.every(right) && list.length === 1
-        ? list[0]!.value
-        : undefined
-  const worded = inWords === null ? null : (inWords.value ?? undefined)
-  const value =
-    inNumber === null
-      ? worded
-      : worded === null || worded === inNumber
-        ? inNumber
-        : inWords?.value === null
-          ? inNumber
-          : undefined
-  if (value === undefined || value === null || !fits(value, planned)) found.unsure.add('sessions')
-  else found.sessions = value
-}
-
-/** Where a value was corrected in the same message, the corrected one alone counts. */
-const latest = (list: readonly Item[]): readonly Item[] => {
-  const corrected = list.filter((n) => n.corrects)
-  return corrected.length > 0 ? corrected : list
-}
-
-function takePain(found: SlotsFound, list: readonly Item[], inWords: Amount): void {
-  if (list.length === 0) {
-    if (!inWords) return
-    found.evidence.push({ slot: 'pain', item: inWords.from })
-    if (inWords.value === null) found.unsure.add('pain')
-    else found.pain = inWords.value
-    return
-  }
-  const worst = list.reduce((a, b) => (b.value > a.value ? b : a))
-  found.evidence.push({ slot: 'pain', item: worst })
-  const value = Math.ceil(worst.value)
-  const before = list.some((n) => n.was) && worst.was && list.some((n) => !n.was)
-  if (list.some((n) => n.unsure || n.value > TOP_OF_PAIN) || before) found.unsure.add('pain')
-  else found.pain = value
-}
-
 /** "5 now" and "3 this morning": pain where sessions are told otherwise, or where the number is too high for them. */
 function hoursOfPain(
   items: readonly Item[],
@@ -142,35 +36,6 @@ function hoursOfPain(
   if (pains.length > 0) return hours
   if (hours.length < 2) return []
   return sessionsKnown || hours.some((n) => n.value > most) ? hours : 'ask'
-}
-
-/** "as yesterday", and nothing else in the clause. */
-const isWholeComparison = (items: readonly Item[], at: number): boolean =>
-  items[at]!.cue === 'compare' &&
-  isBreak(items[at - 1]) &&
-  items[at + 1]?.date != null &&
-  isBreak(items[at + 2])
-
-/** Same as before: what was not told otherwise is asked back, with the values of that day at hand. */
-function takeSame(items: readonly Item[], found: SlotsFound): void {
-  for (const [at, item] of items.entries()) {
-    if (item.unread || item.denied || !(item.cue === 'same' || isWholeComparison(items, at))) continue
-    const next = items[at + 1]?.cue
-    if (next === 'leg' || next === 'legs' || next === 'sideNoun') {
-      found.unsure.delete('reach')
-      continue
-    }
-    if (next === 'zone') continue
-    const slots: Slot[] =
-      next === 'pain'
-        ? ['pain']
-        : next === 'place'
-          ? ['reach']
-          : next === 'session'
-            ? ['sessions']
-            : ['sessions', 'reach', 'pain']
-    for (const slot of slots) if (found[slot] === null) found.unsure.add(slot)
-  }
 }
 
 function isUnplacedDone(items: readonly Item[], pairs: readonly Labelled[]): Item | undefined {

@@ -107,7 +107,8 @@ const endsHere = (items: readonly Item[], at: number): boolean =>
 export function findSide(items: readonly Item[], language: Language): Side | null {
   let left = false
   let right = false
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at++) {
+    const item = items[at]!
     if (item.unread || item.denied) continue
     if (item.cue === 'both' && isBothSides(items, at, language)) return 'both'
     if (item.cue !== 'left' && item.cue !== 'right') continue
