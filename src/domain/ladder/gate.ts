@@ -104,10 +104,10 @@ export function lastAdvanceDay(facts: Pick<GateFacts, 'on' | 'days' | 'decisions
 
 /** Answers given in time while the ladder was worked on from a day on, in order. */
 function timelyAnswers(days: readonly HistoryDay[], ladder: LadderId, from: Day): CheckIn[] {
-  return days.flatMap(({ day, checkIn, resting }) => {
-    if (day < from || checkIn === null || !answered(checkIn) || checkIn.late) return []
-    return resting?.includes(ladder) ? [] : [checkIn]
-  })
+  return days
+    .filter(({ day, resting }) => day >= from && !resting?.includes(ladder))
+    .map(({ checkIn }) => checkIn)
+    .filter((c) => c !== null && answered(c) && !c.late) as CheckIn[]
 }
 
 /** Only what is known counts for an advance: a check-in with a value left out is not one of the five. */
@@ -116,8 +116,9 @@ const complete = (c: CheckIn): boolean =>
 
 /** The reach when the rung began: the last recorded up to that day, else the first after it. */
 function reachWhen(days: readonly HistoryDay[], began: Day): Reach | null {
-  const known = days.flatMap(({ checkIn }) => (checkIn?.reach ? [checkIn] : []))
-  return (known.findLast((c) => c.day <= began) ?? known[0])?.reach ?? null
+  const recorded = ({ checkIn }: HistoryDay): boolean => checkIn !== null && checkIn.reach !== null
+  const found = days.findLast((d) => d.day <= began && recorded(d)) ?? days.find(recorded)
+  return found?.checkIn?.reach ?? null
 }
 
 /** The client's latest word on "comfortable" that can be about this rung. */

@@ -7,7 +7,7 @@ import { type Episode, episodesOf, levelOf, openOn, runOf } from './episode.ts'
 import { painFigures, reachFigures } from './figures.ts'
 import { asksSettled } from './flare.ts'
 import { gateVerdict } from './gate.ts'
-import { openSigns } from './open-signs.ts'
+import { signsOf } from './open-signs.ts'
 import { propose } from './proposal.ts'
 import type { AlarmRule, AlarmsOn } from './rule.ts'
 import { signFlags } from './sign.ts'
@@ -72,7 +72,7 @@ function byWeight(a: Flag, b: Flag): number {
  */
 export function assess(history: History, on: Day, ladders: readonly Ladder[] = LADDERS): Assessment {
   const view = viewOf(history, on)
-  const open = openSigns(history, on)
+  const open = signsOf(view)
   const found = alarmEpisodes(view)
   const alarms = alarmsOf(found)
   const flags = [...signFlags(open, on), ...alarmFlags(found, on), ...stateFlags(view, alarms, ladders)].sort(

@@ -16,7 +16,7 @@ export const belowKneeRule: AlarmRule = {
   condition: 'calf or foot while the usual level is thigh or nearer (below 3.5)',
   level: 'hold',
   source: 'May & Aina 2012, Man Ther 17:497 (symptoms moving down the leg); the limit is common practice',
-  falseAlarms: null,
+  falseAlarms: 0.05,
   sees: (checkIn) => checkIn.reach !== null,
   alarms(view) {
     const reach = seriesOf(view, 'reach')

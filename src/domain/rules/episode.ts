@@ -2,7 +2,7 @@ import type { Day } from '../day.ts'
 import type { Level } from './assessment.ts'
 import { LEVELS } from './assessment.ts'
 import type { Alarm, AlarmRule, AlarmsOn, Holding, StateRule } from './rule.ts'
-import { before, daysOf, type View } from './view.ts'
+import { before, daysOf, rememberedOf, type View } from './view.ts'
 
 /** An alarm is over after so many answered days in a row without it (evidence: an episode re-arms after 7 quiet days). */
 const QUIET_ANSWERS = 7
@@ -16,7 +16,7 @@ export interface Episode {
 export const higherLevel = (a: Level, b: Level): Level => (LEVELS.indexOf(a) >= LEVELS.indexOf(b) ? a : b)
 
 /** The episodes of an alarm rule in the view, oldest first. A day without answer neither closes nor feeds one. */
-export function episodesOf(rule: AlarmRule, view: View): Episode[] {
+export const episodesOf = rememberedOf((rule: AlarmRule, view: View): Episode[] => {
   const alarms = new Map(rule.alarms(view).map((alarm) => [alarm.day, alarm]))
   if (alarms.size === 0) return []
   const episodes: Episode[] = []
@@ -38,7 +38,7 @@ export function episodesOf(rule: AlarmRule, view: View): Episode[] {
   }
   if (open.length > 0) episodes.push({ alarms: open, closed: null })
   return episodes
-}
+})
 
 /** The episode open on a day, as it stood then; null where none was. */
 export function openOn(episodes: readonly Episode[], day: Day): Episode | null {

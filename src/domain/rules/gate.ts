@@ -1,10 +1,10 @@
 import { type GateVerdict, nextAdvance } from '../ladder/gate.ts'
 import type { Ladder } from '../ladder/ladders.ts'
 import { LADDERS } from '../ladder/ladders.ts'
-import { openSigns } from './open-signs.ts'
+import { signsOf } from './open-signs.ts'
 import { QUIET_STEPS, silentDays } from './quiet.ts'
 import type { AlarmsOn, StateRule } from './rule.ts'
-import { daysOf, type View } from './view.ts'
+import { daysOf, rememberedOf, type View } from './view.ts'
 
 /** Nothing above a note may be open; pain-up and flare must be quiet altogether; and the client must be there. */
 function somethingStandsAgainst(view: View, alarms: AlarmsOn): boolean {
@@ -12,19 +12,21 @@ function somethingStandsAgainst(view: View, alarms: AlarmsOn): boolean {
     ({ rule, level }) => level !== 'note' || rule === 'pain-up' || rule === 'flare',
   )
   if (against || silentDays(view) >= QUIET_STEPS.nudge) return true
-  return openSigns(view.history, view.on).length > 0
+  return signsOf(view).length > 0
 }
 
+/** Asked for twice in an assessment: by the rule, and for the question that is still to be put. */
+const aheadOf = rememberedOf((ladders: readonly Ladder[], view: View): GateVerdict | null => {
+  const { decisions, gate: settings } = view.history
+  return nextAdvance({ on: view.on, days: daysOf(view), decisions, settings, ladders })
+})
+
 /** The ladder whose turn it is, with all of its gate met but perhaps the client's own "comfortable". */
-export function gateVerdict(
+export const gateVerdict = (
   view: View,
   alarms: AlarmsOn,
   ladders: readonly Ladder[] = LADDERS,
-): GateVerdict | null {
-  if (somethingStandsAgainst(view, alarms)) return null
-  const { decisions, gate: settings } = view.history
-  return nextAdvance({ on: view.on, days: daysOf(view), decisions, settings, ladders })
-}
+): GateVerdict | null => (somethingStandsAgainst(view, alarms) ? null : aheadOf(ladders, view))
 
 /** The rule for the ladders of a practice (those of the house by default). */
 export const gateRule = (ladders: readonly Ladder[] = LADDERS): StateRule => ({

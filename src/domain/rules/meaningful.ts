@@ -38,7 +38,7 @@ export const meaningful: StateRule = {
   condition: 'pain better by at least 2 points and 30 % (50 %: substantial), or reach nearer by a zone',
   level: 'note',
   source: 'Ostelo 2008, Spine 33:90; Farrar 2001, Pain 94:149 (2 points, or 30 %; both are asked for here)',
-  falseAlarms: null,
+  falseAlarms: 0.43,
   holds(view) {
     const against = againstBaseline(view)
     const better = betterThanBaseline(against)

@@ -3,6 +3,7 @@ import { type Day, daysBetween } from '../day.ts'
 import type { SignId } from '../signs/catalogue.ts'
 import { careOf } from '../signs/catalogue.ts'
 import type { History, HistoryDay, OpenSign } from './assessment.ts'
+import { remembered } from './view.ts'
 
 /** Two new `soon` signs no further apart than this count as one same-day matter. */
 const PAIR_DAYS = 14
@@ -56,21 +57,34 @@ function endSigns(ledger: Ledger, { cleared, noted }: HistoryDay): void {
   }
 }
 
+const concernsSigns = ({ checkIn, cleared, noted }: HistoryDay): boolean =>
+  cleared.length + noted.length > 0 ||
+  (checkIn !== null && (checkIn.signs.length > 0 || checkIn.side !== null))
+
+const daysWithSigns = new WeakMap<History['days'], HistoryDay[]>()
+
+/** The few days that concern signs, looked up once for a list of days (it is read-only), however long it is. */
+function signDays(days: History['days']): readonly HistoryDay[] {
+  const found = daysWithSigns.get(days) ?? days.filter(concernsSigns)
+  daysWithSigns.set(days, found)
+  return found
+}
+
 /**
  * The signs open at the end of a day. The one rule that looks at the whole history, since a sign stays open
  * however old it is. What is on the known list is left out; a sign and its end on one day: it has ended.
  */
 export function openSigns(history: History, on: Day): OpenSign[] {
   const ledger = begin(history)
-  for (const day of history.days) {
+  for (const day of signDays(history.days)) {
     if (day.day > on) break
-    const { checkIn, cleared, noted } = day
-    const side = checkIn?.side ?? null
-    if (side === null && !checkIn?.signs.length && cleared.length + noted.length === 0) continue
-    const said = [...(checkIn?.signs ?? [])]
-    if (turnedTwoSided(ledger, side)) said.push('both-legs')
+    const said = [...(day.checkIn?.signs ?? [])]
+    if (turnedTwoSided(ledger, day.checkIn?.side ?? null)) said.push('both-legs')
     for (const sign of said) if (!history.known.includes(sign)) addSign(ledger, sign, day.day)
     endSigns(ledger, day)
   }
   return [...ledger.open.values()].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))
 }
+
+/** The same for the last day of a view. */
+export const signsOf = remembered((view) => openSigns(view.history, view.on))

@@ -12,7 +12,7 @@ export const painSevere: AlarmRule = {
   condition: 'pain 8 or more on two check-ins in a row',
   level: 'hold',
   source: 'common practice',
-  falseAlarms: null,
+  falseAlarms: 0.04,
   sees: (checkIn) => checkIn.pain !== null,
   alarms(view) {
     return seriesOf(view, 'pain').flatMap(({ day, value }, n, pain): Alarm[] => {

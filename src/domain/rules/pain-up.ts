@@ -23,7 +23,7 @@ function weekRise(view: View): number | null {
 function alarmOn(view: View, pain: Series, day: Day): Alarm {
   const then = viewOn(view, day)!
   const rise = weekRise(then)
-  const centralising = directionOf(then) === 'centralising' && rise !== null && rise < RISE_THAT_COUNTS
+  const centralising = rise !== null && rise < RISE_THAT_COUNTS && directionOf(then) === 'centralising'
   const value = pain.find((point) => point.day === day)!.value
   const usual = usualLevel(pain, day, need, LONG_USUAL)
   return { day, level: centralising ? 'note' : 'hold', figures: { pain: value, usual, rise, centralising } }
@@ -39,7 +39,7 @@ export const painUp: AlarmRule = {
   level: 'hold',
   source:
     'Page 1954, Biometrika 41:100 (cumulative sum), limits by simulation; May & Aina 2012, Man Ther 17:497 (centralisation)',
-  falseAlarms: null,
+  falseAlarms: 0.16,
   sees: (checkIn) => checkIn.pain !== null,
   alarms(view) {
     const pain = seriesOf(view, 'pain')

@@ -1,5 +1,4 @@
-import { addDays, type Day, daysBetween } from '../day.ts'
-import type { History } from './assessment.ts'
+import { addDays, type Day } from '../day.ts'
 import { againstBaseline, betterThanBaseline } from './meaningful.ts'
 import type { StateRule } from './rule.ts'
 import { answersOf, beginOf, knownDays, remembered } from './view.ts'
@@ -7,15 +6,21 @@ import { answersOf, beginOf, knownDays, remembered } from './view.ts'
 const SIX_WEEKS = 42
 const FEWEST_ANSWERS = 20
 
-const beginOfPlan = (history: History): Day | null => history.start ?? beginOf(history)
+interface SixWeeks {
+  readonly start: Day
+  /** First day after them. */
+  readonly over: Day
+  /** Answered days in them; all of them lie behind wherever it is looked at. */
+  readonly answers: number
+}
 
-/** Answered days of the first six weeks of the plan. */
-const answersOfSixWeeks = remembered(
-  ({ history }) => {
-    const start = beginOfPlan(history)
-    return start === null ? 0 : answersOf(knownDays(history.days, start, addDays(start, SIX_WEEKS - 1))).length
+const sixWeeksOf = remembered(
+  ({ history }): SixWeeks | null => {
+    const start = history.start ?? beginOf(history)
+    if (start === null) return null
+    const over = addDays(start, SIX_WEEKS)
+    return { start, over, answers: answersOf(knownDays(history.days, start, addDays(over, -1))).length }
   },
-  // the six weeks are over wherever it is asked, so the count is the same on every day
   () => 0,
 )
 
@@ -31,10 +36,10 @@ export const plateau: StateRule = {
     'six weeks from the start of the plan, at least 20 of their days answered, neither pain nor reach better by the least that matters',
   level: 'note',
   source: 'Koes 2007, BMJ 334:1313 (conservative care for the first 6-8 weeks); Ostelo 2008, Spine 33:90',
-  falseAlarms: null,
+  falseAlarms: 0.43,
   holds(view) {
-    const start = beginOfPlan(view.history)
-    if (start === null || daysBetween(start, view.on) < SIX_WEEKS) return null
+    const six = sixWeeksOf(view)
+    if (six === null || view.on < six.over || six.answers < FEWEST_ANSWERS) return null
     const against = againstBaseline(view)
     const { pain, reach } = against
     if (pain === null && reach === null) return null
@@ -42,11 +47,9 @@ export const plateau: StateRule = {
     // nothing left that could get better (Kamper 2010, Eur Spine J 19:1495: recovered is pain 0)
     const recovered = pain?.now === 0 && reach?.now === 0
     if (better.pain || better.reach || recovered) return null
-    const answers = answersOfSixWeeks(view)
-    if (answers < FEWEST_ANSWERS) return null
     const figures = {
-      start,
-      answers,
+      start: six.start,
+      answers: six.answers,
       painFrom: pain?.baseline ?? null,
       painTo: pain?.now ?? null,
       reachFrom: reach?.baseline ?? null,

@@ -1,6 +1,6 @@
 import { stopsDrills } from '../care.ts'
 import { daysBetween } from '../day.ts'
-import { openSigns } from './open-signs.ts'
+import { signsOf } from './open-signs.ts'
 import type { StateRule } from './rule.ts'
 import { beginOf, daysOf, LOOK_BACK_DAYS, replied, type View } from './view.ts'
 
@@ -20,7 +20,7 @@ export function silentDays(view: View): number {
 function silentSinceLock(view: View): number {
   const silent = silentDays(view)
   if (silent < QUIET_STEPS.nudge) return silent
-  if (openSigns(view.history, view.on).some((sign) => stopsDrills(sign.care))) return 0
+  if (signsOf(view).some((sign) => stopsDrills(sign.care))) return 0
   const cleared = daysOf(view).findLast((day) => day.cleared.length > 0)
   return cleared ? Math.min(silent, daysBetween(cleared.day, view.on)) : silent
 }
@@ -34,7 +34,7 @@ export const quiet: StateRule = {
   condition: '3 days or more (3: nudge; 5: coach told; 14: paused)',
   level: 'note',
   source: 'common practice; Ono 2019, JMIR 21:e11398 (replies fall day by day)',
-  falseAlarms: null,
+  falseAlarms: 0.65,
   holds(view) {
     const days = silentSinceLock(view)
     return days < QUIET_STEPS.nudge ? null : { level: 'note', figures: { days } }

@@ -15,7 +15,7 @@ export const reachSpread: AlarmRule = {
   level: 'ease-back',
   source:
     'Page 1954, Biometrika 41:100 (cumulative sum), limits by simulation; Albert 2012, Eur Spine J 21:630 (a reason to ease off, no doom)',
-  falseAlarms: null,
+  falseAlarms: 0.23,
   sees: (checkIn) => checkIn.reach !== null,
   alarms(view) {
     const reach = seriesOf(view, 'reach')

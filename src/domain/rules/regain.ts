@@ -25,7 +25,7 @@ export const regain: AlarmRule = {
     'calf or foot on two answered days, no more than 14 days apart, after at least 14 days (7 answered) above',
   level: 'hold',
   source: 'common practice; May & Aina 2012, Man Ther 17:497',
-  falseAlarms: null,
+  falseAlarms: 0.08,
   sees: (checkIn) => checkIn.reach !== null,
   alarms(view) {
     const reach = seriesOf(view, 'reach')

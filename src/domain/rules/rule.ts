@@ -15,7 +15,7 @@ export interface RuleInfo {
   /** The highest level that it can give. */
   readonly level: Level
   readonly source: string
-  /** Episodes per client-month on stable diaries of the simulator's model; null: not measured yet. */
+  /** Episodes per client-month on stable made-up diaries (see the table); null: such diaries cannot set it off. */
   readonly falseAlarms: number | null
 }
 

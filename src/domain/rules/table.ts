@@ -36,5 +36,9 @@ export const stateRules = (ladders: readonly Ladder[] = LADDERS): readonly State
   heeding(gateRule(ladders), GATE_HEED),
 ]
 
-/** The one table of rules. */
+/**
+ * The one table of rules. False-alarm rates were measured on 1,000 made-up people over 13 weeks, seed 7
+ * (`ebb simulate --clients 1000 --weeks 13 --seed 7`): pain and reach alone, so rules on signs, sessions and rungs
+ * have none. On a stable diary a plateau is right and quiet tells of missing replies: theirs say how often.
+ */
 export const RULES: readonly Rule[] = [sign, ...ALARM_RULES, ...stateRules()]

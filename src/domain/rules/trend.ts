@@ -9,7 +9,6 @@ const COMMON = {
   level: 'note',
   source:
     'Mann 1945, Econometrica 13:245; Kendall 1975; Sen 1968, JASA 63:1379; factor and least change by simulation',
-  falseAlarms: null,
 } as const
 
 function spoken({ word, z, p, slope, n }: WeeklyWord): Holding | null {
@@ -24,6 +23,7 @@ export const trendPain: StateRule = {
   looksAt: 'pain of 28 days, at least 10 values',
   condition:
     'Mann-Kendall |z| over 1.96 with variance times 1.7, and the mean of the last 7 days at least 1 point from that of the first 7',
+  falseAlarms: 0.29,
   holds: (view) => spoken(painWord(view)),
 }
 
@@ -34,5 +34,6 @@ export const trendReach: StateRule = {
   looksAt: 'reach of 28 days, at least 10 values',
   condition:
     'Mann-Kendall |z| over 1.96 with variance times 1.7, and the mean of the last 7 days at least half a zone from that of the first 7',
+  falseAlarms: 0.23,
   holds: (view) => spoken(reachWord(view)),
 }

@@ -1,7 +1,7 @@
 import { answered, type CheckIn } from '../checkin.ts'
 import { addDays, type Day, daysFrom } from '../day.ts'
 import { rank } from '../reach.ts'
-import type { Series } from '../trend/series.ts'
+import type { Point, Series } from '../trend/series.ts'
 import type { History, HistoryDay } from './assessment.ts'
 
 /** No rule looks back further (open signs, plan start and baseline aside), so that a reply's cost never grows. */
@@ -58,16 +58,25 @@ export function viewOf(history: History, on: Day): View {
   return { history, on, at: LOOK_BACK_DAYS - 1, sixty, cut: begin !== undefined && begin < dates[0]! }
 }
 
+// spelt out: states are followed back day by day, and spreading an object costs more than the rule
+const asOf = ({ history, sixty, cut }: View, at: number): View => ({
+  history,
+  on: sixty.dates[at]!,
+  at,
+  sixty,
+  cut,
+})
+
 /** The same view as it was so many days before; null where that lies before the sixty days. */
 export function before(view: View, back: number): View | null {
   const at = view.at - back
-  return at < 0 ? null : { ...view, at, on: view.sixty.dates[at]! }
+  return at < 0 ? null : asOf(view, at)
 }
 
 /** The same view as it was on one of its dates; null where it lies outside. */
 export function viewOn(view: View, day: Day): View | null {
   const at = view.sixty.dates.lastIndexOf(day, view.at)
-  return at < 0 ? null : { ...view, at, on: day }
+  return at < 0 ? null : asOf(view, at)
 }
 
 /** The known days of the view, in order. */
@@ -78,23 +87,20 @@ export const daysOf = (view: View): HistoryDay[] =>
 export const dayOn = (view: View, day: Day): HistoryDay | undefined =>
   view.sixty.days[view.sixty.dates.lastIndexOf(day, view.at)]
 
-/** The answered values of the view, in order. */
-export function seriesOf(view: View, measure: Measure): Series {
-  const { dates } = view.sixty
-  return view.sixty[measure]
-    .slice(0, view.at + 1)
-    .flatMap((value, n) => (value === null ? [] : [{ day: dates[n]!, value }]))
-}
-
 /** The answered values of the days from so many days back to so many days back, both included, oldest first. */
-export const valuesBack = (view: View, measure: Measure, from: number, to: number): number[] =>
-  view.sixty[measure]
-    .slice(Math.max(0, view.at - from), Math.max(0, view.at - to + 1))
-    .filter((value) => value !== null)
+export function valuesBack(view: View, measure: Measure, from: number, to: number): number[] {
+  const all = view.sixty[measure]
+  const values: number[] = []
+  for (let n = Math.max(0, view.at - from); n <= view.at - to; n += 1) {
+    const value = all[n] ?? null
+    if (value !== null) values.push(value)
+  }
+  return values
+}
 
 /** The answered check-ins among the days, in order. */
 export const answersOf = (days: readonly HistoryDay[]): CheckIn[] =>
-  days.flatMap(({ checkIn }) => (checkIn !== null && answered(checkIn) ? [checkIn] : []))
+  days.map((day) => day.checkIn).filter((checkIn) => checkIn !== null && answered(checkIn)) as CheckIn[]
 
 /** Anything at all was said that day, be it only of signs or comfort. */
 export const replied = (c: CheckIn): boolean =>
@@ -115,9 +121,36 @@ export function remembered<T>(find: (view: View) => T, day = (view: View) => vie
   const found = new WeakMap<Sixty, Map<number, { readonly value: T }>>()
   return (view) => {
     const byDay = found.get(view.sixty) ?? new Map<number, { readonly value: T }>()
-    found.set(view.sixty, byDay)
-    const known = byDay.get(day(view)) ?? { value: find(view) }
-    byDay.set(day(view), known)
-    return known.value
+    const known = byDay.get(day(view))
+    if (known) return known.value
+    const fresh = { value: find(view) }
+    found.set(view.sixty, byDay.set(day(view), fresh))
+    return fresh.value
   }
 }
+
+/** The same of something else as well: a rule, the ladders of a practice, a measure. */
+export function rememberedOf<K extends object, T>(find: (of: K, view: View) => T): (of: K, view: View) => T {
+  const found = new WeakMap<K, (view: View) => T>()
+  return (of, view) => {
+    const known = found.get(of)
+    if (known) return known(view)
+    const fresh = remembered((seen) => find(of, seen))
+    found.set(of, fresh)
+    return fresh(view)
+  }
+}
+
+const series = (measure: Measure) =>
+  remembered((view): Series => {
+    const points: Point[] = []
+    for (let n = 0; n <= view.at; n += 1) {
+      const value = view.sixty[measure][n] ?? null
+      if (value !== null) points.push({ day: view.sixty.dates[n]!, value })
+    }
+    return points
+  })
+const SERIES = { pain: series('pain'), reach: series('reach') }
+
+/** The answered values of the view, in order. */
+export const seriesOf = (view: View, measure: Measure): Series => SERIES[measure](view)

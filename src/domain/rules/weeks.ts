@@ -2,7 +2,7 @@ import { rank } from '../reach.ts'
 import { median } from '../trend/median.ts'
 import { LEAST_CHANGE, weeklyWord } from '../trend/weekly-word.ts'
 import type { HistoryDay } from './assessment.ts'
-import { type Measure, remembered, seriesOf, type View, valuesBack } from './view.ts'
+import { type Measure, remembered, seriesOf, type View } from './view.ts'
 
 /** Fewest answers of a week for its median to carry a claim (4 in the comparison of rules by simulation). */
 const WEEK_NEED = 4
@@ -14,11 +14,46 @@ export interface WeekMedian {
   readonly n: number
 }
 
-/** Of the 7 days that end so many days before the last of the view. */
-export function weekMedian(view: View, measure: Measure, back = 0): WeekMedian {
-  const values = valuesBack(view, measure, back + WEEK_DAYS - 1, back)
-  return { median: median(values), n: values.length }
+/** Highest value of either scale: pain 0..10, ranks of the reach 0..6. */
+const MOST = 10
+const NOTHING: WeekMedian = { median: null, n: 0 }
+
+/** The k-th smallest, from 0, of values given by how often each whole number occurs. */
+function kth(counts: readonly number[], k: number): number {
+  let below = 0
+  for (let value = 0; value < MOST; value += 1) {
+    below += counts[value]!
+    if (below > k) return value
+  }
+  return MOST
 }
+
+/** The median of the 7 days that end on each date: one pass, since states are followed back over many of them. */
+export function slidingWeeks(values: readonly (number | null)[]): WeekMedian[] {
+  const counts: number[] = Array(MOST + 1).fill(0)
+  let n = 0
+  const count = (value: number | null | undefined, by: number): void => {
+    if (value === null || value === undefined) return
+    counts[value]! += by
+    n += by
+  }
+  return values.map((value, at) => {
+    count(value, 1)
+    count(values[at - WEEK_DAYS], -1)
+    return n === 0 ? NOTHING : { median: (kth(counts, (n - 1) >> 1) + kth(counts, n >> 1)) / 2, n }
+  })
+}
+
+const sliding = (measure: Measure) =>
+  remembered(
+    ({ sixty }) => slidingWeeks(sixty[measure]),
+    () => 0,
+  )
+const WEEKS = { pain: sliding('pain'), reach: sliding('reach') }
+
+/** Of the 7 days that end so many days before the last of the view. */
+export const weekMedian = (view: View, measure: Measure, back = 0): WeekMedian =>
+  WEEKS[measure](view)[view.at - back] ?? NOTHING
 
 /** The median where enough answers stand behind it for a claim, else null. */
 export const firm = (week: WeekMedian): number | null => (week.n >= WEEK_NEED ? week.median : null)
