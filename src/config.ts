@@ -32,7 +32,9 @@ export interface Settings {
 }
 
 /** An error of the operator, in one sentence with the mend. */
-export class SettingsError extends Error {}
+export class SettingsError extends Error {
+  override readonly name = 'SettingsError'
+}
 
 /** Typed settings from the environment. Throws SettingsError with one sentence that names the mend. */
 export function readSettings(environment: NodeJS.ProcessEnv): Settings {

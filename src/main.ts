@@ -1,17 +1,17 @@
 import { type Logger, pino } from 'pino'
-import { ChatProblem } from './chat/client.ts'
 import { within } from './chat/in-flight.ts'
 import { readSettings, type Settings, SettingsError } from './config.ts'
 import { startTicker } from './schedule/ticker.ts'
-import { startService } from './service.ts'
-import { StoreProblem } from './store/problem.ts'
 
 // A keeper's tools wait so long for a stop before they kill.
 const STOP_MS = 4_800
 
-/** An error of the operator is said in one sentence with the mend; anything else is a fault of ours. */
+/**
+ * An error of the operator is said in one sentence with the mend; anything else is a fault of ours. Known by name:
+ * wrong settings are told before store and chat are loaded.
+ */
 const isOperators = (error: unknown): error is Error =>
-  error instanceof SettingsError || error instanceof StoreProblem || error instanceof ChatProblem
+  error instanceof Error && ['SettingsError', 'StoreProblem', 'ChatProblem'].includes(error.name)
 
 async function main(): Promise<number> {
   const settings = readSettings(process.env)
@@ -30,6 +30,7 @@ async function serve(settings: Settings, token: string): Promise<number> {
     end = resolve
   })
   for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => end(0))
+  const { startService } = await import('./service.ts')
   const starting = startService({
     databaseUrl: settings.databaseUrl,
     token,
