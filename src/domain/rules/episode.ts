@@ -67,12 +67,11 @@ export function runOf(rule: StateRule, view: View, alarms: AlarmsOn): Run | null
   const now = rule.holds(view, alarms)
   if (now === null) return null
   const oldest = view.cut ? rule.looksBack - 1 : 0
-  let since = view.on
-  for (let back = 1; view.at - back >= oldest; back += 1) {
-    const then = before(view, back)!
-    const held = rule.holds(then, alarms)
-    if (held === null || held.key !== now.key) break
-    since = then.on
+  let since = view.at
+  for (let at = view.at - 1; at >= oldest && since - at <= (rule.bridges ?? 1); at -= 1) {
+    const held = rule.holds(before(view, view.at - at)!, alarms)
+    if (held !== null && held.key !== now.key) break
+    if (held !== null) since = at
   }
-  return { ...now, since }
+  return { ...now, since: view.sixty.dates[since]! }
 }

@@ -24,8 +24,12 @@ const sixWeeksOf = remembered(
   () => 0,
 )
 
+// a few better days in a long plateau are noise: told again only after two weeks without it
+const BRIDGES = 14
+
 export const plateau: StateRule = {
   kind: 'state',
+  bridges: BRIDGES,
   id: 'plateau',
   title: 'Six weeks without a change that matters',
   looksAt:

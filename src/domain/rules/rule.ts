@@ -53,6 +53,8 @@ export type AlarmsOn = (day: Day) => readonly OpenAlarm[]
 /** A state is open while its condition holds. */
 export interface StateRule extends RuleInfo {
   readonly kind: 'state'
+  /** A break of fewer days than this belongs to the episode, so that it is not news again; absent: none does. */
+  readonly bridges?: number
   /** The condition on the last day of the view; null where it does not hold. */
   holds(view: View, alarms: AlarmsOn): Holding | null
 }

@@ -154,3 +154,15 @@ describe('plateau', () => {
     expect(openDays(history(times(62), { decisions }), 'plateau')).toEqual([43, ...span(59, 62)])
   })
 })
+
+describe('a plateau broken by a few better days', () => {
+  const better = { reach: 'back' } as const
+
+  it('is the same episode again when it comes back within two weeks, a new one after that', () => {
+    const soon = history([...times(44), ...times(5, better), ...times(8)], { start: day(1) })
+    expect(openDays(soon, 'plateau')).toEqual([...span(43, 47), ...span(53, 57)])
+    expect(flagOn(soon, 57, 'plateau')?.day).toBe(day(43))
+    const late = history([...times(44), ...times(14, better), ...times(8)], { start: day(1) })
+    expect(flagOn(late, 66, 'plateau')?.day).toBe(day(62))
+  })
+})
