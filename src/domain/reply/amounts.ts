@@ -25,13 +25,14 @@ const EVERYDAY: readonly Item['cue'][] = [
   'dayPart',
 ]
 
+const isOpen = (item: Item | undefined): boolean =>
+  isBreak(item) || isMark(item, '/-') || EVERYDAY.includes(item!.cue)
+
 /** A small word counts as sessions only where it stands by itself or beside a word for doing. */
 function stands(items: readonly Item[], at: number): boolean {
   const before = items[at - 1]
   const after = items[at + 1]
-  const open = (item: Item | undefined): boolean =>
-    isBreak(item) || isMark(item, '/-') || EVERYDAY.includes(item!.cue)
-  return open(before) && open(after)
+  return isOpen(before) && isOpen(after)
 }
 
 /** What "all" cannot be followed by where it means sessions ("all my legs", "everything hurts"). */

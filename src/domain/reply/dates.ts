@@ -87,17 +87,16 @@ export function joinDates(items: readonly Item[], context: ReadingContext): Item
     }
     const first = items[at]!
     const last = items[at + found[0] - 1]!
-    out.push({
-      ...makeItem(
-        'day',
-        first.cue === 'weekday' ? A_WEEKDAY : 0,
-        first.text,
-        first.start,
-        last.end,
-        first.tight,
-      ),
-      date: found[1],
-    })
+    const dated = makeItem(
+      'day',
+      first.cue === 'weekday' ? A_WEEKDAY : 0,
+      first.text,
+      first.start,
+      last.end,
+      first.tight,
+    )
+    dated.date = found[1]
+    out.push(dated)
     at += found[0]
   }
   return out

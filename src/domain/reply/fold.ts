@@ -121,11 +121,33 @@ function keycapGap(soFar: string, rest: string): string {
   return soFar.endsWith('1') && rest.startsWith('0') ? '' : ' '
 }
 
+/** For each folded character the place in the original where it begins and ends; null where they are the same. */
+type Places = { readonly from: readonly number[]; readonly to: readonly number[] } | null
+
+class FoldedText implements Folded {
+  readonly text: string
+  readonly original: string
+  readonly #places: Places
+
+  constructor(text: string, original: string, places: Places) {
+    this.text = text
+    this.original = original
+    this.#places = places
+  }
+
+  quote(start: number, end: number): string {
+    if (this.#places === null) return this.original.slice(start, end)
+    const { from, to } = this.#places
+    if (start >= end) return ''
+    return this.original.slice(from[start] ?? 0, to[Math.min(end, to.length) - 1] ?? 0)
+  }
+}
+
 /** Reads at most 2,000 characters. Total: any string has a folded form. */
 export function fold(original: string): Folded {
   if (original.length <= MOST_CHARACTERS && PLAIN_ASCII.test(original)) {
     const text = original.includes('`') ? original.replaceAll('`', "'") : original
-    return { text, original, quote: (start, end) => original.slice(start, end) }
+    return new FoldedText(text, original, null)
   }
   let text = ''
   const from: number[] = []
@@ -145,7 +167,5 @@ export function fold(original: string): Folded {
     text += plain
     at = next
   }
-  const quote = (start: number, end: number): string =>
-    start >= end ? '' : original.slice(from[start] ?? 0, to[Math.min(end, to.length) - 1] ?? 0)
-  return { text, original, quote }
+  return new FoldedText(text, original, { from, to })
 }

@@ -68,7 +68,7 @@ function afterName(items: readonly Item[], at: number): ReturnType<Join> {
 export const counted: Join = (items, at) => {
   const a = items[at]
   const b = items[at + 1]
-  return isNum(a) && a.slot === null && b?.cue === 'word' && b.text.length > 1
-    ? [1, [{ ...a, unread: true }]]
-    : null
+  if (!isNum(a) || a.slot !== null || b?.cue !== 'word' || b.text.length < 2) return null
+  a.unread = true
+  return [1, [a]]
 }

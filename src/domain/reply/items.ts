@@ -141,7 +141,11 @@ export interface Itemised {
   readonly courteous: boolean
 }
 
-const wordsOf = (steps: readonly Step[]): string[] => steps.flatMap((step) => step.word ?? [])
+function wordsOf(steps: readonly Step[]): string[] {
+  const words: string[] = []
+  for (const { word } of steps) if (word !== null) words.push(word)
+  return words
+}
 
 const textOf = (steps: readonly Step[], at: number, length: number): string =>
   wordsOf(steps.slice(at, at + length)).join(' ')

@@ -36,23 +36,21 @@ const andHalf: Join = (items, at) => {
 }
 
 /** "8 out of 10", "4/10", "2 of 2": the number below tells what is counted. */
-const outOf =
-  (planned: number): Join =>
-  (items, at) => {
-    const a = items[at]
-    const of = items[at + 1]
-    const top = items[at + 2]
-    if (!isNum(a) || !isNum(top)) return null
-    const slash = isMark(of, '/')
-    if (!slash && of?.cue !== 'outOf') return null
-    if (slash && (isMark(items[at - 1], '/') || isMark(items[at + 3], '/'))) return null
-    if (top.value === 10) return [3, [merged(a, top, a.value, { slot: 'pain' })]]
-    if (items[at + 3]?.cue === 'session' || (top.value === planned && planned > 0))
-      return [3, [merged(a, top, a.value, { slot: 'sessions' })]]
-    // in "2/4" the second may be the pain; on any other scale ("4 of 5") nothing can be told
-    if (slash && a.value <= planned && top.value > planned) return null
-    return [3, [merged(a, top, a.value, { unsure: true })]]
-  }
+const outOf: Join = (items, at, planned) => {
+  const a = items[at]
+  const of = items[at + 1]
+  const top = items[at + 2]
+  if (!isNum(a) || !isNum(top)) return null
+  const slash = isMark(of, '/')
+  if (!slash && of?.cue !== 'outOf') return null
+  if (slash && (isMark(items[at - 1], '/') || isMark(items[at + 3], '/'))) return null
+  if (top.value === 10) return [3, [merged(a, top, a.value, { slot: 'pain' })]]
+  if (items[at + 3]?.cue === 'session' || (top.value === planned && planned > 0))
+    return [3, [merged(a, top, a.value, { slot: 'sessions' })]]
+  // in "2/4" the second may be the pain; on any other scale ("4 of 5") nothing can be told
+  if (slash && a.value <= planned && top.value > planned) return null
+  return [3, [merged(a, top, a.value, { unsure: true })]]
+}
 
 const joiner = (item: Item | undefined): boolean =>
   item?.cue === 'to' || item?.cue === 'or' || item?.cue === 'maybe' || isMark(item, '-~')
@@ -139,11 +137,17 @@ const allOf: Join = (items, at) => {
   return [2, [merged(all, n, n.value, { slot: 'sessions' })]]
 }
 
+/** Each pass sees what the one before has joined. */
+const PASSES: readonly (readonly Join[])[] = [
+  [glued, decimal, decimalComma, andHalf],
+  [foreign],
+  [outOf],
+  [change, changeBack, range],
+  [bound, allOf, counted],
+]
+
 /** Numbers as they are meant: decimals, scales, ranges and changes joined, numbers of other things set aside. */
 export function joinNumbers(items: readonly Item[], planned: number): Item[] {
   if (!items.some(isNum)) return [...items]
-  const parts = rewrite(items, [glued, decimal, decimalComma, andHalf])
-  const own = rewrite(parts, [foreign])
-  const scaled = rewrite(own, [outOf(planned)])
-  return rewrite(rewrite(scaled, [change, changeBack, range]), [bound, allOf, counted])
+  return PASSES.reduce<readonly Item[]>((joined, rules) => rewrite(joined, rules, planned), items) as Item[]
 }

@@ -31,15 +31,20 @@ const hints = ({ slots }: Dated): boolean => SLOTS.some((slot) => slots.unsure.h
 
 /** The day claimed, where it lies within reach; null where it must be asked back. */
 function within(day: Day, today: Day): Day | null {
+  if (day === today) return day
   const back = daysBetween(day, today)
   return back >= 0 && back <= FURTHEST_BACK ? day : null
 }
 
+const dateOf = ({ group }: Dated, { promptDay }: ReadingContext): Day => group.date ?? promptDay
+
+/** Latest day first. */
 function readDays(items: readonly Item[], context: ReadingContext, language: Language): Dated[] {
   const groups = groupByDay(items, context.promptDay)
   const dated = groups.map((group): Dated => ({ group, slots: readSlots(group.items, context, language) }))
-  const dateOf = (d: Dated): Day => d.group.date ?? context.promptDay
-  return dated.sort((a, b) => (dateOf(a) < dateOf(b) ? 1 : dateOf(a) > dateOf(b) ? -1 : 0))
+  return dated.length === 1
+    ? dated
+    : dated.sort((a, b) => daysBetween(dateOf(a, context), dateOf(b, context)))
 }
 
 /** A zone or one value told of an earlier day in passing ("was in the foot yesterday") fills no record. */
@@ -109,12 +114,15 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const given = holds(main) || slots.unsure.size > 0
   const day = named !== null ? within(named, context.today) : given ? context.promptDay : null
   const signs = signsOf(text, context, worstPain(days), answer)
-  const unsure: Reading['unsure'][number][] = [...SLOTS.filter((slot) => slots.unsure.has(slot))]
+  const unsure: Reading['unsure'][number][] = SLOTS.filter((slot) => slots.unsure.has(slot))
   if (named !== null && day === null) unsure.push('day')
   if (signs.unsure) unsure.push('signs')
   const others = days.filter((d) => d !== main && fillsDay(d))
   return {
-    ...plain(day, slots),
+    day,
+    sessions: slots.sessions,
+    reach: slots.reach,
+    pain: slots.pain,
     side: slots.side ?? (context.asked === 'side' && isSide(answer) ? answer : null),
     signs: signs.signs,
     denied: signs.denied,

@@ -4,6 +4,7 @@ import { type Item, makeItem } from './items.ts'
 export type Join = (
   items: readonly Item[],
   at: number,
+  planned: number,
 ) => readonly [taken: number, instead: readonly Item[]] | null
 
 /** Nothing is joined that does not start with one of these. */
@@ -27,10 +28,10 @@ const opens = (items: readonly Item[], at: number): boolean =>
   OPENS.has(items[at]!.cue) || (items[at + 1]?.cue === 'num' && items[at + 1]!.tight)
 
 /** One pass from left to right; the first rule that fits wins. */
-export function rewrite(items: readonly Item[], joins: readonly Join[]): Item[] {
+export function rewrite(items: readonly Item[], joins: readonly Join[], planned: number): Item[] {
   const out: Item[] = []
   for (let at = 0; at < items.length; ) {
-    const hit = opens(items, at) ? firstHit(items, at, joins) : null
+    const hit = opens(items, at) ? firstHit(items, at, joins, planned) : null
     if (hit) out.push(...hit[1])
     else out.push(items[at]!)
     at += hit ? hit[0] : 1
@@ -38,9 +39,14 @@ export function rewrite(items: readonly Item[], joins: readonly Join[]): Item[] 
   return out
 }
 
-function firstHit(items: readonly Item[], at: number, joins: readonly Join[]): ReturnType<Join> {
+function firstHit(
+  items: readonly Item[],
+  at: number,
+  joins: readonly Join[],
+  planned: number,
+): ReturnType<Join> {
   for (const join of joins) {
-    const hit = join(items, at)
+    const hit = join(items, at, planned)
     if (hit) return hit
   }
   return null
@@ -49,7 +55,7 @@ function firstHit(items: readonly Item[], at: number, joins: readonly Join[]): R
 export const isNum = (item: Item | undefined): item is Item => item?.cue === 'num'
 
 export function merged(from: Item, to: Item, value: number, more: Partial<Item> = {}): Item {
-  return { ...makeItem('num', value, from.text, from.start, to.end, from.tight), ...more }
+  return Object.assign(makeItem('num', value, from.text, from.start, to.end, from.tight), more)
 }
 
 export const skipped = (items: readonly Item[], from: number, to: number): Item =>

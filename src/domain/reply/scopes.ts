@@ -86,6 +86,8 @@ function pastEnd(items: readonly Item[], from: number): number {
   return at
 }
 
+const hasValue = (items: readonly Item[]): boolean => items.some((item) => VALUES.has(item.cue))
+
 /** "was in the foot, now the calf": the first may lie before today; an hour of the day named settles it. */
 function setBefore(items: readonly Item[]): void {
   for (let at = 0; at < items.length; at++) {
@@ -95,9 +97,8 @@ function setBefore(items: readonly Item[]): void {
     const turns = items[end]?.cue === 'now' || (items[end]?.date !== null && items[end] !== undefined)
     const between = items.slice(startOfChunk(items, at), end)
     const after = items.slice(end, endOfSentence(items, end))
-    const says = (list: readonly Item[]): boolean => list.some((i) => VALUES.has(i.cue))
     if (!turns || items[end]!.cue !== 'now' || between.some((i) => i.cue === 'dayPart')) continue
-    if (says(between) && says(after)) for (const item of between) item.was = true
+    if (hasValue(between) && hasValue(after)) for (const item of between) item.was = true
   }
 }
 

@@ -24,6 +24,8 @@ function sortNumbers(items: readonly Item[], pairs: readonly Labelled[]): Number
   return numbers
 }
 
+const isHour = (item: Item | undefined): boolean => item?.cue === 'dayPart' || item?.cue === 'now'
+
 /** "5 now" and "3 this morning": pain where sessions are told otherwise, or where the number is too high for them. */
 function hoursOfPain(
   items: readonly Item[],
@@ -31,7 +33,7 @@ function hoursOfPain(
   sessionsKnown: boolean,
   most: number,
 ): Item[] | 'ask' {
-  const isHour = (item: Item | undefined): boolean => item?.cue === 'dayPart' || item?.cue === 'now'
+  if (bare.length === 0) return []
   const hours = bare.filter((n) => isHour(items[items.indexOf(n) + 1]) || isHour(items[items.indexOf(n) - 1]))
   if (pains.length > 0) return hours
   if (hours.length < 2) return []
@@ -41,6 +43,8 @@ function hoursOfPain(
 function isUnplacedDone(items: readonly Item[], pairs: readonly Labelled[]): Item | undefined {
   return items.find((i) => i.cue === 'done' && !i.unread && !i.denied && !pairs.some((p) => p.label === i))
 }
+
+const LIMBS = new Set<Item['cue']>(['zone', 'leg', 'legs'])
 
 /** Reads the slots out of what was said of one day. */
 export function readSlots(items: readonly Item[], context: ReadingContext, language: Language): SlotsFound {
@@ -60,9 +64,8 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   const saysNone = placeNothing(items, found, numbers, context)
   const inWords = missed ?? (saysNone ? sessionsInWords(items, planned, language) : null)
   const reach = findReach(items)
-  const limbs: readonly Item['cue'][] = ['zone', 'leg', 'legs']
   const places = items.filter(
-    (i) => limbs.includes(i.cue) && !i.unread && (!i.denied || (i.cue === 'zone' && reach.zones.includes(i))),
+    (i) => LIMBS.has(i.cue) && !i.unread && (!i.denied || (i.cue === 'zone' && reach.zones.includes(i))),
   )
   const painWords = painInWords(items)
   const knowsSessions = numbers.sessions.length > 0 || (inWords !== null && inWords.value !== null)

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { isReach } from '../../../src/domain/reach.ts'
+import { isReach, REACHES } from '../../../src/domain/reach.ts'
 import { readReply } from '../../../src/domain/reply/read.ts'
 import { ASKS, INTENTS, type Reading, type ReadingContext, SLOTS } from '../../../src/domain/reply/reading.ts'
+import { echo } from '../../../src/text/en/echo.ts'
 
 const context: ReadingContext = {
   planned: 2,
@@ -133,6 +134,16 @@ describe('laws of reading', () => {
       ),
       { numRuns: 400 },
     )
+  })
+
+  it('reads back what it says: the line in words holds the same values', () => {
+    for (const reach of [null, ...REACHES])
+      for (const sessions of [null, 0, 1, 2, 3, 4])
+        for (const pain of [null, 0, 1, 4, 10]) {
+          if (reach === 'none' && pain !== 0) continue
+          const day = { day: context.today, sessions, reach, pain }
+          expect(read(echo(day)), echo(day)).toMatchObject({ sessions, reach, pain })
+        }
   })
 
   it.each([
