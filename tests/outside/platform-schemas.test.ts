@@ -1,0 +1,38 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, describe, expect, it } from 'vitest'
+import ours from '../../package.json' with { type: 'json' }
+import { playScenario } from '../../src/rehearsal/player/index.ts'
+import { loadScenario } from '../../src/rehearsal/scenario/index.ts'
+
+/**
+ * Every request that the bot sends in the scenarios, against the platform's published API schemas. Source: Discord's
+ * OpenAPI description (github.com/discord/discord-api-spec, MIT), as the package discord-api-spec gives it; the
+ * release in use is in the name of the suite. The stand-in checks each body and keeps what the schemas do not allow;
+ * a play fails with each of those. That the check bites is shown in tests/rehearsal/platform.
+ */
+const version = ours.dependencies['discord-api-spec']
+const SCENARIOS = fileURLToPath(new URL('../../scenarios/', import.meta.url))
+const files = readdirSync(SCENARIOS).filter((name) => name.endsWith('.yaml'))
+
+const folder = mkdtempSync(join(tmpdir(), 'ebbline-schemas-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+describe(`requests of whole scenarios against the published schemas (discord-api-spec ${version})`, () => {
+  it('has scenarios to look at', () => expect(files.length).toBeGreaterThanOrEqual(4))
+
+  it.each(files)(
+    '%s',
+    async (name) => {
+      const { script } = loadScenario(name, readFileSync(join(SCENARIOS, name), 'utf8'))
+      const database = `file:${join(folder, `${name}.db`)}`
+      const result = await playScenario({ script, database, folder, direct: false })
+      expect(result.messages.length).toBeGreaterThan(0)
+      // what a scenario itself expects begins with its name, and has its own tests
+      expect(result.checks.failed.filter((problem) => !problem.startsWith(`${name}:`))).toEqual([])
+    },
+    180_000,
+  )
+})
