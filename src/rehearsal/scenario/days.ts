@@ -37,13 +37,15 @@ export function spread(
     return span ? [{ key, span }] : []
   })
   const wide = spans.filter(({ key }) => key.includes('-'))
-  for (const { key, span } of [...wide, ...spans.filter((one) => !wide.includes(one))]) {
-    for (let day = span[0]; day <= span[1]; day += 1) {
-      const before = keyOf.get(day)
-      if (before !== undefined && key.includes('-'))
-        findings.add(path, `day ${day} stands under ${before} and under ${key}; allowed: one of them`, key)
-      keyOf.set(day, key)
-    }
+  for (const { key, span } of wide) {
+    const shared = wide.find((other) => other.key !== key && overlap(other.span, span))
+    if (shared && wide.indexOf(shared) < wide.findIndex((one) => one.key === key))
+      findings.add(path, `${shared.key} and ${key} share days; allowed: each day in one span`, key)
   }
+  const single = spans.filter((one) => !wide.includes(one))
+  for (const { key, span } of [...wide, ...single])
+    for (let day = span[0]; day <= span[1]; day += 1) keyOf.set(day, key)
   return keyOf
 }
+
+const overlap = (a: Span, b: Span): boolean => a[0] <= b[1] && b[0] <= a[1]

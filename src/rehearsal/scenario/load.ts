@@ -48,7 +48,7 @@ function readFile(value: unknown, findings: Findings): ScenarioFile {
     (client, n) => findings.read(clientSchema, client, ['clients', n]) ?? bare(client),
   )
   checkRefs(clients, findings)
-  return { ...(header ?? BARE), clients }
+  return { ...(header ?? { ...BARE, ...scriptsOf(raw) }), clients }
 }
 
 const BARE = scenarioSchema.parse({
@@ -57,6 +57,16 @@ const BARE = scenarioSchema.parse({
   days: 1000,
   clients: [{}],
 })
+
+/** Of a file whose head cannot be read, what happens and what is expected. */
+function scriptsOf(raw: Record<string, unknown>) {
+  const { coach, faults, expect } = scenarioSchema.shape
+  return {
+    coach: coach.safeParse(raw.coach).data ?? {},
+    faults: faults.safeParse(raw.faults).data ?? {},
+    expect: expect.safeParse(raw.expect).data ?? [],
+  }
+}
 
 /** A client that cannot be read, with what of it is needed to look at the rest. */
 function bare(client: unknown): ClientFileEntry {
