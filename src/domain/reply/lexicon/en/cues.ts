@@ -3,90 +3,243 @@ import type { LexiconData } from '../schema.ts'
 type Cues = LexiconData['cues']
 
 const places = {
-  leg: `leg, down the leg, down my leg, down leg, whole leg, back of the leg, back of my leg, side of my leg, front of my leg,
-    entire leg, all down my leg, all down the leg, all the way down, sciatica, sciatic, sciatic nerve, limb, my leg, the leg, down it,
-    down one side, side of the leg, front of the leg, inner leg, outer leg`,
+  leg: `
+    leg, down the leg, down my leg, down leg, whole leg, back of the leg, back of my leg, side of my leg,
+    front of my leg, entire leg, all down my leg, all down the leg, all the way down, sciatica, sciatic,
+    sciatic nerve, limb, my leg, the leg, down it, down one side, side of the leg, front of the leg, inner
+    leg, outer leg
+  `,
   legs: 'legs, my legs',
-  arm: `arm, arms, hand, hands, shoulder, shoulders, neck, wrist, wrists, elbow, elbows, finger, fingers, thumb, face, eye, eyes, ear,
-    ears, rib, ribs, chest, belly, tummy, stomach, jaw, head, upper back, thoracic`,
-  place: 'reach, spot, place, zone, area, location, position, site, furthest, furthest point, felt in, where',
+  arm: `
+    arm, arms, hand, hands, shoulder, shoulders, neck, wrist, wrists, elbow, elbows, finger, fingers,
+    thumb, face, eye, eyes, ear, ears, rib, ribs, chest, belly, tummy, stomach, jaw, head, upper back,
+    thoracic
+  `,
+  place: `
+    reach, spot, place, zone, area, location, position, site, furthest, furthest point, felt in, where
+  `,
   sideNoun: 'side, sided, hand side',
-  otherSide:
-    'the other, the other leg, other, other one, opposite, other leg, other side, opposite leg, opposite side, the other one, wrong leg, swapped legs, switched sides',
-  above: 'just above, above, right above, a bit above, bit above, slightly above, north of, short of',
+  otherSide: `
+    the other, the other leg, other, other one, opposite, other leg, other side, opposite leg, opposite
+    side, the other one, wrong leg, swapped legs, switched sides
+  `,
+  above: `
+    just above, above, right above, a bit above, bit above, slightly above, north of, short of
+  `,
   below: 'below, under, underneath, beneath, south of',
-  just: 'just below, just under, right below, bit below, a bit below, slightly below, just beneath, right under, just underneath',
-  beyond:
-    'past, beyond, further than, farther than, lower than, further down than, farther down than, lower down than, deeper than',
-  partOf: `back of, back of the, back of my, front of, front of the, front of my, side of, side of the, side of my, top of,
-    top of the, top of my, outside of, outside of the, outside of my, inside of, inside of the, inside of my, bottom of, bottom of the,
-    bottom of my, sole of the, sole of my, outer, inner, outside, rear of the, middle of, middle of the, middle of my, mid, upper, behind,
-    behind the, behind my, part of the, part of my, edge of the, edge of my, tip of the, tip of my, end of the, end of my, ball of,
-    half of the, half of my, muscle, muscles, joint, bone, nerve`,
-  inside: `in, in the, in my, in a, at the, at my, into, into the, into my, on the, on my, down, down the, down my, down to the,
-    down to my, to the, to my, around the, around my, up to the, up to my, as far as, as far as the, as far as my, all the way to,
-    all the way to the, all the way to my, all the way down to, all the way down to the, all the way down to my, reaching, reaches,
-    reached, reaching the, reaching my, right down to, right down to the, right down to my, through the, through my, across the, across my, down into, down into the, down into my, down in, down in the, down in my, along the, along my, up in the,
-    from my, near the, near my, round the, inside the, inside my, towards the, towards my, toward the, toward my, till,
-    as low as, low as, as far down as, as far down as the, as far down as my`,
-  exercise: `raise, raises, stretch, stretches, stretching, stretched, bridge, bridges, bends, curls, curl, extension, extensions, lifts,
-    opener, openers, hinge, hinges, press, presses, touches, rolls, rotations, rotation, glides, glide, sliders, slider, massage, roller, drops, walks,
-    rockbacks, rocks, tucks, flexion, brace, support, taps, circles, drill, squat, squats, exercise, machine, physio, band, height, length, path, locker`,
+  just: `
+    just below, just under, right below, bit below, a bit below, slightly below, just beneath, right
+    under, just underneath
+  `,
+  beyond: `
+    past, beyond, further than, farther than, lower than, further down than, farther down than, lower down
+    than, deeper than
+  `,
+  partOf: `
+    back of, back of the, back of my, front of, front of the, front of my, side of, side of the, side of
+    my, top of, top of the, top of my, outside of, outside of the, outside of my, inside of, inside of
+    the, inside of my, bottom of, bottom of the, bottom of my, sole of the, sole of my, outer, inner,
+    outside, rear of the, middle of, middle of the, middle of my, mid, upper, behind, behind the, behind
+    my, part of the, part of my, edge of the, edge of my, tip of the, tip of my, end of the, end of my,
+    ball of, half of the, half of my, muscle, muscles, joint, bone, nerve
+  `,
+  inside: `
+    in, in the, in my, in a, at the, at my, into, into the, into my, on the, on my, down, down the, down
+    my, down to the, down to my, to the, to my, around the, around my, up to the, up to my, as far as, as
+    far as the, as far as my, all the way to, all the way to the, all the way to my, all the way down to,
+    all the way down to the, all the way down to my, reaching, reaches, reached, reaching the, reaching
+    my, right down to, right down to the, right down to my, through the, through my, across the, across
+    my, down into, down into the, down into my, down in, down in the, down in my, along the, along my, up
+    in the, from my, near the, near my, round the, inside the, inside my, towards the, towards my, toward
+    the, toward my, till, as low as, low as, as far down as, as far down as the, as far down as my
+  `,
+  exercise: `
+    raise, raises, stretch, stretches, stretching, stretched, bridge, bridges, bends, curls, curl,
+    extension, extensions, lifts, opener, openers, hinge, hinges, press, presses, touches, rolls,
+    rotations, rotation, glides, glide, sliders, slider, massage, roller, drops, walks, rockbacks, rocks,
+    tucks, flexion, brace, support, taps, circles, drill, squat, squats, exercise, machine, band,
+    height, length, path, locker
+  `,
 } satisfies Partial<Cues>
 
 const doing = {
-  all: `all, all done, did all, did them all, done them all, all of them, all sessions, all the sessions, all my sessions, all of it,
-    all exercises, all the exercises, all my exercises, all drills, all my drills, everything done, did everything, done everything, everything,
-    the lot, whole lot, did the lot, as planned, all as planned, all completed, completed all, finished all, finished everything, all finished, all complete,
-    full programme, full program, full set, full house, every session, every single one, every one, all sets, full plan, whole plan, whole programme,
-    whole program, the whole thing, whole thing, did it all, done it all, every last one, all the drills, all of the sessions, all my stuff,
-    all the stuff, all of the exercises, got them all done, got it all done, smashed them all, nailed them all, all sesh, all seshes, full day, all in, alldone`,
-  both: 'both, both of them, both done, did both, both sessions, the two of them, the pair, both times, both ways, pair',
-  half: 'half, a half, half of, half of them, half of it, half the sessions, half my sessions, half done, did half, arf',
+  all: `
+    all, all done, did all, did them all, done them all, all of them, all sessions, all the sessions, all
+    my sessions, all of it, all exercises, all the exercises, all my exercises, all drills, all my drills,
+    everything done, did everything, done everything, everything, the lot, whole lot, did the lot, as
+    planned, all as planned, all completed, completed all, finished all, finished everything, all
+    finished, all complete, full programme, full program, full set, full house, every session, every
+    single one, every one, all sets, full plan, whole plan, whole programme, whole program, the whole
+    thing, whole thing, did it all, done it all, every last one, all the drills, all of the sessions, all
+    my stuff, all the stuff, all of the exercises, got them all done, got it all done, smashed them all,
+    nailed them all, all sesh, all seshes, full day, all in, alldone
+  `,
+  both: `
+    both, both of them, both done, did both, both sessions, the two of them, the pair, both times, both
+    ways, pair
+  `,
+  half: `
+    half, a half, half of, half of them, half of it, half the sessions, half my sessions, half done, did
+    half, arf
+  `,
   nothing: 'none, nothing, nowt, not any, nout',
-  noSession: `none done, did none, done none, did nothing, done nothing, didnt do any, did not do any, havent done any, have not done any, couldnt do any,
-    could not do any, didnt do anything, did not do anything, havent done anything, didnt do them, didnt do it, did not do them, did not do it, didnt train,
-    did not train, didnt exercise, did not exercise, rest day, no training, no exercises, no exercise, no drills, no workout, no workouts, no session,
-    no sessions, no stretches, no rehab, zero sessions, skipped everything, skipped all, skipped them all, skipped both, skipped them, skipped it, skipped today, missed everything, missed all,
-    missed both, missed them all, missed them, missed it, missed them both, skipped them both, missed today, day off, didnt manage any, did not manage any, couldnt manage any, didnt get any done, didnt get round to it, didnt get around to it, didnt get to it,
-    didnt get to them, didnt get round to them, didnt get around to them, didnt bother, couldnt face it, couldnt face them, no time to train, no time for sessions, no time for exercises, no time for it, not done any, not done anything, not a single one, not one, none of them,
-    not a single session, failed to do any, forgot to do them, forgot to do it, forgot my exercises, forgot my sessions, forgot the sessions, forgot the exercises, forgot both, forgot all, forgot them, forgot them all, forgot to train, forgot to exercise,
-    didnt do my exercises, didnt do my sessions, didnt do the exercises, didnt do the sessions, did not do my exercises, did not do my sessions, didnt do my drills, didnt do the drills, havent done my exercises, havent done my sessions,
-    none today, nothing done, nothing today, did bugger all, bugger all, did sod all, sod all, did jack, done jack, did zip, didnt do nothing, done nowt, did nowt, no sesh, no seshes, no seshs, none managed, managed none, managed nothing, no drills today, was off, took the day off, took a day off, did neither, couldnt do it, couldnt do them, none at all done, missed my sessions, missed my exercises, skipped my sessions, skipped my exercises, missed the sessions, skipped the sessions, skipped the exercises, missed the exercises,
-    couldnt do either, didnt do either, neither done, neither session`,
+  noSession: `
+    none done, did none, done none, did nothing, done nothing, didnt do any, did not do any, havent done
+    any, have not done any, couldnt do any, could not do any, didnt do anything, did not do anything,
+    havent done anything, didnt do them, didnt do it, did not do them, did not do it, didnt train, did not
+    train, didnt exercise, did not exercise, rest day, no training, no exercises, no exercise, no drills,
+    no workout, no workouts, no session, no sessions, no stretches, no rehab, zero sessions, skipped
+    everything, skipped all, skipped them all, skipped both, skipped them, skipped it, skipped today,
+    missed everything, missed all, missed both, missed them all, missed them, missed it, missed them both,
+    skipped them both, missed today, day off, didnt manage any, did not manage any, couldnt manage any,
+    didnt get any done, didnt get round to it, didnt get around to it, didnt get to it, didnt get to them,
+    didnt get round to them, didnt get around to them, didnt bother, couldnt face it, couldnt face them,
+    no time to train, no time for sessions, no time for exercises, no time for it, not done any, not done
+    anything, not a single one, not one, none of them, not a single session, failed to do any, forgot to
+    do them, forgot to do it, forgot my exercises, forgot my sessions, forgot the sessions, forgot the
+    exercises, forgot both, forgot all, forgot them, forgot them all, forgot to train, forgot to exercise,
+    didnt do my exercises, didnt do my sessions, didnt do the exercises, didnt do the sessions, did not do
+    my exercises, did not do my sessions, didnt do my drills, didnt do the drills, havent done my
+    exercises, havent done my sessions, none today, nothing done, nothing today, did bugger all, bugger
+    all, did sod all, sod all, did jack, done jack, did zip, didnt do nothing, done nowt, did nowt, no
+    sesh, no seshes, no seshs, none managed, managed none, managed nothing, no drills today, was off, took
+    the day off, took a day off, did neither, couldnt do it, couldnt do them, none at all done, missed my
+    sessions, missed my exercises, skipped my sessions, skipped my exercises, missed the sessions, skipped
+    the sessions, skipped the exercises, missed the exercises, couldnt do either, didnt do either, neither
+    done, neither session
+  `,
   missed: 'missed, skipped, skip, all but, except for, minus, one short, bailed on, ditched',
-  vagueCount: `half a session, half a sesh, half one, half of one, half a workout, only the first, just the first, only the second, just the second, only half of one, the second one, the first one, the last one, the morning one, the evening one, the afternoon one, the morning session, the evening session, the second session, the first session, the other session, first session, second session, the second, the first, second one, first one, morning session, evening session, afternoon session, morning one, evening one, afternoon one, last session, third session, third one, some of them, some of it, a few, most of them, most of it, most, few, a couple, couple, couple of, a couple of, several, a bit of it, bits of, part of it, part of them,
-    some sessions, some exercises, some drills, partly, partially, nearly all, almost all, almost everything, nearly everything, not all, not all of it, not all of them, not everything, not both, didnt do all, didnt do both, didnt do everything,
-    couldnt do all, couldnt do both, didnt finish, did not finish, didnt manage both, didnt manage all, couldnt finish, most sessions, most exercises, did some, done some, did a bit, did a little, did most, done most, some done, most done,
-    did my sessions, did my exercises, did the exercises, did the sessions, did my drills, did the drills, done my exercises, done my sessions, did my stretches, did them, done them, did my session, did my workout, did sessions, did exercises, did it, as many as i could, what i could, did what i could,
-    didnt quite finish, cut it short, cut short, gave up halfway, stopped halfway, halfway, half way, did not do all, did not do both, did not do everything`,
-  notYet:
-    'left to do, still left, to go, left to go, more to go, more to do, still to go, not yet, havent yet, still to do, yet to do, havent done them yet, havent done it yet, not done yet, havent done any yet, none yet, nothing yet',
-  session: `session, sessions, sesh, seshes, seshs, sess, sesion, sesions, workout, workouts, exercise session, exercise sessions, rounds, round, routine, routines, circuits, circuit, exercises done, times through, training, trainings, session done, sessions done, drills done,
-    of them, of those, of em, of my sessions, of the sessions, of the exercises, drill sessions, rehab sessions, bouts, practice, practices, work outs, mobility sessions, strength sessions, reps of the programme, slots, drills, exercises`,
-  did: 'did, ive done, have done, i did, did do, got through, got in, fitted in, squeezed in, fit in, do, knocked out, smashed, smashed out, banged out, ticked off, got, just did, only did, nailed',
-  done: 'completed, finished, managed, have completed, ive managed, have managed, just managed, only managed, ive completed, done, complete, ticked, in the bag, out of the way, down and dusted, finito',
+  vagueCount: `
+    half a session, half a sesh, half one, half of one, half a workout, only the first, just the first,
+    only the second, just the second, only half of one, the second one, the first one, the last one, the
+    morning one, the evening one, the afternoon one, the morning session, the evening session, the second
+    session, the first session, the other session, first session, second session, the second, the first,
+    second one, first one, morning session, evening session, afternoon session, morning one, evening one,
+    afternoon one, last session, third session, third one, some of them, some of it, a few, most of them,
+    most of it, most, few, a couple, couple, couple of, a couple of, several, a bit of it, bits of, part
+    of it, part of them, some sessions, some exercises, some drills, partly, partially, nearly all, almost
+    all, almost everything, nearly everything, not all, not all of it, not all of them, not everything,
+    not both, didnt do all, didnt do both, didnt do everything, couldnt do all, couldnt do both, didnt
+    finish, did not finish, didnt manage both, didnt manage all, couldnt finish, most sessions, most
+    exercises, did some, done some, did a bit, did a little, did most, done most, some done, most done,
+    did my sessions, did my exercises, did the exercises, did the sessions, did my drills, did the drills,
+    done my exercises, done my sessions, did my stretches, did them, done them, did my session, did my
+    workout, did sessions, did exercises, did it, as many as i could, what i could, did what i could,
+    didnt quite finish, cut it short, cut short, gave up halfway, stopped halfway, halfway, half way, did
+    not do all, did not do both, did not do everything
+  `,
+  notYet: `
+    left to do, still left, to go, left to go, more to go, more to do, still to go, not yet, havent yet,
+    still to do, yet to do, havent done them yet, havent done it yet, not done yet, havent done any yet,
+    none yet, nothing yet
+  `,
+  session: `
+    session, sessions, sesh, seshes, seshs, sess, sesion, sesions, workout, workouts, exercise session,
+    exercise sessions, rounds, round, routine, routines, circuits, circuit, exercises done, times through,
+    training, trainings, session done, sessions done, drills done, of them, of those, of em, of my
+    sessions, of the sessions, of the exercises, drill sessions, rehab sessions, bouts, practice,
+    practices, work outs, mobility sessions, strength sessions, reps of the programme, slots, drills,
+    exercises
+  `,
+  did: `
+    did, ive done, have done, i did, did do, got through, got in, fitted in, squeezed in, fit in, do,
+    knocked out, smashed, smashed out, banged out, ticked off, got, just did, only did, nailed
+  `,
+  done: `
+    completed, finished, managed, have completed, ive managed, have managed, just managed, only managed,
+    ive completed, done, complete, ticked, in the bag, out of the way, down and dusted, finito
+  `,
   sessionLetter: 's, x, sx',
 } satisfies Partial<Cues>
 
 const feeling = {
   painLetter: 'p, px, pn',
-  pain: `pain of, pains of, pain level of, pain score of, pain rating of, ache of, pain levels of, score of, rating of, level of, pain, pains, pain level, pain levels, pain score, pain scale, pain rating, painlevel, painscore, ache, aches, aching, hurt, hurts, hurting, hurty, discomfort, soreness, nrs, vas, worst pain, pain worst, pain wise, painwise, ouch, ouchie, level, score, rating, scale, intensity, twinge, twinges, sting, stinging, burning, burn, throbbing, throb, cramp, cramping, zing, zaps, shooting pain, nerve pain, stabbing, pian, payne,
-    it is a, its a, its at a, call it, call it a, id say, id say a, i would say, i would say a, would say, id give it, id give it a, give it a, rate it, rated it, id rate it, rate it a, id rate it a, tingle, tingles, tingling, spikes, spike, ow`,
-  painFree: `pain free, painfree, no pain, no pain at all, no pain whatsoever, no pain today, no pain now, without pain, without any pain, zero pain, painless, pain gone, pain has gone, pain is gone, pains gone, not in pain, not in any pain, no aches, doesnt hurt, does not hurt, didnt hurt, did not hurt, not hurting, isnt hurting, no hurt, nothing hurts, nothing hurt, no soreness, not sore, no discomfort,
-    no ache, no aching, no aches or pains, no pains, nil pain, not a twinge, without a twinge, no twinges, out of pain, free of pain, freee of pain, pain nil, pain none, pain zero, didnt feel any pain, dont feel any pain, dont have any pain, dont have pain, have no pain, felt no pain, feel no pain, nada pain, not painful, wasnt painful, isnt painful, no pain any more, no pain anymore, hurts not at all, havent had any pain, havent any pain, aint hurting`,
-  noSymptoms:
-    'no symptoms, symptom free, no symptoms at all, no symptoms anywhere, no pain anywhere, without symptoms, zero symptoms, no pain or symptoms, no symptoms today, pain nowhere, doesnt hurt anywhere, nothing hurts anywhere',
-  painVague: `bad, mild, severe, awful, terrible, horrible, horrid, moderate, sore, achy, painful, stiff, rough, agony, unbearable, excruciating, killing me, slight, slightly sore, not too bad, not bad, not so bad, not great, not good, niggle, niggles, niggly, niggling, nasty, manageable, bearable, tolerable, intense, a lot of pain, lots of pain, in pain, some pain, a bit of pain, little pain, a little pain, bit of pain, hurts a lot, hurt a lot, hurts a bit, hurts like hell, a little bit of pain, much pain, so so,
-    hardly any pain, barely any pain, almost no pain, not much pain, very little pain, minimal pain, no real pain, no major pain, no bad pain, no severe pain, no significant pain, no serious pain, next to no pain, practically no pain, virtually no pain, nearly pain free, almost pain free, mostly pain free, practically pain free, tender, grumbly, twingey, brutal, high pain, low pain, medium, ok ish, okish, meh, crap, shit, shite, dire, light pain, sharp, tight, really sore, dreadful, mega sore, hellish, on fire, grim, grotty, worst ever, mildly, acceptable, bit sore, a bit sore`,
-  hardly: 'hardly, barely, scarcely, almost, nearly, practically, virtually, not much, hardly any, little',
-  times: `most of the day, most of the night, most of the evening, most of the morning, much of the day, mostly, most of the time, mainly, usually, on average, average, at times, at its worst, at worst, at the worst, at peak, peak, peaked, peaking, peaks, max, maximum, worst, at most, tops, spiked, spiking, after driving, after sitting, after standing, after walking, after work, after rowing, after sessions, after training, after exercise, after exercises, after lunch, after dinner, after breakfast, after the drive, after a drive, after a walk, after my walk, after the session, after bed, when sitting, when standing, when walking, when driving,
-    when bending, when i sit, when i stand, when i walk, when i drive, when i bend, when i sat, when i stood, when i drove, when resting, at rest, on waking, when i woke, when i woke up, waking up, while driving, while sitting, while walking, while standing, during sessions, during training, during the session, sometimes, once in a while, in general, generally, overall, at first, later on, by bedtime, before bed, in bed, sitting, standing, walking, driving, resting, bending, lying down, at its best, at best, at its peak, briefly, for a while, for most of the day, all day, throughout, occasionally, now and then, on and off, on sitting, on standing, on bending, on walking, in the car, at work, after that, afterwards, on the erg, in the boat, with driving, with sitting`,
-  dayPart: `this morning, in the morning, this afternoon, in the afternoon, this evening, in the evening, tonight, last night, at night, overnight, during the night, in the night, at lunch, at lunchtime, at noon, midday, at midday, earlier, earlier today, earlier on, first thing, later, by evening, by night, by the evening, at bedtime, end of the day, by the end of the day, at the end of the day, start of the day, during the day, am, pm, morning, mornings, evening, evenings, afternoon, night, mornin, 
-    in the am, in the pm, early on, before lunch, before dinner, before breakfast, at the end`,
-  better: `better, worse, improved, improving, easier, eased, easing, less, more, less pain, more pain, less painful, more painful, easing off, settling, calmer, quieter, milder, stronger, flared, flaring, flare up, flared up, lower pain, higher pain, bit better, bit worse, increased, decreased, going up, gone up, went up, went down, gone down, going down, worsened, worsening, sorer, less sore, more sore, reduced, eased off, acting up, playing up, wore off`,
-  moved: `higher up, further up, further down, lower down, higher, lower, moving up, moving down, moved up, moved down, creeping up, creeping down, spreading, spread, spreads, retreated, crept down, crept up, crept further, further, farther, centralising, centralizing, centralised, centralized, closer to the spine, nearer the spine, pulled back, drawing in, shifted, travelled further, traveled further`,
-  same: `same, the same, same as, the same as, ditto, no change, unchanged, no changes, as before, as usual, same again, same old, no different, not changed, hasnt changed, nothing new, nothing changed, copy, identical, usual, the usual, as ever, same same, samesies, nothing different, like before, idem, no diff, just the same, much the same, about the same, pretty much the same, stable, steady`,
+  pain: `
+    pain of, pains of, pain level of, pain score of, pain rating of, ache of, pain levels of, score of,
+    rating of, level of, pain, pains, pain level, pain levels, pain score, pain scale, pain rating,
+    painlevel, painscore, ache, aches, aching, hurt, hurts, hurting, hurty, discomfort, soreness, nrs,
+    vas, worst pain, pain worst, pain wise, painwise, ouch, ouchie, level, score, rating, scale,
+    intensity, twinge, twinges, sting, stinging, burning, burn, throbbing, throb, cramp, cramping, zing,
+    zaps, shooting pain, nerve pain, stabbing, pian, payne, it is a, its a, its at a, call it, call it a,
+    id say, id say a, i would say, i would say a, would say, id give it, id give it a, give it a, rate it,
+    rated it, id rate it, rate it a, id rate it a, tingle, tingles, tingling, spikes, spike, ow
+  `,
+  painFree: `
+    pain free, painfree, no pain, no pain at all, no pain whatsoever, no pain today, no pain now, without
+    pain, without any pain, zero pain, painless, pain gone, pain has gone, pain is gone, pains gone, not
+    in pain, not in any pain, no aches, doesnt hurt, does not hurt, didnt hurt, did not hurt, not hurting,
+    isnt hurting, no hurt, nothing hurts, nothing hurt, no soreness, not sore, no discomfort, no ache, no
+    aching, no aches or pains, no pains, nil pain, not a twinge, without a twinge, no twinges, out of
+    pain, free of pain, freee of pain, pain nil, pain none, pain zero, didnt feel any pain, dont feel any
+    pain, dont have any pain, dont have pain, have no pain, felt no pain, feel no pain, nada pain, not
+    painful, wasnt painful, isnt painful, no pain any more, no pain anymore, hurts not at all, havent had
+    any pain, havent any pain, aint hurting
+  `,
+  noSymptoms: `
+    no symptoms, symptom free, no symptoms at all, no symptoms anywhere, no pain anywhere, without
+    symptoms, zero symptoms, no pain or symptoms, no symptoms today, pain nowhere, doesnt hurt anywhere,
+    nothing hurts anywhere
+  `,
+  painVague: `
+    bad, mild, severe, awful, terrible, horrible, horrid, moderate, sore, achy, painful, stiff, rough,
+    agony, unbearable, excruciating, killing me, slight, slightly sore, not too bad, not bad, not so bad,
+    not great, not good, niggle, niggles, niggly, niggling, nasty, manageable, bearable, tolerable,
+    intense, a lot of pain, lots of pain, in pain, some pain, a bit of pain, little pain, a little pain,
+    bit of pain, hurts a lot, hurt a lot, hurts a bit, hurts like hell, a little bit of pain, much pain,
+    so so, hardly any pain, barely any pain, almost no pain, not much pain, very little pain, minimal
+    pain, no real pain, no major pain, no bad pain, no severe pain, no significant pain, no serious pain,
+    next to no pain, practically no pain, virtually no pain, nearly pain free, almost pain free, mostly
+    pain free, practically pain free, tender, grumbly, twingey, brutal, high pain, low pain, medium, ok
+    ish, okish, meh, crap, shit, shite, dire, light pain, sharp, tight, really sore, dreadful, mega sore,
+    hellish, on fire, grim, grotty, worst ever, mildly, acceptable, bit sore, a bit sore
+  `,
+  hardly: `
+    hardly, barely, scarcely, almost, nearly, practically, virtually, not much, hardly any, little
+  `,
+  times: `
+    most of the day, most of the night, most of the evening, most of the morning, much of the day, mostly,
+    most of the time, mainly, usually, on average, average, at times, at its worst, at worst, at the
+    worst, at peak, peak, peaked, peaking, peaks, max, maximum, worst, at most, tops, spiked, spiking,
+    after driving, after sitting, after standing, after walking, after work, after rowing, after sessions,
+    after training, after exercise, after exercises, after lunch, after dinner, after breakfast, after the
+    drive, after a drive, after a walk, after my walk, after the session, after bed, when sitting, when
+    standing, when walking, when driving, when bending, when i sit, when i stand, when i walk, when i
+    drive, when i bend, when i sat, when i stood, when i drove, when resting, at rest, on waking, when i
+    woke, when i woke up, waking up, while driving, while sitting, while walking, while standing, during
+    sessions, during training, during the session, sometimes, once in a while, in general, generally,
+    overall, at first, later on, by bedtime, before bed, in bed, sitting, standing, walking, driving,
+    resting, bending, lying down, at its best, at best, at its peak, briefly, for a while, for most of the
+    day, all day, throughout, occasionally, now and then, on and off, on sitting, on standing, on bending,
+    on walking, in the car, at work, after that, afterwards, on the erg, in the boat, with driving, with
+    sitting
+  `,
+  dayPart: `
+    this morning, in the morning, this afternoon, in the afternoon, this evening, in the evening, tonight,
+    last night, at night, overnight, during the night, in the night, at lunch, at lunchtime, at noon,
+    midday, at midday, earlier, earlier today, earlier on, first thing, later, by evening, by night, by
+    the evening, at bedtime, end of the day, by the end of the day, at the end of the day, start of the
+    day, during the day, am, pm, morning, mornings, evening, evenings, afternoon, night, mornin, in the
+    am, in the pm, early on, before lunch, before dinner, before breakfast, at the end
+  `,
+  better: `
+    better, worse, improved, improving, easier, eased, easing, less, more, less pain, more pain, less
+    painful, more painful, easing off, settling, calmer, quieter, milder, stronger, flared, flaring, flare
+    up, flared up, lower pain, higher pain, bit better, bit worse, increased, decreased, going up, gone
+    up, went up, went down, gone down, going down, worsened, worsening, sorer, less sore, more sore,
+    reduced, eased off, acting up, playing up, wore off
+  `,
+  moved: `
+    higher up, further up, further down, lower down, higher, lower, moving up, moving down, moved up,
+    moved down, creeping up, creeping down, spreading, spread, spreads, retreated, crept down, crept up,
+    crept further, further, farther, centralising, centralizing, centralised, centralized, closer to the
+    spine, nearer the spine, pulled back, drawing in, shifted, travelled further, traveled further
+  `,
+  same: `
+    same, the same, same as, the same as, ditto, no change, unchanged, no changes, as before, as usual,
+    same again, same old, no different, not changed, hasnt changed, nothing new, nothing changed, copy,
+    identical, usual, the usual, as ever, same same, samesies, nothing different, like before, idem, no
+    diff, just the same, much the same, about the same, pretty much the same, stable, steady
+  `,
 } satisfies Partial<Cues>
 
 export const cuesOfSlots = { ...places, ...doing, ...feeling }

@@ -1,82 +1,231 @@
 import type { LexiconData } from '../schema.ts'
+import { looksLike } from './looks-like.ts'
 
 type Cues = LexiconData['cues']
 
 const scope = {
-  compare:
-    'than, than on, than it was, than last, since, since last, compared to, compared with, compared, versus, vs, like, as, as on, unlike, until, before, after, because of, thanks to, due to, relative to, as it was, as with, from last, from what it was, what it was',
-  no: `no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my, pain is gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never, without, doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, cant, cannot, couldnt, wont, wouldnt, not in, not in the, not in my, no longer, not any more in, nothing in, nothing in the, nothing in my, nothing at, nothing down, nothing down the, nothing below, nothing below the, nothing past, nothing past the, nothing beyond, none in the, none in my, none in,
-    not below, not past, nor, no sign of, no pain in, no pain in the, no pain in my, no pain at the, no pain below, no pain past, no pain down, no pain down the, no pain down my, no pain around, no more, nothing under, nowhere near, nowhere near the, not near, not reaching, not as far as, neither, out of my, out of the, left my, free of, rather than, instead of, hasnt reached, nothing to report in, absent from, no symptoms in, no symptoms in the, no symptoms in my, no symptoms below, no symptoms past, no pains in, no pain on, no pain on the, no tingling, no tingle, pain free in, pain free in the, pain free in my, no, nada in, zero in the`,
-  clear: `fine, ok, okay, clear, gone, good, quiet, normal, great, happy, sorted, all good, all clear, feels fine, pain free now, gone away, has gone, went away, settled down, settled, has settled, have settled, disappeared, vanished, no more pain, clears, cleared, not affected, unaffected, no issue, no issues, no problem, no problems, no bother, free, symptomless, is history, felt fine, no trouble, all fine, totally fine, feeling fine, feeling good, cool, okey`,
+  compare: `
+    than, than on, than it was, than last, since, since last, compared to, compared with, compared,
+    versus, vs, like, as, as on, unlike, until, before, after, because of, thanks to, due to, relative to,
+    as it was, as with, from last, from what it was, what it was
+  `,
+  no: `
+    no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my, pain is
+    gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never, without,
+    doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, cant, cannot, couldnt, wont, wouldnt,
+    not in, not in the, not in my, no longer, not any more in, nothing in, nothing in the, nothing in my,
+    nothing at, nothing down, nothing down the, nothing below, nothing below the, nothing past, nothing
+    past the, nothing beyond, none in the, none in my, none in, not below, not past, nor, no sign of, no
+    pain in, no pain in the, no pain in my, no pain at the, no pain below, no pain past, no pain down, no
+    pain down the, no pain down my, no pain around, no more, nothing under, nowhere near, nowhere near
+    the, not near, not reaching, not as far as, neither, out of my, out of the, left my, free of, rather
+    than, instead of, hasnt reached, nothing to report in, absent from, no symptoms in, no symptoms in
+    the, no symptoms in my, no symptoms below, no symptoms past, no pains in, no pain on, no pain on the,
+    no tingling, no tingle, pain free in, pain free in the, pain free in my, nada in, zero in the
+  `,
+  clear: `
+    fine, ok, okay, clear, gone, good, quiet, normal, great, happy, sorted, all good, all clear, feels
+    fine, pain free now, gone away, has gone, went away, settled down, settled, has settled, have settled,
+    disappeared, vanished, no more pain, clears, cleared, not affected, unaffected, no issue, no issues,
+    no problem, no problems, no bother, free, symptomless, is history, felt fine, no trouble, all fine,
+    totally fine, feeling fine, feeling good, cool, okey
+  `,
   was: 'was, were, been, had been',
-  now: 'now, currently, at the moment, right now, just now, atm, presently, these days, only now, by now, nowadays, ended',
-  only: 'only, just, just the, just in the, only the, only in the, just my, only my, merely, solely, purely, stops at, stops at the, stopped at the, stops in the, stayed in the, stays in the, stays in, stayed in, confined to, limited to, instead, simply, mostly in the, mainly in the, it is in the',
-  past: `used to, used to be, last week, weeks ago, months ago, last month, last year, previously, at the start, in the past, years ago, a week ago, long ago, at baseline, last time, had been in, before this, when i started, when we started, in the beginning, back in the day, formerly, ages ago, some time ago, over the weekend, at the weekend, last weekend, originally, at first visit`,
-  but: 'but, however, although, though, except that, yet, whereas, otherwise, while, apart from that, otherwise',
-  except:
-    'except, except in, except in the, except in my, except for a, apart from, other than, besides, aside from, unless, bar, save for, bar the, except the, apart from the, apart from in the, other than the, other than in the, other than in my',
+  now: `
+    now, currently, at the moment, right now, just now, atm, presently, these days, only now, by now,
+    nowadays, ended
+  `,
+  only: `
+    only, just, just the, just in the, only the, only in the, just my, only my, merely, solely, purely,
+    stops at, stops at the, stopped at the, stops in the, stayed in the, stays in the, stays in, stayed
+    in, confined to, limited to, instead, simply, mostly in the, mainly in the, it is in the
+  `,
+  past: `
+    used to, used to be, last week, weeks ago, months ago, last month, last year, previously, at the
+    start, in the past, years ago, a week ago, long ago, at baseline, last time, had been in, before this,
+    when i started, when we started, in the beginning, back in the day, formerly, ages ago, some time ago,
+    over the weekend, at the weekend, last weekend, originally, at first visit
+  `,
+  but: `
+    but, however, although, though, except that, yet, whereas, otherwise, while, apart from that
+  `,
+  except: `
+    except, except in, except in the, except in my, except for a, apart from, other than, besides, aside
+    from, unless, bar, save for, bar the, except the, apart from the, apart from in the, other than the,
+    other than in the, other than in my
+  `,
 } satisfies Partial<Cues>
 
 const numbersAndJoints = {
   or: 'or, or maybe, or so, or even',
   and: 'and, n, plus, then, and then, also',
-  to: 'to, up to, down to a, up to a, down to, through, til, going to, rising to, rose to, to a, to about, to around, to about a, dropped to, fell to, and up to, now a, up as high as, to maybe',
+  to: `
+    to, up to, down to a, up to a, down to, through, til, going to, rising to, rose to, to a, to about, to
+    around, to about a, dropped to, fell to, and up to, now a, up as high as, to maybe
+  `,
   from: 'from, from a, from about, started at, started at a, started on, started on a, started as a',
-  change:
-    'down from, up from, down from a, up from a, dropped from, went from, went from a, gone from, gone from a, has gone from, came down from, fell from, rose from, improved from, reduced from, eased from, decreased from, increased from, moved from, changed from, down from about, went down from, went up from, better from, dropping from, dropped, going from, moving from, shifted from',
-  between:
-    'between, in between, somewhere between, anywhere between, between a, somewhere between a, ranging from, ranged from, ranges from, anywhere from, varies from, varied from, varied between, varies between, fluctuating between',
+  change: `
+    down from, up from, down from a, up from a, dropped from, went from, went from a, gone from, gone from
+    a, has gone from, came down from, fell from, rose from, improved from, reduced from, eased from,
+    decreased from, increased from, moved from, changed from, down from about, went down from, went up
+    from, better from, dropping from, dropped, going from, moving from, shifted from
+  `,
+  between: `
+    between, in between, somewhere between, anywhere between, between a, somewhere between a, ranging
+    from, ranged from, ranges from, anywhere from, varies from, varied from, varied between, varies
+    between, fluctuating between
+  `,
   outOf: 'out of, of, outta, over, of a possible, out of a possible, of the, of my',
   point: 'point, dot',
   percent: 'percent, per cent',
-  atMost: `never went over, never went above, never went past, didnt go over, didnt go above, never got above, never got over, never got past, didnt exceed, never exceeded, no higher, nothing above, nothing over, stayed at or below, not higher than, no more than, not more than, never more than, at most a, max of, maximum of, a max of, no higher than, never above, not above, never over, not over, no worse than, never worse than, never higher than, up as far as, topped out at, topping out at, maxed out at, maxed at, worst was, worst was a, peak of, peaking at, peaked at, peaked at a, worst it got was, worst it got was a, highest was, at its worst a, hit, hit a, reached a, touching, went up to, goes up to, went as high as, got up to, got to, gets to, gets up to, spiked to, spikes to, spiking to, jumped to, climbed to, crept up to, shot up to, up to about, up to around, as high as, as much as, as bad as`,
-  limit:
-    'less than, more than, over a, under a, below a, above a, at least, at least a, fewer than, greater than, higher than, lower than a, upwards of, north of a, not even, a bit more than, a bit less than, a bit over, a bit under, just over, just under a, well over, well under, closer to',
-  maybe:
-    'maybe, perhaps, possibly, maybe a, perhaps a, might be, might be a, sometimes a, sometimes even, occasionally a, and sometimes, sometimes up to, could be, could be a, probably, probably a, prob, probs, then a, and later, going on',
+  atMost: `
+    never went over, never went above, never went past, didnt go over, didnt go above, never got above,
+    never got over, never got past, didnt exceed, never exceeded, no higher, nothing above, nothing over,
+    stayed at or below, not higher than, no more than, not more than, never more than, at most a, max of,
+    maximum of, a max of, no higher than, never above, not above, never over, not over, no worse than,
+    never worse than, never higher than, up as far as, topped out at, topping out at, maxed out at, maxed
+    at, worst was, worst was a, peak of, peaking at, peaked at, peaked at a, worst it got was, worst it
+    got was a, highest was, at its worst a, hit, hit a, reached a, touching, went up to, goes up to, went
+    as high as, got up to, got to, gets to, gets up to, spiked to, spikes to, spiking to, jumped to,
+    climbed to, crept up to, shot up to, up to about, up to around, as high as, as much as, as bad as
+  `,
+  limit: `
+    less than, more than, over a, under a, below a, above a, at least, at least a, fewer than, greater
+    than, higher than, lower than a, upwards of, north of a, not even, a bit more than, a bit less than, a
+    bit over, a bit under, just over, just under a, well over, well under, closer to
+  `,
+  maybe: `
+    maybe, perhaps, possibly, maybe a, perhaps a, might be, might be a, sometimes a, sometimes even,
+    occasionally a, and sometimes, sometimes up to, could be, could be a, probably, probably a, prob,
+    probs, then a, and later, going on
+  `,
 } satisfies Partial<Cues>
 
 const smallWords = {
-  article: `a, an, about, about a, around, around a, roughly, approx, approximately, circa, like a, the, my, some, at a, at, at about, at about a, at around, at around a, on a, of about, of around, of a, sort of, kind of, kinda, sorta, say, nearly a, solid, bout, bout a, ish, or thereabouts, only a, just a, barely a, still a, still at, still at a, still about, still about a, still around, still around a, today a, was a, for, for the, with, with a, this, that, total, in total, altogether, exactly, precisely, bang on, definitely a, definitely, mostly a, quite a, almost a, more like, more like a, a steady, steady at, stable at, holding at, sitting at, sitting at a, hovering around, hovering at, hovering about, i think, id guess, i guess, i reckon, reckon, guess, rated, scored, number, is like, about the, in at, coming in at, overall about, worth, i would guess, prolly, a strong, a weak, a low, a high, strong, weak`,
-  be: 'is, its, it is, are, be, being, feels, feel, felt, feeling, feels like, feels like a, felt like, felt like a, seems, got up, stays, stayed, remains, remained, stands, stands at, sits, sits at, still, still in, still in the, still in my, has been, have been, went, goes, gone to, came, comes, comes in at, got down, has, have, had, having, im, i am, i was, is still, was still, is now, was about, was around, was like, is about, is around, were about, says, reads, marked, runs, going, is at, was at, kept, hangs around, is in, is in the, is in my, in it, in there',
-  soft: `forgot, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new pain, no extra pain, no worse pain, no increase in pain, no change in pain, no added pain, no additional pain, what a, what the, i, me, it, you, we, he, so, too, very, really, again, well, pretty, quite, bit, a bit, little bit, a little, bit of, there, here, oh, hi, hello, hey, morning coach, coach, yo, lol, haha, lmao, hmm, um, uh, er, erm, ugh, argh, please, pls, plz, mate, bro, dude, buddy, update, report, log, checkin, check in, checking in, heres mine, result, results, numbers, number is, overall i, i have, ok so, right so, so far, all in all, all told, more or less, basically, literally, honestly, tbh, ngl, fyi, btw, imo, though tbh, sir, maam, right then, well then, anyway, always, my day, as always, at all, whatsoever, my number, things, thing, feels ok, feeling ok, all right, alright, everything ok, all ok, xx, xxx, slow day, good morning, good evening, good afternoon, good night, evening all, morning all, hiya, and my, and the, annoyingly, sadly, luckily, fortunately, unfortunately, finally, side note, note, actual, both fine, that was, thats, that is, this is, there was, there is, theres, yep so, but still, down there, this time, symptoms, symptom, numb, numbness, pins and needles, tingly, pins, needles, signs, sign`,
+  article: `
+    a, an, about, about a, around, around a, roughly, approx, approximately, circa, like a, the, my, some,
+    at a, at, at about, at about a, at around, at around a, on a, of about, of around, of a, sort of, kind
+    of, kinda, sorta, say, nearly a, solid, bout, bout a, ish, or thereabouts, only a, just a, barely a,
+    still a, still at, still at a, still about, still about a, still around, still around a, today a, was
+    a, for, for the, with, with a, this, that, total, in total, altogether, exactly, precisely, bang on,
+    definitely a, definitely, mostly a, quite a, almost a, more like, more like a, a steady, steady at,
+    stable at, holding at, sitting at, sitting at a, hovering around, hovering at, hovering about, i
+    think, id guess, i guess, i reckon, reckon, guess, rated, scored, number, is like, about the, in at,
+    coming in at, overall about, worth, i would guess, prolly, a strong, a weak, a low, a high, strong,
+    weak
+  `,
+  be: `
+    is, its, it is, are, be, being, feels, feel, felt, feeling, feels like, feels like a, felt like, felt
+    like a, seems, got up, stays, stayed, remains, remained, stands, stands at, sits, sits at, still,
+    still in, still in the, still in my, has been, have been, went, goes, gone to, came, comes, comes in
+    at, got down, has, have, had, having, im, i am, i was, is still, was still, is now, was about, was
+    around, was like, is about, is around, were about, says, reads, marked, runs, going, is at, was at,
+    kept, hangs around, is in, is in the, is in my, in it, in there
+  `,
+  soft: `
+    forgot, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
+    pain, no extra pain, no worse pain, no increase in pain, no change in pain, no added pain, no
+    additional pain, what a, what the, i, me, it, you, we, he, so, too, very, really, again, well, pretty,
+    quite, bit, a bit, little bit, a little, bit of, there, here, oh, hi, hello, hey, morning coach,
+    coach, yo, lol, haha, lmao, hmm, um, uh, er, erm, ugh, argh, please, pls, plz, mate, bro, dude, buddy,
+    update, report, log, checkin, check in, checking in, heres mine, result, results, numbers, number is,
+    overall i, i have, ok so, right so, so far, all in all, all told, more or less, basically, literally,
+    honestly, tbh, ngl, fyi, btw, imo, though tbh, sir, maam, right then, well then, anyway, always, my
+    day, as always, at all, whatsoever, my number, things, thing, feels ok, feeling ok, all right,
+    alright, everything ok, all ok, xx, xxx, slow day, good morning, good evening, good afternoon, good
+    night, evening all, morning all, hiya, and my, and the, annoyingly, sadly, luckily, fortunately,
+    unfortunately, finally, side note, note, actual, both fine, that was, thats, that is, this is, there
+    was, there is, theres, yep so, but still, down there, this time, symptoms, symptom, numb, numbness,
+    pins and needles, tingly, pins, needles, signs, sign
+  `,
 } satisfies Partial<Cues>
 
 const talk = {
-  correction: `correction, i mean, i meant, meant, make that, make it, should be, should have been, shouldve been, should say, meant to say, i meant to say, scratch that, no wait, wait no, wait, rather, oops, whoops, my mistake, typo, edit, that should be, that should have been, that should read, it should be, change that to, change it to, change to, amend, amend to, fix, fixed, not what i said, strike that, wrong, was wrong, my bad, mistyped, i mistyped, misread, fat fingers, ment, i ment, sory i meant, sorry i meant, sorry i mean, sorry meant, sorry that should be, sorry make that, sorry correction, sorry wrong, no sorry, oops i meant, no i meant, no i mean, autocorrect, in fact, actually no, no actually, ooops, woops`,
+  correction: `
+    correction, i mean, i meant, meant, make that, make it, should be, should have been, shouldve been,
+    should say, meant to say, i meant to say, scratch that, no wait, wait no, wait, rather, oops, whoops,
+    my mistake, typo, edit, that should be, that should have been, that should read, it should be, change
+    that to, change it to, change to, amend, amend to, fix, fixed, not what i said, strike that, wrong,
+    was wrong, my bad, mistyped, i mistyped, misread, fat fingers, ment, i ment, sory i meant, sorry i
+    meant, sorry i mean, sorry meant, sorry that should be, sorry make that, sorry correction, sorry
+    wrong, no sorry, oops i meant, no i meant, no i mean, autocorrect, in fact, actually no, no actually,
+    ooops, woops
+  `,
   sorry: 'actually, sorry, soz, apologies, sry, srry, pardon, sori, actually it was, actually its',
-  later:
-    'next, the coming, coming, if, tomorrow, will do, will, ill do, ill try, ill be, ill have, ill get, going to do, gonna do, gonna, about to do, about to, plan to, planning, planning to, planning on, hope to, hoping to, hoping for, going for, aiming for, aiming at, aim for, aim to, intend to, later i will, tmrw, tomoz, tmr, try to do, want to do, due on, should be able to, still have to, have to do, need to do, will try, gotta do, want to get to, tonight ill, later ill, tomorow, tommorow, target, my target, goal, my goal, the goal, supposed to do, supposed to be, was meant to do, meant to do, would like, in case',
-  someone:
-    'my dad, my mum, my mom, my wife, my husband, my partner, my son, my daughter, my brother, my sister, my friend, my mate, a friend, my mother, my father, my neighbour, my neighbor, my kid, my boss, my boyfriend, my girlfriend, my colleague, my doctor, the physio said, my physio, my nan, my dog, my uncle, my aunt, my crewmate, my coxswain, my coach',
-  ask: `can i, could i, should i, shall i, may i, do i, is it, is this, is that, are there, what, whats, how, how do, why, would it, would you, will it, does it, does this, can you, could you, should we, any chance, how many, how long, how much, what if, is there, wondering if, i wonder, any advice, do you, have you, are you, can we, what should, what do, quick question, question, got a question, i have a question, wanted to ask, wondering whether, im wondering, i was wondering, any idea, any tips, ok to, okay to`,
-  unit: `minutes, minute, min, mins, hours, hour, hrs, hr, h, seconds, secs, sec, weeks, wks, months, month, years, year, yrs, yr, km, kms, k, m, miles, mile, metres, meters, kg, kgs, kilos, kilo, lbs, lb, pounds, stone, g, mg, ml, litres, tablets, tablet, tabs, pills, pill, paracetamol, ibuprofen, naproxen, codeine, nurofen, tramadol, gabapentin, pregabalin, painkillers, painkiller, paracetamols, ibuprofens, steps, reps, repetitions, flights, stairs, people, kids, coffees, beers, dogs, beer, coffee, times a day, times a night, days off, am today, pm today, oclock, st, nd, rd, th, years old, degrees, cm, mm, inches, inch, ft, bpm, watts, splits, times per day, pm today, nights, night shifts, shifts, meetings, nights in a row, days in a row, more days, more weeks, hour drive, hours drive, mile walk, person, flights of stairs, laps, lengths, pieces, strokes, pints, children, cushions, pillows,  chairs, trips, times last night, calls, emails, hours sleep, hours of sleep, percent better, x better, times better, euros, dollars, quid, k row, k erg, min walk, minute walk, min drive, min row, hour flight, weekly`,
-  unitBefore:
-    'sleep score, energy level, energy levels, energy, stress level, stress levels, stress, mood, sleep quality, effort, effort level, rpe, fatigue, motivation, confidence, motivation level, stress score, stiffness, tiredness, comfort, week, wk, day number, day no, rung, stage, phase, step, age, aged, room, chapter, exercise number, drill number, episode, season, l, version, page, bus, train number, platform, flight, gate, disc l, vertebra, vertebrae, take, took, block, weeknumber, number of weeks, grade, drank, ate, ref, order, invoice, since age, kilometre, season, series, room number, gate number, boat',
+  later: `
+    next, the coming, coming, if, tomorrow, will do, will, ill do, ill try, ill be, ill have, ill get,
+    going to do, gonna do, gonna, about to do, about to, plan to, planning, planning to, planning on, hope
+    to, hoping to, hoping for, going for, aiming for, aiming at, aim for, aim to, intend to, later i will,
+    tmrw, tomoz, tmr, try to do, want to do, due on, should be able to, still have to, have to do, need to
+    do, will try, gotta do, want to get to, tonight ill, later ill, tomorow, tommorow, target, my target,
+    goal, my goal, the goal, supposed to do, supposed to be, was meant to do, meant to do, would like, in
+    case
+  `,
+  someone: `
+    my dad, my mum, my mom, my wife, my husband, my partner, my son, my daughter, my brother, my sister,
+    my friend, my mate, a friend, my mother, my father, my neighbour, my neighbor, my kid, my boss, my
+    boyfriend, my girlfriend, my colleague, my doctor, the physio said, my physio, my nan, my dog, my
+    uncle, my aunt, my crewmate, my coxswain, my coach
+  `,
+  ask: `
+    can i, could i, should i, shall i, may i, do i, is it, is this, is that, are there, what, whats, how,
+    how do, why, would it, would you, will it, does it, does this, can you, could you, should we, any
+    chance, how many, how long, how much, what if, is there, wondering if, i wonder, any advice, do you,
+    have you, are you, can we, what should, what do, quick question, question, got a question, i have a
+    question, wanted to ask, wondering whether, im wondering, i was wondering, any idea, any tips, ok to,
+    okay to
+  `,
+  unit: `
+    minutes, minute, min, mins, hours, hour, hrs, hr, h, seconds, secs, sec, weeks, wks, months, month,
+    years, year, yrs, yr, km, kms, k, m, miles, mile, metres, meters, kg, kgs, kilos, kilo, lbs, lb,
+    pounds, stone, g, mg, ml, litres, tablets, tablet, tabs, pills, pill, paracetamol, ibuprofen,
+    naproxen, codeine, nurofen, tramadol, gabapentin, pregabalin, painkillers, painkiller, paracetamols,
+    ibuprofens, steps, reps, repetitions, flights, stairs, people, kids, coffees, beers, dogs, beer,
+    coffee, times a day, times a night, days off, am today, pm today, oclock, st, nd, rd, th, years old,
+    degrees, cm, mm, inches, inch, ft, bpm, watts, splits, times per day, nights, night shifts, shifts,
+    meetings, nights in a row, days in a row, more days, more weeks, hour drive, hours drive, mile walk,
+    person, flights of stairs, laps, lengths, pieces, strokes, pints, children, cushions, pillows, chairs,
+    trips, times last night, calls, emails, hours sleep, hours of sleep, percent better, x better, times
+    better, euros, dollars, quid, k row, k erg, min walk, minute walk, min drive, min row, hour flight,
+    weekly
+  `,
+  unitBefore: `
+    sleep score, energy level, energy levels, energy, stress level, stress levels, stress, mood, sleep
+    quality, effort, effort level, rpe, fatigue, motivation, confidence, motivation level, stress score,
+    stiffness, tiredness, comfort, week, wk, day number, day no, rung, stage, phase, step, age, aged,
+    room, chapter, exercise number, drill number, episode, season, l, version, page, bus, train number,
+    platform, flight, gate, disc l, vertebra, vertebrae, take, took, block, weeknumber, number of weeks,
+    grade, drank, ate, ref, order, invoice, since age, kilometre, series, room number, gate number, boat
+  `,
   setsOf: 'sets of, rounds of, lots of, reps of, sets, sets x',
-  clock:
-    'woke at, woke up at, up at, bed at, to bed at, asleep at, got up at, home at, finished at, finished work at, start at, started work at, work at, awake at, from work at, it is now, arrived at, till about, leave at, left at, lunch at, train at, back at work at, dinner at, alarm at, appointment at, clock, quarter past, half past, quarter to, slept, slept for, slept about, woke around, woke up around, until about, time is, walked, ran, rowed, erged, drove, cycled, swam, drove for, walked for, sat for, stood for, meeting at',
-  yes: 'yes, yeah, yep, yup, yea, ya, aye, ye, y, sure, definitely yes, certainly, of course, absolutely, correct yes, affirmative, one of these, one of those, uh huh, mhm, si, oui, ja, yes please, yess, yas, yess sir, indeed, it does, it did, i do, ok yes, yesss',
-  nope: 'nope, nah, nay, na, not really, not at all, no thanks, no thank you, nae, negative, none of these, none of those, no signs, no signs at all, none of the above, it doesnt, it didnt, i dont, not yet no, not quite, noo, non, nein, uh uh, nuh uh, no none, no not really, no nothing',
-  thanks:
-    'thanks, thank you, thx, ty, cheers, ta, thank u, thanx, thnx, tks, many thanks, thanks a lot, thank you so much, thanks so much, thank you very much, tysm, much appreciated, appreciated, appreciate it, thanks coach, thank you coach, thanks again, cheers mate, cheers coach, have a good day, have a nice day, bye, goodbye, good night coach, see you, talk soon, speak soon, xox, xoxo, gracias, merci, danke, god bless, kind regards, regards, best wishes, thankyou, thanks mate, thanks bot, thank you bot',
+  clock: `
+    woke at, woke up at, up at, bed at, to bed at, asleep at, got up at, home at, finished at, finished
+    work at, start at, started work at, work at, awake at, from work at, it is now, arrived at, till
+    about, leave at, left at, lunch at, train at, back at work at, dinner at, alarm at, appointment at,
+    clock, quarter past, half past, quarter to, slept, slept for, slept about, woke around, woke up
+    around, until about, time is, walked, ran, rowed, erged, drove, cycled, swam, drove for, walked for,
+    sat for, stood for, meeting at
+  `,
+  yes: `
+    yes, yeah, yep, yup, yea, ya, aye, ye, y, sure, definitely yes, certainly, of course, absolutely,
+    correct yes, affirmative, one of these, one of those, uh huh, mhm, si, oui, ja, yes please, yess, yas,
+    yess sir, indeed, it does, it did, i do, ok yes, yesss
+  `,
+  nope: `
+    nope, nah, nay, na, not really, not at all, no thanks, no thank you, nae, negative, none of these,
+    none of those, no signs, no signs at all, none of the above, it doesnt, it didnt, i dont, not yet no,
+    not quite, noo, non, nein, uh uh, nuh uh, no none, no not really, no nothing
+  `,
+  thanks: `
+    thanks, thank you, thx, ty, cheers, ta, thank u, thanx, thnx, tks, many thanks, thanks a lot, thank
+    you so much, thanks so much, thank you very much, tysm, much appreciated, appreciated, appreciate it,
+    thanks coach, thank you coach, thanks again, cheers mate, cheers coach, have a good day, have a nice
+    day, bye, goodbye, good night coach, see you, talk soon, speak soon, xox, xoxo, gracias, merci, danke,
+    god bless, kind regards, regards, best wishes, thankyou, thanks mate, thanks bot, thank you bot
+  `,
   ago: 'ago, back from today',
   dayUnit: 'days, day',
   nth: 'st of, nd of, rd of, th of',
-} satisfies Partial<Cues>
-
-const looksLike = {
-  none: `back to, back to work, back to normal, back at it, back at work, back on, back on track, back on it, back in the boat, back in the gym, back from, back home, back soon, came back, come back, comes back, coming back, back later, back again, back and forth, be back, im back, i am back, am back, i m back, we are back, get back, got back, getting back, go back, going back, went back, call back, hold back, held back, held me back, set back, setback, sent back, bounce back, bounced back, back up, back down, back then, laid back, feedback, fight back, back off, backed off, back end, back garden, back seat, step back, stepped back, days back, weeks back, months back, years back, back of the net, push back, back passage, sat back, lying back, lay back, kick back, on the way back, write back, report back, cut back, cutting back, pull back, be right back, welcome back, give back, turn back, look back, looking back, played back,
-    on my feet, on his feet, feet up, my feet up, on foot, by foot, on our feet, foot off the gas, under foot, foot drop, foot strike, footwear, foot plate, foot stretcher, foot print, one foot in front of the other, cold feet, put my foot down, foot fall, on its heels, head to toe, toe the line, on my toes, on your toes, bottom line, bottom of the stairs, rock bottom, bottom out, bottom of it, hip hop, hip hip, on my knees, on my hands and knees, on hands and knees, knees up, sit on my bum, sole reason, sole purpose, on my butt, pain in the arse, pain in the ass, pain in the butt, pain in the bum, pain in the backside, pain in the neck, my ass off, my arse off, work my butt off, kicked my butt, kicked my ass, kick in the butt, lazy arse, half arsed, half assed, cheeky, cheek of it, back burner, high knees, rear view, take a seat, seat belt, car seat, hot seat, on my back, on the back foot, front seat, back seat, boat seat, seat post, laying on my back, lying on my back, lie on my back, flat on my back, on your back,
-    one day, one leg, one side, one thing, one more, another one, no one, this one, that one, last one, one of those days, for one, one another, one bit, a good one, a bad one, one sec, one minute, one moment, one or the other, one way, bad one, good one, tough one, easy one, hard one, one at a time, rough one, one word, day one, any one, anyone, long one, one tough day, one hell of a day, one question, one small, one too many, one tiny, big one, two minds, two ways about it, on all fours, all fours, high five, five star, nine to five, twenty four seven, ten to, at sixes and sevens, two left, for two, cloud nine, six pack, take five, two faced, back to square one, square one, number one, one on one, in two minds, to be one, once i, once you, twice as, once again, once more, at once, once or twice, all at once, once the, once a, twice a, once upon, once in a, twice the,
-    all day long, all night, all over, all week, all the time, all along, after all, above all, all around, all round, all of a sudden, all sorts, all is well, all well, all better, thats all, that is all, first of all, all the best, all gone, all morning, all afternoon, all evening, all of those, all of these, all of you, all in one, all quiet, best of all, not all there, all the same, once and for all, all the more, hi all, all that, of all, all my life, all systems go, is all, all too, all i, for all, of them all, all is good, all going well, all that bad, all year, all about, all ears, all alone, thats about all, all yours, all the while,
-    half an hour, half a mile, half hour, half a day, half asleep, half time, half dead, half the time, half term, half marathon, half the night, half the day, other half, better half, half as, half of the day, half of the night, half expecting, half way house, half decent, half ok, half the pain, half a tablet,
-    got worse, got better, do not, do my, getting better, get better, feel better, feeling better soon, get well, pain killers, pain killer, pain meds, pain relief, pain management, pain medication, pain tablets, pain clinic, no pain killers, no pain meds, no pain relief, without pain killers, without painkillers, no pain no gain, pain patch, growing pains, what a pain,
-    not only, not just, no doubt, not sure, no idea, no worries, no problem at all, no wonder, no rush, no matter, not to mention, no excuses, no reason, no clue, why not, if not, or not, not least, no biggie, not long, not a lot, not surprised, not surprisingly, cant complain, cant wait, dont worry, dont know, do not know, dont think, not gonna lie, not going to lie, couldnt be better, cant remember, cant really say, wouldnt say, dont mind, no fun, no news, not that i can think of, no luck, not ideal, no joke, not tired, nothing special, nothing to add, nothing else, nothing else to report, nothing much, nothing to report, nothing major, nothing else new, nothing serious, nothing too bad, no complaints, no dramas, no drama, nothing dramatic, no biggy, no excuse, nothing to worry about, no need, no surprise, no surprises,
-    right now then, right after, right before, right away, right through, all right then, not right, thats right, right there, right where, right on, righto, right as rain, right okay, right ok, quite right, the right way, is that right, put right, right lads, get it right, right thing, left work, left home, left it, left over, one left, two left, i left, whats left, left off, have left, left the house, nothing left, left early, left late, time left, left out, only one left, left me, leave it, left in me, left alone, days left, weeks left,
-    did not, did well, did ok, did fine, did good, did great, did me in, did my best, well done, get done, done in, done for, over and done with, done and dusted, done my back in, did my back in, did my best, done with, am i done, did too much, did a lot, did loads, did sleep, did walk, did feel, did you, did have, did hurt, got to go, got a, got the, got some, got my, got no, got stuck, got wet, got home, got the flu, got caught, got so, got really, got into, got out, got over, got enough, finished work, finished early, finished late, finished my shift, managed to, did have, did get, i do think, do feel, do have, do think, do want, do need, do get, to do, do it again, do more, do less, do well, do better, do ok, do i need, do this, do that, do what, do so, do with, do know,
-    training for, level with, level headed, score sheet, burning rubber, burn out, burnt, music score, level crossing, training day, training plan, good level, high level, low level,
-    from work, from home, from now on, from time to time, after a while, like that, as i, as it, as well, as well as, as soon as, as long as, as much, as far, like this, like i, over the, over it, after all that, since i, since we, since then, before i, before we, before work, after i, after we, before that, as if, until i, from here, from there, like normal, like usual, over there, before anything, after that i, over done, as good as, as good as new`,
 } satisfies Partial<Cues>
 
 export const cuesOfGrammar = { ...scope, ...numbersAndJoints, ...smallWords, ...talk, ...looksLike }

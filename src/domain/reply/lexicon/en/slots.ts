@@ -3,23 +3,37 @@ import type { LexiconData } from '../schema.ts'
 /** Zones in a rower's own words; hip counts as buttock, groin and hamstring as thigh, shin as calf. */
 export const zones: LexiconData['zones'] = {
   none: 'nowhere, nowhere at all, not anywhere, none of it, no where',
-  back: `back, my back, the back, lower back, low back, lowerback, lower part of my back, lumbar, lumbar spine, spine,
-    backs, small of my back, small of the back, in back, sacrum, waist, beltline, belt line, low spine, mid back,
-    lower spine, sacral, sacroiliac, back only, only back, just back, lumber, spinal, backache, backpain, lowback`,
-  buttock: `buttock, buttocks, butt, butts, bum, bums, bottom, glute, glutes, gluteal, gluteus, cheek, cheeks, bum cheek,
-    butt cheek, arse, ass, backside, behind me, rear, rear end, tush, tushie, hip, hips, hip joint, piriformis,
-    seat, sit bone, sit bones, sitting bone, sitbone, sitbones, tailbone, tail bone, coccyx, rump, booty, derriere,
-    hip bone, hipbone, buttcheek, bumcheek`,
-  thigh: `thigh, thighs, upper leg, upper legs, groin, groins, hamstring, hamstrings, hammy, hammie, hammies, hammys,
-    hamstrung, quad, quads, quadriceps, top of my leg, top of the leg, upper part of my leg, upper part of the leg,
-    adductor, adductors, inner leg above the knee, biceps femoris, itb, it band`,
-  knee: `knee, knees, kneecap, kneecaps, knee cap, knee joint, popliteal, back of the knee, back of my knee, behind the knee,
-    behind my knee`,
-  calf: `calf, calfs, calves, calve, calfes, shin, shins, shinbone, shin bone, lower leg, lower legs, calf muscle,
-    calf muscles, soleus, gastroc, gastrocnemius, lower part of my leg, lower part of the leg, tibia, tibialis, fibula`,
-  foot: `foot, feet, foots, toe, toes, big toe, little toe, small toe, pinky toe, ankle, ankles, heel, heels, sole, soles, instep,
-    achilles, ball of my foot, ball of the foot, arch of my foot, arch of the foot, metatarsal, tippy toes, outer foot,
-    forefoot, midfoot, plantar`,
+  back: `
+    back, my back, the back, lower back, low back, lowerback, lower part of my back, lumbar, lumbar spine,
+    spine, backs, small of my back, small of the back, in back, sacrum, waist, beltline, belt line, low
+    spine, mid back, lower spine, sacral, sacroiliac, back only, only back, just back, lumber, spinal,
+    backache, backpain, lowback
+  `,
+  buttock: `
+    buttock, buttocks, butt, butts, bum, bums, bottom, glute, glutes, gluteal, gluteus, cheek, cheeks, bum
+    cheek, butt cheek, arse, ass, backside, behind me, rear, rear end, tush, tushie, hip, hips, hip joint,
+    piriformis, seat, sit bone, sit bones, sitting bone, sitbone, sitbones, tailbone, tail bone, coccyx,
+    rump, booty, derriere, hip bone, hipbone, buttcheek, bumcheek
+  `,
+  thigh: `
+    thigh, thighs, upper leg, upper legs, groin, groins, hamstring, hamstrings, hammy, hammie, hammies,
+    hammys, hamstrung, quad, quads, quadriceps, top of my leg, top of the leg, upper part of my leg, upper
+    part of the leg, adductor, adductors, inner leg above the knee, biceps femoris, itb, it band
+  `,
+  knee: `
+    knee, knees, kneecap, kneecaps, knee cap, knee joint, popliteal, back of the knee, back of my knee,
+    behind the knee, behind my knee
+  `,
+  calf: `
+    calf, calfs, calves, calve, calfes, shin, shins, shinbone, shin bone, lower leg, lower legs, calf
+    muscle, calf muscles, soleus, gastroc, gastrocnemius, lower part of my leg, lower part of the leg,
+    tibia, tibialis, fibula
+  `,
+  foot: `
+    foot, feet, foots, toe, toes, big toe, little toe, small toe, pinky toe, ankle, ankles, heel, heels,
+    sole, soles, instep, achilles, ball of my foot, ball of the foot, arch of my foot, arch of the foot,
+    metatarsal, tippy toes, outer foot, forefoot, midfoot, plantar
+  `,
 }
 
 export const pairs: LexiconData['pairs'] =
@@ -53,8 +67,14 @@ export const sides: LexiconData['sides'] = {
 
 export const daysBack: LexiconData['daysBack'] = {
   0: 'today, todays, tday, todays one, todday, tody',
-  1: 'yesterday, yday, yesterdays, yest, ystd, yesterd, yester, yesturday, yestarday, the day before, day before',
-  2: `day before yesterday, the day before yesterday, day before yday, other day before yesterday, ereyesterday`,
+  1: `
+    yesterday, yday, yesterdays, yest, ystd, yesterd, yester, yesturday, yestarday, the day before, day
+    before
+  `,
+  2: `
+    day before yesterday, the day before yesterday, day before yday, other day before yesterday,
+    ereyesterday
+  `,
 }
 export const weekdays: LexiconData['weekdays'] = {
   1: 'monday, mon, mondays, on monday, last monday',

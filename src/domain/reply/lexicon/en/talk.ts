@@ -2,53 +2,170 @@ import type { LexiconData } from '../schema.ts'
 
 export const intents: LexiconData['intents'] = {
   leave: {
-    within: `delete everything, erase everything, remove everything, unsubscribe, stop messaging me, stop texting me, stop contacting me, stop sending me, stop writing to me, delete my data, delete me, delete my account, erase me, erase my data, remove me, remove my data, forget me, i want to leave, want to leave, id like to leave, i would like to leave, im leaving, i quit, want to quit, id like to quit, want out, opt out, opt me out, leave me alone, cancel my, cancel everything, cancel the check ins, cancel the checkins, no more messages, dont message me, do not message me, dont text me, i dont want this, dont want to do this anymore, dont want to do this any more, dont want to continue, withdraw, sign me off, end this, stop the check ins, stop the checkins, stop the messages, take me off, leave the programme, leave the program, leaving the programme, quit the programme, quit the program, i want to stop this, stop this, i want to stop, leave the study, done with this, im out, want my data deleted, wipe my data, never contact me, never message me, dont contact me, do not contact me, stop bothering me, want to end this, stop these messages, had enough of this, dont want any more messages, cancel this`,
-    whole: 'leave, stop, quit, cancel, exit, stop it, end, stop all, stop now, i leave, leave now, unsub',
+    within: `
+      delete everything, erase everything, remove everything, unsubscribe, stop messaging me, stop texting
+      me, stop contacting me, stop sending me, stop writing to me, delete my data, delete me, delete my
+      account, erase me, erase my data, remove me, remove my data, forget me, i want to leave, want to
+      leave, id like to leave, i would like to leave, im leaving, i quit, want to quit, id like to quit,
+      want out, opt out, opt me out, leave me alone, cancel my, cancel everything, cancel the check ins,
+      cancel the checkins, no more messages, dont message me, do not message me, dont text me, i dont want
+      this, dont want to do this anymore, dont want to do this any more, dont want to continue, withdraw,
+      sign me off, end this, stop the check ins, stop the checkins, stop the messages, take me off, leave
+      the programme, leave the program, leaving the programme, quit the programme, quit the program, i
+      want to stop this, stop this, i want to stop, leave the study, done with this, im out, want my data
+      deleted, wipe my data, never contact me, never message me, dont contact me, do not contact me, stop
+      bothering me, want to end this, stop these messages, had enough of this, dont want any more
+      messages, cancel this
+    `,
+    whole: `
+      leave, stop, quit, cancel, exit, stop it, end, stop all, stop now, i leave, leave now, unsub
+    `,
   },
   pause: {
-    within: `stop for, break for, pause me, pause it, pause this, pause the, pause for, pause my, pause until, take a break, taking a break, have a break, having a break, need a break, want a break, a break please, a short break, on holiday, going on holiday, on vacation, going away, go away for, away for a, away for the, away until, away next week, away from tomorrow, be away, on a trip, a week off, week off, few days off, couple of days off, some time off, time off, stop for a week, stop for a while, stop for now, stop for a bit, stop for a few days, no messages for, no messages until, dont message me until, dont message me for, do not message me until, put on hold, put me on hold, put this on hold, on hold, can i pause, i want to pause, want to pause, like to pause, snooze, break for a week, break from this, break from, days break, weeks break, week break, stop until, out of town, travelling next week, traveling next week, hit pause, not available until, not available next week, not here until, not here next week, skip the next, leave me until, hold off until, hold off for, i will be away, im away`,
-    whole:
-      'pause, break, holiday, vacation, pause please, hold, on leave, pausing, away, snooze please, take break',
+    within: `
+      stop for, break for, pause me, pause it, pause this, pause the, pause for, pause my, pause until,
+      take a break, taking a break, have a break, having a break, need a break, want a break, a break
+      please, a short break, on holiday, going on holiday, on vacation, going away, go away for, away for
+      a, away for the, away until, away next week, away from tomorrow, be away, on a trip, a week off,
+      week off, few days off, couple of days off, some time off, time off, stop for a week, stop for a
+      while, stop for now, stop for a bit, stop for a few days, no messages for, no messages until, dont
+      message me until, dont message me for, do not message me until, put on hold, put me on hold, put
+      this on hold, on hold, can i pause, i want to pause, want to pause, like to pause, snooze, break for
+      a week, break from this, break from, days break, weeks break, week break, stop until, out of town,
+      travelling next week, traveling next week, hit pause, not available until, not available next week,
+      not here until, not here next week, skip the next, leave me until, hold off until, hold off for, i
+      will be away, im away
+    `,
+    whole: `
+      pause, break, holiday, vacation, pause please, hold, on leave, pausing, away, snooze please, take
+      break
+    `,
   },
   resume: {
-    within: `resume, unpause, un pause, im back, i am back, back from holiday, back from vacation, back from my, start again, starting again, restart, ready to start, ready to go again, carry on again, pick up again, pick it up again, begin again, continue please, want to continue, ready to continue, like to continue, back home now, start me again, start me up again, turn it back on, switch it back on, end the pause, end my pause, stop the pause, back now, start up again, start back up, lets go again, lets carry on, can we start again, messages again, checkins again, check ins again, holiday is over, break is over, ready again`,
+    within: `
+      resume, unpause, un pause, im back, i am back, back from holiday, back from vacation, back from my,
+      start again, starting again, restart, ready to start, ready to go again, carry on again, pick up
+      again, pick it up again, begin again, continue please, want to continue, ready to continue, like to
+      continue, back home now, start me again, start me up again, turn it back on, switch it back on, end
+      the pause, end my pause, stop the pause, back now, start up again, start back up, lets go again,
+      lets carry on, can we start again, messages again, checkins again, check ins again, holiday is over,
+      break is over, ready again
+    `,
     whole: 'back, continue, start, go on, back again, i return, go again, start please, carry on',
   },
   today: {
-    within: `whats today, what is today, todays plan, todays drills, todays exercises, todays session, todays sessions, todays work, todays programme, todays program, todays list, plan for today, drills for today, exercises for today, what do i do today, what should i do today, what am i doing today, what have i got today, what do i have today, whats on today, what is on today, what is my plan, whats my plan, whats the plan, what is the plan, show me today, show today, show me the drills, show me my drills, show me the plan, show me my plan, show me my exercises, show me the exercises, show my plan, show my drills, show plan, show drills, send me my drills, send me the drills, send me the exercises, send me my exercises, send me todays, my drills please, my exercises please, my plan please, which drills, which exercises, what drills, what exercises, what are my exercises, what are my drills, what are the drills, what are the exercises, my exercises for today, list of drills, list my drills, list my exercises, list the drills, what was i supposed to do, what am i meant to do, what am i supposed to do, what do i need to do today, remind me what to do, remind me of the drills, remind me of my drills, remind me of the exercises, remind me of my exercises, remind me what i do, what do i do next, what to do today, what i do today, see my plan, see the plan, see my drills, see the drills, whats in the plan, forgot what to do, forgot what i have to do, can i see my drills, can i see the drills, can i see the plan, can i see my plan, what must i do today, again the drills, the drills again, the exercises again, how many sessions today, how many sessions do i have, whats next`,
-    whole:
-      'today, plan, drills, exercises, my plan, the plan, my drills, the drills, my exercises, the exercises, today please, todays, plan please, drills please, exercises please, programme, program, what today, for today, show, schedule, my sessions, sessions today',
+    within: `
+      whats today, what is today, todays plan, todays drills, todays exercises, todays session, todays
+      sessions, todays work, todays programme, todays program, todays list, plan for today, drills for
+      today, exercises for today, what do i do today, what should i do today, what am i doing today, what
+      have i got today, what do i have today, whats on today, what is on today, what is my plan, whats my
+      plan, whats the plan, what is the plan, show me today, show today, show me the drills, show me my
+      drills, show me the plan, show me my plan, show me my exercises, show me the exercises, show my
+      plan, show my drills, show plan, show drills, send me my drills, send me the drills, send me the
+      exercises, send me my exercises, send me todays, my drills please, my exercises please, my plan
+      please, which drills, which exercises, what drills, what exercises, what are my exercises, what are
+      my drills, what are the drills, what are the exercises, my exercises for today, list of drills, list
+      my drills, list my exercises, list the drills, what was i supposed to do, what am i meant to do,
+      what am i supposed to do, what do i need to do today, remind me what to do, remind me of the drills,
+      remind me of my drills, remind me of the exercises, remind me of my exercises, remind me what i do,
+      what do i do next, what to do today, what i do today, see my plan, see the plan, see my drills, see
+      the drills, whats in the plan, forgot what to do, forgot what i have to do, can i see my drills, can
+      i see the drills, can i see the plan, can i see my plan, what must i do today, again the drills, the
+      drills again, the exercises again, how many sessions today, how many sessions do i have, whats next
+    `,
+    whole: `
+      today, plan, drills, exercises, my plan, the plan, my drills, the drills, my exercises, the
+      exercises, today please, todays, plan please, drills please, exercises please, programme, program,
+      what today, for today, show, schedule, my sessions, sessions today
+    `,
   },
   help: {
-    within: `how does this work, how do i use, how does it work, what can i say, what do i write, what should i write, what do i type, what should i type, what do i say, how do i answer, how do i reply, how do i report, how do i check in, how to check in, how to use, how to answer, how to report, how to reply, dont understand, do not understand, need help, help me, help please, please help, can you help, commands, what are the commands, instructions, what do you want, what do you want me to, what do i send, what should i send, how this works, how it works, what are the options, im confused, im lost, not sure how to, what do i have to write, what do you need, what does reach mean, what is reach, what is this, who are you, are you a bot, what are you, give me an example, example please, how do i correct, how do i change, how do i fix, how can i correct, i dont get it, what can you do, format, menu`,
-    whole: 'help, what, huh, how, how so, info, commands, what now, options, instructions, example, man, eh',
+    within: `
+      how does this work, how do i use, how does it work, what can i say, what do i write, what should i
+      write, what do i type, what should i type, what do i say, how do i answer, how do i reply, how do i
+      report, how do i check in, how to check in, how to use, how to answer, how to report, how to reply,
+      dont understand, do not understand, need help, help me, help please, please help, can you help,
+      commands, what are the commands, instructions, what do you want, what do you want me to, what do i
+      send, what should i send, how this works, how it works, what are the options, im confused, im lost,
+      not sure how to, what do i have to write, what do you need, what does reach mean, what is reach,
+      what is this, who are you, are you a bot, what are you, give me an example, example please, how do i
+      correct, how do i change, how do i fix, how can i correct, i dont get it, what can you do, format,
+      menu
+    `,
+    whole: `
+      help, what, huh, how, how so, info, commands, what now, options, instructions, example, man, eh
+    `,
   },
   correct: {
-    within: `that was wrong, that is wrong, thats wrong, wrong number, i made a mistake, made a mistake, mistake in, want to correct, like to correct, need to correct, need to change, want to change my, like to change my, can i change, can i correct, change my answer, correct my, wrong answer, got it wrong, got that wrong, you got it wrong, you misunderstood, misunderstood, not what i meant, not what i said, thats not right, that is not right, thats not what i, that isnt right, thats incorrect, that is incorrect, change yesterdays, undo, need to fix, fix my, typed it wrong, entered it wrong, put it wrong, put the wrong, wrong entry, gave the wrong, pressed the wrong, hit the wrong, pushed the wrong, clicked the wrong, tapped the wrong, need to edit, want to edit, edit my, redo my`,
-    whole:
-      'wrong, correct, correction, no wrong, mistake, incorrect, change, edit, not right, undo, oops, sorry wrong',
+    within: `
+      that was wrong, that is wrong, thats wrong, wrong number, i made a mistake, made a mistake, mistake
+      in, want to correct, like to correct, need to correct, need to change, want to change my, like to
+      change my, can i change, can i correct, change my answer, correct my, wrong answer, got it wrong,
+      got that wrong, you got it wrong, you misunderstood, misunderstood, not what i meant, not what i
+      said, thats not right, that is not right, thats not what i, that isnt right, thats incorrect, that
+      is incorrect, change yesterdays, undo, need to fix, fix my, typed it wrong, entered it wrong, put it
+      wrong, put the wrong, wrong entry, gave the wrong, pressed the wrong, hit the wrong, pushed the
+      wrong, clicked the wrong, tapped the wrong, need to edit, want to edit, edit my, redo my
+    `,
+    whole: `
+      wrong, correct, correction, no wrong, mistake, incorrect, change, edit, not right, undo, oops, sorry
+      wrong
+    `,
   },
   question: {
-    within: `ask the coach, ask coach, ask my coach, question for the coach, question for coach, question for my coach, tell the coach, tell coach, tell my coach, talk to the coach, talk to my coach, talk to coach, speak to the coach, speak to my coach, speak with, talk with, speak to someone, talk to someone, speak to a human, talk to a human, call me, ring me, message for, pass on, i have a question, a question, got a question, quick question, let the coach know, get the coach, coach to, coach could you, coach can you, advice, wondering, i wonder, want to know, like to know, any idea why, any ideas, any tips, is it ok, is it okay, is it normal, is it safe, is it alright, is it bad, is it fine, is it allowed, should i, can i, could i, shall i, may i, am i allowed, do i need, do i have to, do you think, would you, when will, when can, what if, what about, how many times, how often, how long, how hard, how far, how do i do, why does, why do, why is, why am`,
+    within: `
+      ask the coach, ask coach, ask my coach, question for the coach, question for coach, question for my
+      coach, tell the coach, tell coach, tell my coach, talk to the coach, talk to my coach, talk to
+      coach, speak to the coach, speak to my coach, speak with, talk with, speak to someone, talk to
+      someone, speak to a human, talk to a human, call me, ring me, message for, pass on, i have a
+      question, a question, got a question, quick question, let the coach know, get the coach, coach to,
+      coach could you, coach can you, advice, wondering, i wonder, want to know, like to know, any idea
+      why, any ideas, any tips, is it ok, is it okay, is it normal, is it safe, is it alright, is it bad,
+      is it fine, is it allowed, should i, can i, could i, shall i, may i, am i allowed, do i need, do i
+      have to, do you think, would you, when will, when can, what if, what about, how many times, how
+      often, how long, how hard, how far, how do i do, why does, why do, why is, why am
+    `,
     whole: 'coach, question, hey coach, why, when',
   },
   thanks: {
-    within:
-      'youre the best, you are the best, great help, very helpful, thats helpful, so kind, you rock, youre a star, you are a star, legend',
-    whole:
-      'great, cool, ok, okay, ok cool, got it, perfect, nice, nice one, sounds good, will do, understood, noted, brilliant, lovely, good, awesome, super, okey, alright, all right, ok great, no worries, fab, wonderful, good to know, roger, okay great, kk, oki, very good, good stuff, excellent',
+    within: `
+      youre the best, you are the best, great help, very helpful, thats helpful, so kind, you rock, youre
+      a star, you are a star, legend
+    `,
+    whole: `
+      great, cool, ok, okay, ok cool, got it, perfect, nice, nice one, sounds good, will do, understood,
+      noted, brilliant, lovely, good, awesome, super, okey, alright, all right, ok great, no worries, fab,
+      wonderful, good to know, roger, okay great, kk, oki, very good, good stuff, excellent
+    `,
   },
 }
 
 export const barriers: LexiconData['barriers'] = {
-  time: 'time, no time, busy, too busy, work, lack of time, time pressure, not enough time, hectic, schedule, kids, travel, travelling, traveling, long days, deadlines, family, overtime, meetings, no spare time, shifts, rushed, out of time',
-  pain: 'pain, too painful, hurts, it hurts, sore, too sore, hurt too much, hurts too much, the pain, flare, flare up, back pain, ache, too much pain, pain mostly, my back, because it hurt, makes it worse, made it worse',
-  'unsure-how':
-    'unsure, unsure how, not sure how, dont know how, do not know how, didnt know how, confused, confusing, how to do it, how to do them, technique, dont understand, not clear, dont get it, didnt understand, form, instructions, forgot how, not confident',
-  'no-kit':
-    'kit, no kit, no band, band, no equipment, equipment, no gear, gear, lost my band, broken band, band broke, no space, no mat, mat, no anchor, nowhere to do it, no room, dont have a band, left my band, no strap',
-  other:
-    'other, something else, else, another reason, motivation, tired, forgot, ill, sick, no reason, no motivation, lazy, cold, flu, other reason, too tired, other stuff, forgetful, unwell, bored, fed up, none of these, none of those, different reason, cant be bothered, fatigue, exhausted, mood, low mood',
+  time: `
+    time, no time, busy, too busy, work, lack of time, time pressure, not enough time, hectic, schedule,
+    kids, travel, travelling, traveling, long days, deadlines, family, overtime, meetings, no spare time,
+    shifts, rushed, out of time
+  `,
+  pain: `
+    pain, too painful, hurts, it hurts, sore, too sore, hurt too much, hurts too much, the pain, flare,
+    flare up, back pain, ache, too much pain, pain mostly, my back, because it hurt, makes it worse, made
+    it worse
+  `,
+  'unsure-how': `
+    unsure, unsure how, not sure how, dont know how, do not know how, didnt know how, confused, confusing,
+    how to do it, how to do them, technique, dont understand, not clear, dont get it, didnt understand,
+    form, instructions, forgot how, not confident
+  `,
+  'no-kit': `
+    kit, no kit, no band, band, no equipment, equipment, no gear, gear, lost my band, broken band, band
+    broke, no space, no mat, mat, no anchor, nowhere to do it, no room, dont have a band, left my band, no
+    strap
+  `,
+  other: `
+    other, something else, else, another reason, motivation, tired, forgot, ill, sick, no reason, no
+    motivation, lazy, cold, flu, other reason, too tired, other stuff, forgetful, unwell, bored, fed up,
+    none of these, none of those, different reason, cant be bothered, fatigue, exhausted, mood, low mood
+  `,
 }
 
 export const keyboard: LexiconData['keyboard'] = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm']
