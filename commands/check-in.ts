@@ -1,6 +1,6 @@
 import { isReach, REACHES } from '../src/domain/reach.ts'
 import { plain } from '../src/engine/answer.ts'
-import { carry } from '../src/engine/asking.ts'
+import { carry } from '../src/engine/asked.ts'
 import { afterRecord } from '../src/engine/check-in.ts'
 import { checkInForm } from '../src/engine/check-in-form.ts'
 import type { ClientCommand } from '../src/engine/command.ts'

@@ -8,8 +8,9 @@ export const pauseClient: CoachCommand = {
   who: 'coach',
   options: [{ name: 'client', kind: 'client', required: true }],
   run(draft, { actor }) {
-    const { client, commands } = draft.texts
-    if (!pause(draft, 'coach', `<@${actor.user}>`)) return plain(client.alreadyPaused, draft.client.ref)
+    const { coach, commands } = draft.texts
+    if (!pause(draft, 'coach', `<@${actor.user}>`))
+      return plain(coach.paused(draft.client.ref), draft.client.ref)
     draft.toClient({ kind: 'notice', text: commands.pausedByCoach })
     return plain(commands.done, draft.client.ref)
   },

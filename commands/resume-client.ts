@@ -8,8 +8,8 @@ export const resumeClient: CoachCommand = {
   who: 'coach',
   options: [{ name: 'client', kind: 'client', required: true }],
   run(draft, { actor }) {
-    const { client, commands } = draft.texts
-    if (!resume(draft, `<@${actor.user}>`)) return plain(client.notPaused, draft.client.ref)
+    const { client, coach, commands } = draft.texts
+    if (!resume(draft, `<@${actor.user}>`)) return plain(coach.notPaused(draft.client.ref), draft.client.ref)
     draft.toClient({ kind: 'notice', text: client.resumed(draft.client.prompt) })
     return plain(commands.done, draft.client.ref)
   },

@@ -16,8 +16,8 @@ const LAST_REPEAT_HOURS = 24
 const WIDEN_MINUTES = 30
 /** Nobody has taken it up after this long: the client hears so. */
 const UNTAKEN_MINUTES = 60
-/** Hours of the practice's day in which a same-day alert is repeated. */
-const DAY_HOURS = { first: 7, last: 22 }
+/** The part of the practice's day in which a same-day alert is repeated. */
+const DAY_TIME = { first: '07:00', last: '22:00' }
 
 export const OUTCOMES = ['reached', 'hospital', 'seen', 'no-answer', 'false-alarm'] as const
 export type Outcome = (typeof OUTCOMES)[number]
@@ -25,14 +25,16 @@ export type Outcome = (typeof OUTCOMES)[number]
 export const openAlerts = (draft: Draft): AlertRow[] =>
   draft.file.alerts.filter((alert) => alert.closedAt === null)
 
+export interface AlertFacts {
+  /** Empty where nothing may be kept yet: then only that it happened is told. */
+  readonly signs: readonly SignId[]
+  readonly care: Care
+  readonly words: string
+  readonly told: string
+}
+
 /** Tells the coach, and goes on telling until somebody takes it up. */
-export function openAlert(
-  draft: Draft,
-  signs: readonly SignId[],
-  care: Care,
-  words: string,
-  told: string,
-): void {
+export function openAlert(draft: Draft, { signs, care, words, told }: AlertFacts): void {
   const alert: AlertRow = {
     id: draft.id('alert', draft.cause),
     clientId: draft.client.id,
@@ -60,10 +62,11 @@ export function openAlert(
       told,
     }),
     buttons: [takeUpButton(draft, alert)],
-    mentions: callRole(draft, care === 'emergency'),
+    mentions: called(draft, 0),
   })
   scheduleNext(draft, alert, 0)
-  draft.due('untaken', new Date(draft.now.getTime() + UNTAKEN_MINUTES * MINUTE), { alert: alert.id })
+  const untakenAt = new Date(draft.now.getTime() + UNTAKEN_MINUTES * MINUTE)
+  draft.due('untaken', untakenAt, { alert: alert.id }, draft.id('due', 'untaken', alert.id))
 }
 
 const takeUpButton = (draft: Draft, alert: AlertRow): Button => ({
@@ -73,9 +76,16 @@ const takeUpButton = (draft: Draft, alert: AlertRow): Button => ({
   style: 'main',
 })
 
-const callRole = (draft: Draft, wide: boolean): Message['mentions'] => {
+/** First the coach who made the plan; from half an hour on the whole coach role and the deputy. */
+function called(draft: Draft, minutes: number): Message['mentions'] {
   const { coachRole, deputy } = draft.file.practice
-  return { roles: wide && coachRole ? [coachRole] : [], users: wide && deputy ? [deputy] : [] }
+  const coach = /^<@(.+)>$/.exec(draft.file.plan?.by ?? '')?.[1]
+  const users = coach ? [coach] : []
+  if (minutes < WIDEN_MINUTES) return { roles: [], users }
+  return {
+    roles: coachRole ? [coachRole] : [],
+    users: [...new Set([...users, ...(deputy ? [deputy] : [])])],
+  }
 }
 
 function writeStep(draft: Draft, alert: AlertRow, step: number): void {
@@ -88,26 +98,29 @@ function writeStep(draft: Draft, alert: AlertRow, step: number): void {
   })
 }
 
-/** The instant of the step after this one; null where the roll-call takes over. */
-export function nextStep(alert: AlertRow, step: number, now: Date, zone: string): Date | null {
-  const opened = alert.openedAt.getTime()
+/**
+ * The instant of the next step; null where the roll-call takes over. Steps missed while the bot was away are not
+ * made up for: one repeat says it all.
+ */
+export function nextStep(alert: AlertRow, now: Date, zone: string): Date | null {
   if (alert.care !== 'emergency') return nextDaytimeHour(now, zone)
-  const minutes = REPEATS[step]
+  const opened = alert.openedAt.getTime()
+  const minutes = REPEATS.find((after) => opened + after * MINUTE > now.getTime())
   const at = minutes === undefined ? now.getTime() + HOUR : opened + minutes * MINUTE
   return at > opened + LAST_REPEAT_HOURS * HOUR ? null : new Date(at)
 }
 
 function nextDaytimeHour(now: Date, zone: string): Date {
   const next = new Date(now.getTime() + HOUR)
-  const hour = Number(timeAt(next, zone).slice(0, 2))
-  if (hour >= DAY_HOURS.first && hour < DAY_HOURS.last) return next
+  const time = timeAt(next, zone)
+  if (time >= DAY_TIME.first && time <= DAY_TIME.last) return next
   const day = dayAt(next, zone)
-  return instantOf(hour < DAY_HOURS.first ? day : addDays(day, 1), '07:00', zone)
+  return instantOf(time < DAY_TIME.first ? day : addDays(day, 1), DAY_TIME.first, zone)
 }
 
 function scheduleNext(draft: Draft, alert: AlertRow, step: number): void {
   const id = draft.id('due', 'alert', alert.id)
-  const at = nextStep(alert, step, draft.now, draft.file.practice.zone)
+  const at = nextStep(alert, draft.now, draft.file.practice.zone)
   if (at) draft.due('alert-step', at, { alert: alert.id, step: step + 1 }, id)
   else if (draft.file.dues.some((due) => due.id === id)) draft.drop('due', id)
 }
@@ -129,7 +142,7 @@ export function alertStep(draft: Draft, alertId: string, step: number): void {
       minutes,
     }),
     buttons: [takeUpButton(draft, alert)],
-    mentions: callRole(draft, minutes >= WIDEN_MINUTES),
+    mentions: called(draft, minutes),
   })
   scheduleNext(draft, alert, step)
 }
@@ -145,10 +158,19 @@ export function untaken(draft: Draft, alertId: string): void {
 export function takeUp(draft: Draft, alert: AlertRow, by: string): 'taken' | 'had' {
   if (alert.takenBy) return 'had'
   draft.put('alert', { ...alert, takenBy: by, takenAt: draft.now })
-  const id = draft.id('due', 'alert', alert.id)
-  if (draft.file.dues.some((due) => due.id === id)) draft.drop('due', id)
-  draft.toClient({ kind: 'taken-up', care: alert.care, text: draft.texts.client.takenUp })
+  endRepeats(draft, alert)
+  draft.toClient({
+    kind: 'taken-up',
+    care: alert.care,
+    key: draft.id('taken-up', draft.cause),
+    text: draft.texts.client.takenUp,
+  })
   return 'taken'
+}
+
+function endRepeats(draft: Draft, alert: AlertRow): void {
+  const ids = [draft.id('due', 'alert', alert.id), draft.id('due', 'untaken', alert.id)]
+  for (const due of draft.file.dues) if (ids.includes(due.id)) draft.drop('due', due.id)
 }
 
 /** Closes the alert with what came of it; never the lock. */
@@ -161,4 +183,5 @@ export function closeAlert(draft: Draft, alert: AlertRow, outcome: Outcome, by: 
     outcome,
     closedAt: draft.now,
   })
+  endRepeats(draft, alert)
 }

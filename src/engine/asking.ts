@@ -1,12 +1,10 @@
 import { SIDES } from '../domain/checkin.ts'
 import type { Day } from '../domain/day.ts'
 import { REACHES } from '../domain/reach.ts'
-import type { Ask, SLOTS } from '../domain/reply/reading.ts'
+import type { Ask, Slot } from '../domain/reply/reading.ts'
 import { isCaudaEquina, SIGN_IDS, type SignId } from '../domain/signs/catalogue.ts'
 import type { Texts } from '../text/index.ts'
-import type { Draft } from './draft.ts'
 import type { Act, Button, Pick } from './message.ts'
-import type { AskedRow } from './rows.ts'
 
 /** A question with its choices; the same whether it travels with a receipt or by itself. */
 export interface Question {
@@ -28,66 +26,73 @@ const answer = (ask: Ask, value: string | number, day: Day): Act => ({ do: 'answ
 const choices = (ask: Ask, day: Day, values: readonly (readonly [string | number, string])[]): Button[] =>
   values.map(([value, label]) => ({ name: `${ask}-${value}`, label, act: answer(ask, value, day) }))
 
+const calm = (ask: Ask, day: Day, text: string, buttons: readonly Button[]): Question => ({
+  ask,
+  day,
+  text,
+  buttons,
+  pick: null,
+  pressing: false,
+})
+
 /** The question for one of the three values of a day. */
-export function valueQuestion(
-  texts: Texts,
-  slot: (typeof SLOTS)[number],
-  day: Day,
-  planned: number,
-  again: boolean,
-): Question {
+export function valueQuestion(texts: Texts, slot: Slot, day: Day, planned: number, again: boolean): Question {
   const { client } = texts
-  const values: Record<(typeof SLOTS)[number], [string | number, string][]> = {
+  const values: Record<Slot, [string | number, string][]> = {
     sessions: Array.from({ length: planned + 3 }, (_, n) => [n, String(n)]),
     reach: REACHES.map((reach) => [reach, texts.words.reach(reach)]),
     pain: Array.from({ length: 11 }, (_, n) => [n, String(n)]),
   }
   const text = again ? client.askAgain(slot, planned) : client.askValue(slot, planned)
-  return { ask: slot, day, text, buttons: choices(slot, day, values[slot]), pick: null, pressing: false }
+  return calm(slot, day, text, choices(slot, day, values[slot]))
 }
 
-export function sideQuestion(texts: Texts, day: Day, known: boolean, pressing: boolean): Question {
-  const values: [string, string][] = known
-    ? [
-        ['same', texts.client.side.same],
-        ['other', texts.client.side.other],
-        ['both', texts.client.side.both],
-      ]
-    : SIDES.map((side) => [side, texts.words.side(side)])
-  const text = known ? texts.client.askSideAgain : texts.client.askSide
-  return { ask: 'side', day, text, buttons: choices('side', day, values), pick: null, pressing }
+/** Which leg, where none is on record. */
+export const sideQuestion = (texts: Texts, day: Day): Question =>
+  calm(
+    'side',
+    day,
+    texts.client.askSide,
+    choices(
+      'side',
+      day,
+      SIDES.map((side) => [side, texts.words.side(side)]),
+    ),
+  )
+
+/** The other leg was named than the one on record: the same, the other, or both? */
+export function otherSideQuestion(texts: Texts, day: Day): Question {
+  const { side } = texts.client
+  const values = (['same', 'other', 'both'] as const).map((value) => [value, side[value]] as const)
+  return { ...calm('side', day, texts.client.askSideAgain, choices('side', day, values)), pressing: true }
 }
 
-export function yesNoQuestion(texts: Texts, ask: 'comfort' | 'settled', day: Day, text: string): Question {
-  return {
+export const yesNoQuestion = (texts: Texts, ask: 'comfort' | 'settled', day: Day, text: string): Question =>
+  calm(
     ask,
     day,
     text,
-    buttons: choices(ask, day, [
+    choices(ask, day, [
       ['yes', texts.words.yes],
       ['no', texts.words.no],
     ]),
-    pick: null,
-    pressing: false,
-  }
-}
+  )
 
-export function barrierQuestion(texts: Texts, day: Day): Question {
-  const values = BARRIERS.map((barrier) => [barrier, texts.client.barrier[barrier]] as const)
-  return {
-    ask: 'barrier',
+export const barrierQuestion = (texts: Texts, day: Day): Question =>
+  calm(
+    'barrier',
     day,
-    text: texts.client.askBarrier,
-    buttons: choices('barrier', day, values),
-    pick: null,
-    pressing: false,
-  }
-}
+    texts.client.askBarrier,
+    choices(
+      'barrier',
+      day,
+      BARRIERS.map((barrier) => [barrier, texts.client.barrier[barrier]]),
+    ),
+  )
 
 /** The routine question on warning signs: "none of these" and "one of these". */
-export function routineSigns(texts: Texts, day: Day, text: string): Question {
-  return { ask: 'signs', day, text, buttons: signButtons(texts, day), pick: null, pressing: false }
-}
+export const routineSigns = (texts: Texts, day: Day): Question =>
+  calm('signs', day, texts.client.routineSigns, signButtons(texts, day))
 
 export const signButtons = (texts: Texts, day: Day): Button[] => [
   { name: 'none-of-these', label: texts.client.noneOfThese, act: answer('signs', 'none', day) },
@@ -99,70 +104,41 @@ export const signButtons = (texts: Texts, day: Day): Button[] => [
   },
 ]
 
-/** Which of them: asked after "one of these". Not answering counts as an emergency, as the hint was given. */
+/**
+ * The signs that the routine question names: somebody who says "one of these" and then no more is taken to have
+ * all of them, since any of them could be meant and each wants the same help.
+ */
+export const ROUTINE_SIGNS: readonly SignId[] = [
+  'saddle-numbness',
+  'bladder-change',
+  'bowel-change',
+  'both-legs',
+  'leg-weakness',
+]
+
+/** Which of them: asked after "one of these". */
 export function whichSign(texts: Texts, day: Day): Question {
   const options = SIGN_IDS.map((sign) => ({ value: sign, label: texts.signs[sign].label }))
-  return {
-    ask: 'signs',
-    day,
-    text: texts.client.whichSign,
-    buttons: [],
-    pick: {
-      name: 'which-sign',
-      label: texts.client.pickSigns,
-      options,
-      most: options.length,
-      act: answer('signs', 'these', day),
-    },
-    pressing: true,
+  const pick: Pick = {
+    name: 'which-sign',
+    label: texts.client.pickSigns,
+    options,
+    most: options.length,
+    act: answer('signs', 'these', day),
   }
+  return { ...calm('signs', day, texts.client.whichSign, []), pick, pressing: true }
 }
 
 /** Somebody hinted at a sign: yes or no, and what to do meanwhile if the answer is yes. */
 export function hintedSign(texts: Texts, day: Day, sign: SignId): Question {
-  return {
-    ask: 'signs',
-    day,
-    text: texts.client.hintedSign(texts.signs[sign].question, isCaudaEquina(sign)),
-    buttons: [
-      { name: 'yes', label: texts.words.yes, act: { do: 'sign', sign, value: 'yes' }, style: 'danger' },
-      { name: 'no', label: texts.words.no, act: { do: 'sign', sign, value: 'no' } },
-    ],
-    pick: null,
-    pressing: true,
-  }
-}
-
-/** Keeps the question until it is answered or the day ends, and gives what a message needs to carry it. */
-export function carry(
-  draft: Draft,
-  question: Question,
-): { asks: Ask; buttons: readonly Button[]; pick: Pick | null } {
-  const row: AskedRow = {
-    id: draft.id('asked', question.ask),
-    clientId: draft.client.id,
-    ask: question.ask,
-    day: question.day,
-    at: draft.now,
-    message: draft.cause,
-    pressing: question.pressing,
-    options: [
-      ...question.buttons.map(({ name, label, act }) => ({ name, label, act })),
-      ...(question.pick?.options.map((option) => ({
-        name: option.value,
-        label: option.label,
-        act: { ...question.pick!.act, chosen: option.value },
-      })) ?? []),
-    ],
-  }
-  draft.put('asked', row)
-  return { asks: question.ask, buttons: question.buttons, pick: question.pick }
-}
-/** The question answers have to be read against: the latest still open. */
-export const latestAsked = (draft: Draft): AskedRow | null =>
-  [...draft.file.asked].sort((a, b) => a.at.getTime() - b.at.getTime()).at(-1) ?? null
-
-export function answeredNow(draft: Draft, ask: AskedRow['ask']): void {
-  const row = draft.file.asked.find((asked) => asked.ask === ask)
-  if (row) draft.drop('asked', row.id)
+  const buttons: Button[] = [
+    { name: 'yes', label: texts.words.yes, act: { do: 'sign', sign, value: 'yes' }, style: 'danger' },
+    { name: 'no', label: texts.words.no, act: { do: 'sign', sign, value: 'no' } },
+  ]
+  const { question } = texts.signs[sign]
+  const text =
+    sign === 'self-harm'
+      ? texts.client.hintedSelfHarm(question)
+      : texts.client.hintedSign(question, isCaudaEquina(sign))
+  return { ...calm('signs', day, text, buttons), pressing: true }
 }

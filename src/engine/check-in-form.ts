@@ -1,4 +1,4 @@
-import type { Side } from '../domain/checkin.ts'
+import { SIDES, type Side } from '../domain/checkin.ts'
 import { type Day, weekday } from '../domain/day.ts'
 import { isReach, REACHES } from '../domain/reach.ts'
 import { isSignId, SIGN_IDS, type SignId } from '../domain/signs/catalogue.ts'
@@ -57,20 +57,35 @@ export function checkInForm(draft: Draft, day: Day): Form {
   }
 }
 
+export interface FormRead {
+  readonly given: Given
+  readonly side: Side | null
+  readonly signs: readonly SignId[]
+  /** "None of these" was ticked, and nothing else. */
+  readonly denied: boolean
+}
+
 /** A filled form as values; a field left empty is not an answer, and an empty list of signs is not "none". */
-export function readCheckInForm(filled: Filled): { given: Given; side: Side | null; signs: SignId[] } {
+export function readCheckInForm(filled: Filled): FormRead {
   const one = (name: string): string | null => {
     const value = filled[name]
-    return (typeof value === 'string' ? value : value?.[0]) ?? null
+    return (typeof value === 'string' ? value : value?.[0]) || null
   }
-  const number = (name: string): number | null => (one(name) === null ? null : Number(one(name)))
+  const number = (name: string): number | null => {
+    const value = Number(one(name) ?? Number.NaN)
+    return Number.isInteger(value) && value >= 0 ? value : null
+  }
   const ticked = filled.signs ?? []
   const signs = (typeof ticked === 'string' ? [ticked] : ticked).filter(isSignId)
-  const reach = one('reach')
-  const given: { -readonly [K in keyof Given]: Given[K] } = {}
-  if (number('sessions') !== null) given.sessions = number('sessions')
-  if (reach && isReach(reach)) given.reach = reach
-  if (number('pain') !== null) given.pain = number('pain')
-  if (signs.length === 0 && ticked.includes('none')) given.denied = 'all'
-  return { given, side: one('side') as Side | null, signs }
+  const [sessions, reach, pain, side] = [number('sessions'), one('reach'), number('pain'), one('side')]
+  return {
+    given: {
+      ...(sessions === null ? {} : { sessions }),
+      ...(reach !== null && isReach(reach) ? { reach } : {}),
+      ...(pain === null || pain > 10 ? {} : { pain }),
+    },
+    side: SIDES.find((known) => known === side) ?? null,
+    signs,
+    denied: signs.length === 0 && ticked.includes('none'),
+  }
 }

@@ -1,23 +1,20 @@
 import type { Day } from '../domain/day.ts'
 import { plain } from './answer.ts'
-import { carry } from './asking.ts'
-import { afterPress, afterRecord } from './check-in.ts'
-import { readCheckInForm } from './check-in-form.ts'
+import { afterPress } from './check-in.ts'
 import { applyAct } from './client-acts.ts'
 import { coachAct } from './coach-acts.ts'
 import type { Draft } from './draft.ts'
 import { consent } from './enrol.ts'
 import type { Choice, FormFilled } from './event.ts'
+import { checkInFilled } from './form-filled.ts'
 import type { Answer } from './message.ts'
-import { nextQuestion } from './next-question.ts'
 import { commit, draftOf, type EngineParts } from './parts.ts'
 import type { ClientFile, Handled, Tx } from './ports.ts'
-import { record, trail } from './record.ts'
+import { backToScreening } from './press.ts'
+import { trail } from './record.ts'
 import type { OutboxRow } from './rows.ts'
 import { screeningForm } from './screening.ts'
-import { takeSide } from './side.ts'
-import { openHold } from './status.ts'
-import { raiseSigns } from './urgent.ts'
+import { drillsWithheld } from './status.ts'
 
 const NOTHING: Handled = { answer: null }
 
@@ -57,23 +54,37 @@ function pressedByCoach(draft: Draft, row: OutboxRow, event: Choice): Answer | n
 }
 
 function pressedByClient(draft: Draft, row: OutboxRow, event: Choice): Answer | null {
+  const { client } = draft.texts
   if (event.act.do === 'consent') {
     if (draft.client.stage !== 'invited') return null
     return plain(`${row.body.text}\n\n${consent(draft, event.act.value === 'yes')}`, draft.client.ref)
   }
+  if (draft.client.stage === 'left') return plain(leftText(draft, isAboutSigns(event)), draft.client.ref)
+  if (draft.client.stage === 'discharged' && !isAboutSigns(event))
+    return plain(client.notEnrolled, draft.client.ref)
   trail(draft, 'choice', event.label, (event.act.day as Day | undefined) ?? null, event.act)
   const noted = applyAct(draft, event.act, event.values, '')
   if (!noted) return null
   afterPress(draft, noted)
+  backToScreening(draft)
   // a prompt keeps its drills and other buttons in view: only a line is added
   return plain(`${withoutDrills(draft, row)}\n\n**${event.label}** · ${noted.text}`, draft.client.ref)
 }
 
+/** A press that tells of a sign, or answers about one: it counts for somebody who has ended as well. */
+const isAboutSigns = ({ act }: Choice): boolean =>
+  act.do === 'sign' ||
+  act.do === 'seen' ||
+  act.do === 'on-the-way' ||
+  (act.do === 'answer' && act.ask === 'signs')
+
+/** Who has left hears what to do, and nothing is kept. */
+const leftText = (draft: Draft, sign: boolean): string =>
+  sign ? draft.texts.client.leftUrgent : draft.texts.client.notEnrolled
+
 /** While a sign is open or asked about, no message in view may keep an exercise. */
 const withoutDrills = (draft: Draft, row: OutboxRow): string =>
-  row.body.drills.length > 0 && openHold(draft.file, 'lock')
-    ? draft.texts.client.drillsStopped
-    : row.body.text
+  row.body.drills.length > 0 && drillsWithheld(draft.file) ? draft.texts.client.drillsStopped : row.body.text
 
 export async function onForm(parts: EngineParts, tx: Tx, event: FormFilled, now: Date): Promise<Handled> {
   const found = await find(tx, event)
@@ -81,35 +92,7 @@ export async function onForm(parts: EngineParts, tx: Tx, event: FormFilled, now:
   const draft = draftOf(parts, found.file, now, event.id)
   if (event.act.do === 'screening') {
     if (draft.client.stage === 'screening') screeningForm(draft, event.filled)
-  } else if (event.act.do === 'check-in' || event.act.do === 'put-right') checkIn(draft, event)
+  } else if (event.act.do === 'check-in' || event.act.do === 'put-right') checkInFilled(draft, event)
   await commit(tx, draft)
   return NOTHING
-}
-
-/** A filled form is read as the same record that words would make. */
-function checkIn(draft: Draft, event: FormFilled): void {
-  const day = event.act.day as Day
-  const { given, side, signs } = readCheckInForm(event.filled)
-  trail(draft, 'form', JSON.stringify(event.filled), day, { ...given, side, signs })
-  if (signs.length > 0) raiseSigns(draft, signs, day, draft.texts.client.ticked)
-  if (Object.keys(given).length === 0 && !side && signs.length === 0)
-    return void draft.toClient({ kind: 'notice', text: draft.texts.client.formEmpty })
-  const row = record(draft, day, given)
-  if (side) takeSide(draft, side, day, draft.texts.client.ticked)
-  const locked = openHold(draft.file, 'lock') !== undefined
-  afterRecord(draft, [day])
-  const question = nextQuestion(draft, day, [])
-  const { client, words } = draft.texts
-  const values = words.values(row)
-  const parts = [
-    values && client.understood([values]),
-    given.denied ? client.signsNone : '',
-    locked ? client.stillLocked : '',
-    question?.text,
-  ]
-  draft.toClient({
-    kind: 'receipt',
-    text: parts.filter(Boolean).join('\n'),
-    ...(question ? carry(draft, question) : {}),
-  })
 }

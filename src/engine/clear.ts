@@ -1,12 +1,13 @@
 import { stopsDrills } from '../domain/care.ts'
-import type { Day } from '../domain/day.ts'
-import { careOf, type SignId } from '../domain/signs/catalogue.ts'
+import { type Day, laterOf } from '../domain/day.ts'
+import type { SignId } from '../domain/signs/catalogue.ts'
 import { closeAlert, openAlerts } from './alert.ts'
 import type { Draft } from './draft.ts'
+import { tellPlan } from './plan.ts'
 import { lowerAll } from './rungs.ts'
 import { reschedulePrompt } from './schedule-prompt.ts'
 import { carryScreening, nextScreeningStep } from './screening.ts'
-import { openHold, openSigns, statusOf } from './status.ts'
+import { isLocked, openHold, openSigns, statusOf } from './status.ts'
 
 export const CLINICIANS = [
   'general practitioner',
@@ -17,18 +18,19 @@ export const CLINICIANS = [
   'nurse practitioner',
 ] as const
 
-/** Why a clearance cannot be recorded, or null. The date lies between the sign's day and today. */
+/** Why a clearance cannot be recorded, or null. The date lies between the (latest) sign's day and today. */
 export function clearanceProblem(draft: Draft, by: string, on: Day): string | null {
   const { coach } = draft.texts
-  const stopping = openSigns(draft.file).filter(
-    (row) => stopsDrills(row.care) || openHold(draft.file, 'lock'),
-  )
-  if (!openHold(draft.file, 'lock')) return coach.notLocked(draft.client.ref)
+  if (!isLocked(draft.file)) return coach.notLocked(draft.client.ref)
   if (by.trim() === '') return coach.whoCleared
-  const first = stopping.map((row) => row.day).sort()[0] ?? draft.today
-  if (on < first || on > draft.today) return coach.clearDate(first, draft.today)
+  const stopping = openSigns(draft.file).filter((row) => stopsDrills(row.care))
   if (stopping.some((row) => row.sign === 'self-harm')) return coach.useSpokenWith
-  return null
+  const latest =
+    stopping
+      .map((row) => row.day)
+      .sort()
+      .at(-1) ?? draft.today
+  return on < latest || on > draft.today ? coach.clearDate(latest, draft.today) : null
 }
 
 /** Only the coach reopens a plan, by recording who cleared the client and when; the trail stays. */
@@ -50,7 +52,7 @@ export function spokenWith(draft: Draft, coach: string): void {
 
 /** A `soon` sign that the coach has taken note of. */
 export function noteSign(draft: Draft, sign: SignId, coach: string): boolean {
-  const open = openSigns(draft.file).some((row) => row.sign === sign && !stopsDrills(careOf(row.sign)))
+  const open = openSigns(draft.file).some((row) => row.sign === sign && !stopsDrills(row.care))
   if (open) endSigns(draft, [sign], 'noted', coach)
   return open
 }
@@ -63,7 +65,8 @@ function endSigns(draft: Draft, signs: readonly SignId[], state: 'cleared' | 'no
 /** Each ladder starts one rung lower, and the first prompt asks the signs again. */
 function reopen(draft: Draft, coach: string): void {
   const lock = openHold(draft.file, 'lock')
-  if (lock) draft.put('hold', { ...lock, endedAt: draft.now, endedBy: coach })
+  if (!lock) return
+  draft.put('hold', { ...lock, endedAt: draft.now, endedBy: coach })
   for (const alert of openAlerts(draft)) closeAlert(draft, alert, 'seen', coach)
   for (const due of draft.file.dues)
     if (['alert-step', 'untaken', 'urgent-follow-up'].includes(due.kind)) draft.drop('due', due.id)
@@ -82,4 +85,5 @@ export function release(draft: Draft, by: string, on: Day, coach: string): void 
   draft.put('hold', { ...park, endedAt: draft.now, endedBy: `${by}, ${on} (${coach})` })
   reschedulePrompt(draft)
   draft.toClient({ kind: 'cleared', text: draft.texts.client.released })
+  if (draft.file.plan) tellPlan(draft, laterOf(draft.client.start ?? draft.today, draft.today))
 }

@@ -1,23 +1,19 @@
-import type { Side } from '../domain/checkin.ts'
 import { type Day, isDay } from '../domain/day.ts'
 import { isReach } from '../domain/reach.ts'
 import type { Ask } from '../domain/reply/reading.ts'
 import { isSignId } from '../domain/signs/catalogue.ts'
-import { answeredNow, BARRIERS, type Barrier, carry, latestAsked, whichSign } from './asking.ts'
+import { answeredNow, expect } from './asked.ts'
+import { BARRIERS, type Barrier, whichSign } from './asking.ts'
 import type { Draft } from './draft.ts'
 import type { Act } from './message.ts'
-import { pause } from './quiet.ts'
+import { type Noted, noted } from './noted.ts'
+import { pauseInWords } from './quiet.ts'
 import { type Given, record } from './record.ts'
 import { answerSide } from './side.ts'
-import { askedSigns, openHold } from './status.ts'
-import { denySign, raiseSigns } from './urgent.ts'
-
-/** What an answer came to: a line that says so, and the days whose record changed. */
-export interface Noted {
-  readonly text: string
-  readonly days: readonly Day[]
-}
-const noted = (text: string, ...days: Day[]): Noted => ({ text, days })
+import { chosenSigns, takeSigns } from './sign-reading.ts'
+import { denySign } from './sign-rows.ts'
+import { askedSigns, isLocked } from './status.ts'
+import { raiseSigns } from './urgent.ts'
 
 /** A client's press or choice, or the same said in words. Null: not theirs to do. */
 export function applyAct(draft: Draft, act: Act, values: readonly string[], words: string): Noted | null {
@@ -27,16 +23,21 @@ export function applyAct(draft: Draft, act: Act, values: readonly string[], word
     case 'sign':
       return answerSign(draft, String(act.sign), act.value === 'yes', words)
     case 'pause':
-      return noted(
-        pause(draft, 'client', 'client') ? draft.texts.client.paused : draft.texts.client.alreadyPaused,
-      )
+      return noted(pauseInWords(draft))
     case 'seen':
-      return noted(act.value === 'yes' ? draft.texts.client.seenThanks : draft.texts.client.seenNotYet)
+      return noted(seen(draft, act.value === 'yes'))
     case 'on-the-way':
+      answeredNow(draft, 'on-the-way')
       return noted(act.value === 'yes' ? draft.texts.client.onTheWayThanks : draft.texts.client.goNow)
     default:
       return null
   }
+}
+
+/** Seen or not, as they say: the coach hears of it, since only the coach can open the plan again. */
+function seen(draft: Draft, yes: boolean): string {
+  if (yes) draft.toCoach({ kind: 'notice', text: draft.texts.coach.saysSeen(draft.client.ref) })
+  return yes ? draft.texts.client.seenThanks : draft.texts.client.seenNotYet
 }
 
 function answer(
@@ -76,7 +77,7 @@ function answer(
         value === 'yes' ? client.settledYes : client.settledNo,
       )
     case 'side':
-      return answerSide(draft, value as Side | 'same' | 'other', day, words)
+      return sideAnswer(draft, value, day, words)
     case 'barrier':
       return answerBarrier(draft, value)
     case 'day':
@@ -86,6 +87,15 @@ function answer(
 
 function keep(draft: Draft, day: Day, given: Given, text: string): Noted {
   record(draft, day, given)
+  return noted(text, day)
+}
+
+function sideAnswer(draft: Draft, value: string, day: Day, words: string): Noted {
+  const { client, words: word } = draft.texts
+  const { side, sign } = answerSide(draft, value, day)
+  if (side === null) return noted(client.notKnown)
+  const text = client.notedSide(word.side(side))
+  if (sign) raiseSigns(draft, [sign], day, words || text)
   return noted(text, day)
 }
 
@@ -113,30 +123,27 @@ function answerDay(draft: Draft, value: string, act: Act): Noted {
 
 /** "None of these", "one of these", or the ones chosen from the list. */
 function answerSigns(draft: Draft, value: string, day: Day, chosen: readonly string[], words: string): Noted {
+  const { client } = draft.texts
   if (value === 'none') return denyAll(draft, day)
   const signs = chosen.filter(isSignId)
   if (value === 'these' && signs.length > 0) {
     answeredNow(draft, 'signs')
-    raiseSigns(draft, signs, day, words || draft.texts.client.ticked)
-    return noted(draft.texts.client.signsKept, day)
+    const heard = chosenSigns(draft, signs)
+    takeSigns(draft, heard, day, words || client.ticked)
+    return noted(heard.unsure.length < signs.length ? client.signsKept : client.signsHeard, day)
   }
-  draft.toClient({
-    kind: 'ask',
-    text: draft.texts.client.whichSign,
-    ...carry(draft, whichSign(draft.texts, day)),
-  })
-  return noted(draft.texts.client.signsSome)
+  // there is one, and which is not said: drills wait, and silence counts as yes
+  expect(draft, whichSign(draft.texts, day))
+  return noted(client.signsSome)
 }
 
-/** Denied, which earns no all-clear: the answer repeats when to call. */
+/** Denied, which earns no all-clear: the answer repeats when to call. A later hint is not denied by an older press. */
 function denyAll(draft: Draft, day: Day): Noted {
-  for (const row of askedSigns(draft.file)) denySign(draft, row.sign)
+  for (const row of askedSigns(draft.file)) if (row.day <= day) denySign(draft, row.sign)
   answeredNow(draft, 'signs')
   record(draft, day, { denied: 'all' })
-  return noted(
-    openHold(draft.file, 'lock') ? draft.texts.client.stillLocked : draft.texts.client.signsNone,
-    day,
-  )
+  const { client } = draft.texts
+  return noted(isLocked(draft.file) ? client.stillLocked : client.signsNone, day)
 }
 
 function answerSign(draft: Draft, sign: string, yes: boolean, words: string): Noted | null {
@@ -153,27 +160,3 @@ function answerSign(draft: Draft, sign: string, yes: boolean, words: string): No
   if (before !== 'all') record(draft, row.day, { denied: [...(before ?? []), sign] })
   return noted(draft.texts.client.signNo, row.day)
 }
-
-/** A choice said in words: its number in the list shown, its label or its name. */
-export function chooseByWords(draft: Draft, text: string): { act: Act } | null {
-  const asked = latestAsked(draft)
-  if (!asked || ['sessions', 'reach', 'pain'].includes(asked.ask)) return null
-  const said = text
-    .trim()
-    .toLowerCase()
-    .replace(/[.!]+$/, '')
-  const numbered =
-    draft.client.wordsOnly && /^\d{1,2}$/.test(said) ? asked.options[Number(said) - 1] : undefined
-  return (
-    numbered ??
-    asked.options.find(
-      (option) =>
-        option.label.toLowerCase() === said || option.name === said || option.name === `${asked.ask}-${said}`,
-    ) ??
-    null
-  )
-}
-
-/** The sign that somebody hinted at next asked about: one question at a time. */
-export const nextHinted = (draft: Draft) =>
-  [...askedSigns(draft.file)].sort((a, b) => a.at.getTime() - b.at.getTime())[0] ?? null

@@ -1,12 +1,13 @@
 import type { Day } from '../domain/day.ts'
 import type { Proposal } from '../domain/rules/assessment.ts'
 import { isSignId } from '../domain/signs/catalogue.ts'
-import { closeAlert, OUTCOMES, type Outcome, takeUp } from './alert.ts'
+import { closeAlert, OUTCOMES, type Outcome, openAlerts, takeUp } from './alert.ts'
 import { noteSign } from './clear.ts'
 import { DECISIONS, decide, decisionProblem, isStale, undo, type Wish } from './decide.ts'
 import type { Draft } from './draft.ts'
 import type { Act, Button } from './message.ts'
 import { recordText } from './record-text.ts'
+import { isLocked } from './status.ts'
 import { assessOn } from './watch.ts'
 
 /** What a coach's press came to: the words under the message, and the buttons that stay. */
@@ -28,11 +29,7 @@ export function coachAct(draft: Draft, act: Act, by: string): CoachNoted | null 
     case 'decide':
       return decidePressed(draft, act, by)
     case 'undo':
-      return said(
-        undo(draft, String(act.rungs).split(' '), by)
-          ? draft.texts.coach.undone
-          : draft.texts.coach.cannotUndo,
-      )
+      return undoPressed(draft, `${act.rungs} ${act.rests ?? ''}`.split(' ').filter(Boolean), by)
     case 'noted':
       return notedPressed(draft, String(act.sign), by)
     case 'why':
@@ -57,13 +54,14 @@ function takeUpPressed(draft: Draft, id: string, by: string): CoachNoted {
   return said(draft.texts.coach.taken(by))
 }
 
-/** Take-up and outcome at once, as the command gives them. */
+/** Take-up and outcome of all that is open about a client, as the command gives them. */
 export function takeUpWith(draft: Draft, outcome: Outcome | null, by: string): string {
-  const alert = draft.file.alerts.find((row) => row.closedAt === null)
-  if (!alert) return draft.texts.coach.noAlert(draft.client.ref)
-  const result = takeUp(draft, alert, by)
-  if (outcome) closeAlert(draft, alert, outcome, by)
-  if (result === 'had' && !outcome) return draft.texts.coach.alertHad(alert.takenBy!)
+  const open = openAlerts(draft)
+  if (open.length === 0) return draft.texts.coach.noAlert(draft.client.ref)
+  const untaken = open.filter((alert) => alert.takenBy === null)
+  for (const alert of untaken) takeUp(draft, alert, by)
+  if (outcome) for (const alert of open) closeAlert(draft, alert, outcome, by)
+  if (untaken.length === 0 && !outcome) return draft.texts.coach.alertHad(open[0]!.takenBy!)
   return outcome ? draft.texts.coach.closed(draft.texts.coach.outcome[outcome]) : draft.texts.coach.taken(by)
 }
 
@@ -99,6 +97,12 @@ function decidePressed(draft: Draft, act: Act, by: string): CoachNoted {
   if (problem) return said(problem)
   decide(draft, wish)
   return said(draft.texts.coach.decided(draft.client.ref, decision, wish.ladder, by))
+}
+
+function undoPressed(draft: Draft, ids: readonly string[], by: string): CoachNoted {
+  const { coach } = draft.texts
+  if (isLocked(draft.file)) return said(coach.lockedNoDecision(draft.client.ref))
+  return said(undo(draft, ids, by) ? coach.undone : coach.cannotUndo)
 }
 
 function notedPressed(draft: Draft, sign: string, by: string): CoachNoted {

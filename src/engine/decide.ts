@@ -5,7 +5,8 @@ import type { Draft } from './draft.ts'
 import { lastAnswered } from './history.ts'
 import type { Button } from './message.ts'
 import { moveRung, rungsOn } from './rungs.ts'
-import { openHold, statusOf } from './status.ts'
+import { isLocked, isPressing, openHold } from './status.ts'
+import { tellChange } from './step-change.ts'
 
 export const DECISIONS = ['advance', 'hold', 'ease-back', 'refer'] as const
 export type Decision = (typeof DECISIONS)[number]
@@ -52,7 +53,9 @@ export interface Wish {
 export function decisionProblem(draft: Draft, wish: Wish): string | null {
   const { coach } = draft.texts
   const { ref } = draft.client
-  if (statusOf(draft.file) === 'locked') return coach.lockedNoDecision(ref)
+  if (isLocked(draft.file)) return coach.lockedNoDecision(ref)
+  if (isPressing(draft.file)) return coach.askedNoDecision(ref)
+  if (openHold(draft.file, 'park')) return coach.parkedNoDecision(ref)
   if (draft.client.stage !== 'enrolled' || !draft.file.plan) return coach.noPlan(ref)
   if (wish.decision === 'hold' || wish.decision === 'refer') return null
   const ladder = wish.ladder ? ladderOf(wish.ladder) : null
@@ -95,19 +98,27 @@ export function decide(draft: Draft, wish: Wish): void {
     )
       draft.put('hold', { ...hold, endedAt: draft.now, endedBy: wish.by })
   const text = wish.decision === 'advance' ? client.advanced(ladder, to) : client.easedByCoach(ladder, to)
-  draft.toClient({ kind: 'decision', text })
+  tellChange(draft, { text, drills: [`${ladder}:${to}`] })
 }
 
-/** Puts back what was changed without the coach; a lock cannot be undone. */
+/** Puts back what was changed without the coach, as far as nothing has changed since; a lock cannot be undone. */
 export function undo(draft: Draft, ids: readonly string[], by: string): boolean {
-  const rows = draft.file.rungs.filter((row) => ids.includes(row.id))
   const current = rungsOn(draft.file, draft.today)
-  const mine = rows.filter((row) => current[row.ladder] === row.to && row.to !== row.from)
-  for (const row of mine)
+  const moved = draft.file.rungs.filter(
+    (row) => ids.includes(row.id) && current[row.ladder] === row.to && row.to !== row.from,
+  )
+  for (const row of moved)
     moveRung(draft, { ladder: row.ladder, from: row.to, to: row.from, day: draft.today, why: 'undo', by })
-  if (mine.length > 0)
-    draft.toClient({ kind: 'decision', text: draft.texts.client.undone(mine.map((row) => row.ladder)) })
-  return mine.length > 0
+  const rested = draft.file.holds.filter((hold) => ids.includes(hold.id) && hold.endedAt === null)
+  for (const hold of rested) draft.put('hold', { ...hold, endedAt: draft.now, endedBy: by })
+  const ladders = [...new Set([...moved.map((row) => row.ladder), ...rested.map((hold) => hold.ladder!)])]
+  if (ladders.length === 0) return false
+  const now = rungsOn(draft.file, draft.today)
+  tellChange(draft, {
+    text: draft.texts.client.undone(ladders),
+    drills: ladders.map((ladder) => `${ladder}:${now[ladder]}`),
+  })
+  return true
 }
 
 /** True where a newer reply than the facts behind a proposal has come. */

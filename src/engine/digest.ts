@@ -13,7 +13,7 @@ import { baselineOf, historyOf } from './history.ts'
 import type { ClientFile, Posting } from './ports.ts'
 import type { DueRow, PracticeRow } from './rows.ts'
 import { restingOn, rungsOn } from './rungs.ts'
-import { openHold, statusOf } from './status.ts'
+import { isLocked, statusOf } from './status.ts'
 import { assessOn } from './watch.ts'
 
 /** The next digest after an instant, at the practice's own day and hour. */
@@ -45,9 +45,7 @@ export function digest(
   key: string,
 ): Posting[] {
   if (!practice.coachChannel) return []
-  const cards = files
-    .filter((file) => file.client.stage === 'enrolled' && file.plan)
-    .map((file) => cardOf(file, now, texts, key))
+  const cards = files.filter(isOnTheRoll).map((file) => cardOf(file, now, texts, key))
   const day = dayAt(now, practice.zone)
   const facts = cards.map((card) => card.facts)
   const roll = rollCall(facts)
@@ -59,6 +57,12 @@ export function digest(
     ...ranked.flatMap((card) => card.postings),
   ]
 }
+
+/** Everybody with a plan under way, and whoever has an urgent sign or alert open, however far they have come. */
+const isOnTheRoll = (file: ClientFile): boolean =>
+  (file.client.stage === 'enrolled' && file.plan !== null) ||
+  isLocked(file) ||
+  file.alerts.some((alert) => alert.closedAt === null)
 
 interface Card {
   readonly facts: WeekFacts
@@ -76,7 +80,7 @@ export function cardOf(file: ClientFile, now: Date, texts: Texts, key: string): 
     rungs: rungsOn(file, on),
     resting: restingOn(file),
     barrier: barrierOf(file, texts),
-    urgentOpen: openHold(file, 'lock') !== undefined,
+    urgentOpen: isLocked(file),
     alertOpen: openAlerts(draft).some((alert) => alert.takenBy === null),
   })
   const weeks = weeksOf(history, logOf(file, assessment), on)

@@ -1,17 +1,16 @@
 import type { Care } from '../domain/care.ts'
 import type { Day } from '../domain/day.ts'
 import { dayAt } from '../domain/local-time.ts'
-import type { Ask } from '../domain/reply/reading.ts'
 import type { Texts } from '../text/index.ts'
-import type { Address, Button, Message, MessageKind, Pick, Picture } from './message.ts'
+import type { Address, Asks, Button, Message, MessageKind, Pick, Picture } from './message.ts'
 import type { ClientFile, Outcome, Posting } from './ports.ts'
-import type { Change, DueKind, Rows, ScreeningAsk, Table } from './rows.ts'
+import type { Change, DueKind, Rows, Table } from './rows.ts'
 
 /** What a message says; all but kind and text may be left out. */
 export interface Saying {
   readonly kind: MessageKind
   readonly text: string
-  readonly asks?: Ask | ScreeningAsk | null
+  readonly asks?: Asks | null
   readonly care?: Care
   readonly drills?: readonly string[]
   readonly buttons?: readonly Button[]
@@ -50,12 +49,16 @@ export class Draft {
   private readonly postings: Posting[] = []
   private stopped = false
 
-  /** @param cause what the event stands for; it makes ids and message keys the same on a second try. */
+  /**
+   * @param cause what the event stands for; it makes ids and message keys the same on a second try
+   * @param written when the client wrote it, which lies before `now` where the bot was away
+   */
   constructor(
     file: ClientFile,
     readonly now: Date,
     readonly cause: string,
     readonly texts: Texts,
+    readonly written: Date = now,
   ) {
     this.pages = { ...file }
   }
@@ -141,7 +144,7 @@ export class Draft {
       mentions: saying.mentions ?? NOBODY,
     }
     this.postings.push({
-      message: address.to === 'client' && this.client.wordsOnly ? inWords(message, this.texts) : message,
+      message: address.to === 'client' && this.client.wordsOnly ? this.inWords(message) : message,
       clientId: this.client.id,
       practiceId: this.client.practiceId,
       priority: PRIORITY[saying.kind],
@@ -150,18 +153,20 @@ export class Draft {
     })
     return message
   }
+
+  /** The same message without components: the choices of its question become a numbered list. */
+  private inWords(message: Message): Message {
+    const listed = message.asks !== null && !UNLISTED.test(message.asks)
+    const row = listed ? this.pages.asked.find((asked) => asked.ask === message.asks) : undefined
+    const labels = row?.options.map((option) => option.label) ?? []
+    const list = labels.length === 0 ? '' : `\n${this.texts.client.chooseByNumber(labels)}`
+    return { ...message, text: message.text + list, buttons: [], pick: null }
+  }
 }
 
-// Their answers are values that the reader knows by themselves; a numbered list beside them would mislead.
-const PLAIN_ASKS: readonly Message['asks'][] = [null, 'sessions', 'reach', 'pain']
-
-/** The same message without components: choices become a numbered list that the reader understands. */
-function inWords(message: Message, texts: Texts): Message {
-  const labels = [...message.buttons, ...(message.pick?.options ?? [])].map((choice) => choice.label)
-  const list =
-    PLAIN_ASKS.includes(message.asks) || labels.length === 0 ? '' : `\n${texts.client.chooseByNumber(labels)}`
-  return { ...message, text: message.text + list, buttons: [], pick: null }
-}
+// Their answers are values that the reader knows by themselves (a numbered list beside them would mislead), or
+// their list stands in the text already.
+const UNLISTED = /^(sessions|reach|pain|screening:.*)$/
 
 const PRIORITY: Readonly<Record<MessageKind, Posting['priority']>> = {
   urgent: 0,

@@ -1,31 +1,28 @@
 import type { Day } from '../domain/day.ts'
-import type { SignId } from '../domain/signs/catalogue.ts'
 import { alertStep, untaken } from './alert.ts'
 import type { Draft } from './draft.ts'
+import { urgentFollowUp } from './follow-up.ts'
 import { onPromptDue, onReminderDue } from './prompt.ts'
 import type { DueRow } from './rows.ts'
-import { sideDeadline } from './side.ts'
-import { signDeadline, urgentFollowUp } from './urgent.ts'
+import { silence } from './silence.ts'
 
 /** A stored instant about one client has come. Its row goes, unless what is done sets it anew. */
 export function onDue(draft: Draft, due: DueRow): void {
   if (due.kind !== 'prompt') draft.drop('due', due.id)
-  const data = due.data as { day: Day; sign: SignId; words?: string; alert: string; step: number }
+  const data = due.data as { day: Day; alert: string; step: number }
   switch (due.kind) {
     case 'prompt':
       return onPromptDue(draft, data.day)
     case 'reminder':
       return onReminderDue(draft, data.day)
-    case 'sign-deadline':
-      return signDeadline(draft, data.sign, data.day)
-    case 'side-deadline':
-      return sideDeadline(draft, data.day, data.words ?? '')
+    case 'deadline':
+      return silence(draft)
     case 'alert-step':
       return alertStep(draft, data.alert, data.step)
     case 'untaken':
       return untaken(draft, data.alert)
     case 'urgent-follow-up':
-      return urgentFollowUp(draft)
+      return urgentFollowUp(draft, due.at)
     case 'digest':
       return
   }

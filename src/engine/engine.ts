@@ -5,6 +5,7 @@ import type { ChatEvent, DueCome, TakenBack, Undelivered, Words } from './event.
 import { onCommand } from './on-command.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Engine, Handled, Tx } from './ports.ts'
+import { trail } from './record.ts'
 import { strangerAnswer } from './stranger.ts'
 import { onWords } from './words.ts'
 
@@ -46,10 +47,12 @@ async function words(parts: EngineParts, tx: Tx, event: Words, now: Date): Promi
   const file = fileInUse(await tx.clientsOfUser(event.actor.user))
   if (!file || file.client.stage === 'left') {
     const texts = parts.textsFor(file?.client.language ?? 'en')
-    await tx.apply({ changes: [], postings: [strangerAnswer(event, texts, now)] })
+    await tx.apply({ changes: [], postings: [strangerAnswer(event, texts, now, file !== null)] })
     return NOTHING
   }
-  const draft = draftOf(parts, file, now, event.id)
+  // a clock that differs from the platform's must not put a message into the future
+  const written = event.at < now ? event.at : now
+  const draft = draftOf(parts, file, now, event.id, written)
   onWords(draft, event)
   await commit(tx, draft)
   return NOTHING
@@ -60,6 +63,7 @@ async function takenBack(parts: EngineParts, tx: Tx, event: TakenBack, now: Date
   const file = fileInUse(await tx.clientsOfUser(event.actor.user))
   if (file?.client.stage !== 'enrolled') return NOTHING
   const draft = draftOf(parts, file, now, event.id)
+  trail(draft, 'deleted', '', null, { message: event.message })
   draft.toClient({ kind: 'notice', text: draft.texts.client.takenBack })
   await commit(tx, draft)
   return NOTHING
@@ -100,10 +104,11 @@ async function undelivered(parts: EngineParts, tx: Tx, event: Undelivered, now: 
   const file = await tx.client(row.clientId)
   if (!file) return NOTHING
   const draft = draftOf(parts, file, now, event.outbox)
-  draft.toCoach({
+  const tell = row.kind === 'urgent' ? draft.toAlerts.bind(draft) : draft.toCoach.bind(draft)
+  tell({
     kind: 'notice',
-    key: draft.id('unreachable', event.reason, draft.today),
-    text: draft.texts.coach.unreachable(draft.client.ref, event.reason),
+    key: draft.id('unreachable', row.kind === 'urgent' ? event.outbox : event.reason, draft.today),
+    text: draft.texts.coach.unreachable(draft.client.ref, event.reason, row.kind === 'urgent'),
   })
   await commit(tx, draft)
   return NOTHING

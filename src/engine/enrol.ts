@@ -1,5 +1,5 @@
 import type { Draft } from './draft.ts'
-import type { Answer } from './message.ts'
+import type { Answer, Button } from './message.ts'
 import { carryScreening, nextScreeningStep } from './screening.ts'
 
 /** Version of the text that a client says yes to; it grows whenever that text changes. */
@@ -8,15 +8,10 @@ export const CONSENT_VERSION = '1'
 /** The invitation: what this is and is not, what is stored and for how long, how to leave; yes or no. */
 export function invite(draft: Draft): void {
   const { client } = draft.texts
-  draft.toClient({
-    kind: 'welcome',
-    asks: 'consent',
-    text: client.welcome(draft.file.practice.name, draft.file.practice.retentionDays),
-    buttons: [
-      { name: 'consent-yes', label: client.consentYes, act: { do: 'consent', value: 'yes' }, style: 'main' },
-      { name: 'consent-no', label: client.consentNo, act: { do: 'consent', value: 'no' } },
-    ],
-  })
+  const buttons: Button[] = [
+    { name: 'consent-yes', label: client.consentYes, act: { do: 'consent', value: 'yes' }, style: 'main' },
+    { name: 'consent-no', label: client.consentNo, act: { do: 'consent', value: 'no' } },
+  ]
   draft.put('asked', {
     id: draft.id('asked', 'consent'),
     clientId: draft.client.id,
@@ -25,10 +20,13 @@ export function invite(draft: Draft): void {
     at: draft.now,
     message: draft.cause,
     pressing: false,
-    options: [
-      { name: 'consent-yes', label: client.consentYes, act: { do: 'consent', value: 'yes' } },
-      { name: 'consent-no', label: client.consentNo, act: { do: 'consent', value: 'no' } },
-    ],
+    options: buttons.map(({ name, label, act }) => ({ name, label, act })),
+  })
+  draft.toClient({
+    kind: 'welcome',
+    asks: 'consent',
+    text: client.welcome(draft.file.practice.name, draft.file.practice.retentionDays),
+    buttons,
   })
 }
 
@@ -45,6 +43,7 @@ export function consent(draft: Draft, yes: boolean): Answer['text'] {
   })
   if (!yes) {
     draft.put('client', { ...draft.client, stage: 'left' })
+    for (const due of draft.file.dues) draft.drop('due', due.id)
     draft.toCoach({ kind: 'notice', text: draft.texts.coach.declined(draft.client.ref) })
     return draft.texts.client.declined
   }

@@ -1,9 +1,10 @@
 import { answered, type CheckIn } from '../domain/checkin.ts'
-import { type Day, daysBetween } from '../domain/day.ts'
+import { addDays, type Day } from '../domain/day.ts'
 import { DEFAULT_GATE } from '../domain/ladder/plan.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { Reach } from '../domain/reach.ts'
-import type { History, HistoryDay } from '../domain/rules/assessment.ts'
+import type { History, HistoryDay, OpenSign } from '../domain/rules/assessment.ts'
+import { replied } from '../domain/rules/view.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
 import type { ClientFile } from './ports.ts'
 import type { SignRow } from './rows.ts'
@@ -12,16 +13,30 @@ import { rungsOn } from './rungs.ts'
 /** A client's file as the shared rules look at it. */
 export function historyOf(file: ClientFile): History {
   const { client, plan } = file
+  const days = historyDays(file)
   return {
     side: client.side,
     baseline: baselineOf(file),
     start: client.start,
-    known: knownSigns(file),
-    days: historyDays(file),
+    known: stillKnown(file),
+    days,
+    openBefore: openBefore(file, days[0]?.day ?? null),
     decisions: file.decisions.map(({ day, ladder, decision }) => ({ day, ladder, decision })),
     gate: plan?.gate ?? DEFAULT_GATE,
   }
 }
+
+/** Known trouble that has changed since and was raised counts like any other sign. */
+const stillKnown = (file: ClientFile): SignId[] =>
+  knownSigns(file).filter((sign) => !file.signs.some((row) => row.sign === sign && isRaised(row)))
+
+const isRaised = ({ state }: SignRow): boolean => state !== 'asked' && state !== 'denied'
+
+/** Signs still open that began before the first day that the file holds. */
+const openBefore = (file: ClientFile, first: Day | null): OpenSign[] =>
+  file.signs
+    .filter((row) => row.state === 'open' && first !== null && row.day < first)
+    .map(({ sign, care, day }) => ({ sign, care, day }))
 
 export function baselineOf(file: ClientFile): { reach: Reach | null; pain: number | null } | null {
   const { reach, pain } = file.screening?.answers ?? {}
@@ -48,10 +63,18 @@ function historyDays(file: ClientFile): HistoryDay[] {
     day,
     checkIn: (checkIns.get(day) as CheckIn | undefined) ?? null,
     rungs: rungsOn(file, day),
+    resting: restedOn(file, day),
     cleared: (ended.get(day) ?? []).filter((s) => s.state === 'cleared').map((s) => s.sign),
     noted: (ended.get(day) ?? []).filter((s) => s.state === 'noted').map((s) => s.sign),
   }))
 }
+
+/** The ladders left out of a day's work: from the day on which the rest began to that on which it ended. */
+const restedOn = (file: ClientFile, day: Day): string[] =>
+  file.holds.flatMap((hold) => {
+    if (hold.kind !== 'rest' || !hold.ladder || hold.day > day) return []
+    return hold.endedAt === null || day <= dayAt(hold.endedAt, file.client.zone) ? [hold.ladder] : []
+  })
 
 /** The latest day with an answer (before a day, where one is named), or null. */
 export const lastAnswered = (file: ClientFile, before: Day | null = null): Day | null =>
@@ -61,9 +84,22 @@ export const lastAnswered = (file: ClientFile, before: Day | null = null): Day |
     .sort()
     .at(-1) ?? null
 
-/** Days without an answer up to and with `day`, counted from the last answer or the plan's start. */
-export function silentDays(file: ClientFile, day: Day): number {
-  const last = lastAnswered(file)
-  if (last) return Math.max(0, daysBetween(last, day))
-  return file.client.start ? Math.max(0, daysBetween(file.client.start, day) + 1) : 0
+/** The latest day on which anything at all was said. */
+const lastReplied = (file: ClientFile): Day | null =>
+  file.checkIns
+    .filter((row) => replied(row))
+    .map((row) => row.day)
+    .sort()
+    .at(-1) ?? null
+
+/**
+ * The day after which silence counts: that of the last reply, or of the end of a lock, parking or pause, when no
+ * reply was waited for; before the first reply the eve of the plan. Null before the plan.
+ */
+export function silentSince(file: ClientFile): Day | null {
+  if (!file.client.start) return null
+  const ends = file.holds
+    .filter((hold) => hold.kind !== 'rest' && hold.endedAt !== null)
+    .map((hold) => dayAt(hold.endedAt!, file.client.zone))
+  return [addDays(file.client.start, -1), lastReplied(file) ?? '', ...ends].sort().at(-1)!
 }

@@ -1,6 +1,10 @@
 import type { Care } from '../domain/care.ts'
 import type { Ask } from '../domain/reply/reading.ts'
-import type { ScreeningAsk } from './rows.ts'
+
+/** A step of consent or screening: `consent`, or `screening:` and the id of the question. */
+export type ScreeningAsk = 'consent' | `screening:${string}`
+/** What a message may ask: a value or answer of a day, a step of screening, or "are you on your way?". */
+export type Asks = Ask | ScreeningAsk | 'on-the-way'
 
 export const MESSAGE_KINDS = [
   'welcome',
@@ -90,7 +94,7 @@ export interface Message {
   /** Alias of the client that it is about. */
   readonly about: string | null
   readonly kind: MessageKind
-  readonly asks: Ask | ScreeningAsk | null
+  readonly asks: Asks | null
   readonly care: Care
   readonly text: string
   /** Drills that the message tells somebody to do, as "extension:1". */
@@ -109,7 +113,7 @@ export interface Answer {
   readonly about: string | null
   readonly drills: readonly string[]
   readonly picture: Picture | null
-  readonly asks: Ask | ScreeningAsk | null
+  readonly asks: Asks | null
   readonly care: Care
   /** After a press: shown beside the message to whoever pressed, and the message stays as it is. */
   readonly privately: boolean

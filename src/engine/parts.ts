@@ -2,6 +2,7 @@ import type { Texts } from '../text/index.ts'
 import type { ChatCommand } from './command.ts'
 import { Draft } from './draft.ts'
 import type { ClientFile, Store, Tx } from './ports.ts'
+import type { Stage } from './rows.ts'
 
 /** What the engine is put together from. */
 export interface EngineParts {
@@ -12,12 +13,20 @@ export interface EngineParts {
 }
 
 /** A draft of one client's file, with ids made of the event. */
-export const draftOf = (parts: EngineParts, file: ClientFile, now: Date, cause: string): Draft =>
-  new Draft(file, now, cause, parts.textsFor(file.client.language))
+export const draftOf = (
+  parts: EngineParts,
+  file: ClientFile,
+  now: Date,
+  cause: string,
+  written = now,
+): Draft => new Draft(file, now, cause, parts.textsFor(file.client.language), written)
 
-/** Of several files of one person the one in use: not left, the latest. */
+// A way that is under way comes before an invitation, and that before one that has ended.
+const STAGES: readonly Stage[] = ['enrolled', 'screening', 'invited', 'discharged', 'left']
+
+/** Of several files of one person (latest first) the one in use. */
 export const fileInUse = (files: readonly ClientFile[]): ClientFile | null =>
-  files.find((file) => file.client.stage !== 'left') ?? files[0] ?? null
+  [...files].sort((a, b) => STAGES.indexOf(a.client.stage) - STAGES.indexOf(b.client.stage))[0] ?? null
 
 /** Writes what a draft led to; a message with drills that still waits is withdrawn where drills have been stopped. */
 export async function commit(tx: Tx, draft: Draft): Promise<void> {

@@ -4,8 +4,8 @@ import { DEFAULT_GATE } from '../domain/ladder/plan.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
 import type { Draft } from './draft.ts'
 import { moveRung, rungsOn } from './rungs.ts'
-import { schedulePrompt } from './schedule-prompt.ts'
-import { openHold } from './status.ts'
+import { promptDue, schedulePrompt } from './schedule-prompt.ts'
+import { isLocked } from './status.ts'
 import { workOn } from './work.ts'
 
 export interface PlanWish {
@@ -25,7 +25,8 @@ export function planConflicts(draft: Draft, wish: PlanWish): string[] {
   })
   if (Object.keys(wish.rungs).length === 0) conflicts.push(coach.emptyPlan)
   if (draft.client.stage !== 'enrolled') conflicts.push(coach.notScreened(draft.client.ref))
-  if (openHold(draft.file, 'lock')) conflicts.push(coach.lockedNoPlan(draft.client.ref))
+  if (isLocked(draft.file)) conflicts.push(coach.lockedNoPlan(draft.client.ref))
+  if (wish.from !== null && wish.from < draft.today) conflicts.push(coach.planPast)
   return conflicts
 }
 
@@ -49,8 +50,11 @@ export function setPlan(draft: Draft, wish: PlanWish, by: string): Day {
   for (const [ladder, rung] of Object.entries(before))
     if (wish.rungs[ladder] === undefined)
       moveRung(draft, { ladder, from: rung, to: 0, day: from, why: 'plan', by })
-  if (!draft.client.start) draft.put('client', { ...draft.client, start: from })
-  if (!draft.file.dues.some((due) => due.kind === 'prompt')) schedulePrompt(draft, from)
+  const { start } = draft.client
+  // a first plan that has not begun yet may be moved
+  const begins = start === null || (start > draft.today && from !== start)
+  if (begins) draft.put('client', { ...draft.client, start: from })
+  if (begins || !promptDue(draft)) schedulePrompt(draft, from)
   tellPlan(draft, from)
   return from
 }
@@ -62,7 +66,7 @@ function firstDay(draft: Draft): Day {
 }
 
 /** A parked client hears that the plan waits; nobody is told of drills while a sign is open. */
-function tellPlan(draft: Draft, from: Day): void {
+export function tellPlan(draft: Draft, from: Day): void {
   const work = workOn(draft, from, 'full')
   if (work.drills.length === 0) return
   const later = from > dayAt(draft.now, draft.client.zone)

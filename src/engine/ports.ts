@@ -46,7 +46,8 @@ export interface ClientFile {
 export interface Posting {
   readonly message: Message
   readonly clientId: string | null
-  readonly practiceId: string
+  /** Null for an answer to somebody who belongs to no practice; nothing of it is kept once it has gone. */
+  readonly practiceId: string | null
   readonly priority: 0 | 1 | 2 | 3 | 4
   readonly notBefore: Date
   readonly expires: Date | null

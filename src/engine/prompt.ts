@@ -1,14 +1,15 @@
 import { answered } from '../domain/checkin.ts'
 import { addDays, type Day } from '../domain/day.ts'
 import { instantOf } from '../domain/local-time.ts'
-import { carry, signButtons, yesNoQuestion } from './asking.ts'
+import { carry, expect } from './asked.ts'
+import { routineSigns, signButtons, yesNoQuestion } from './asking.ts'
 import { checkInForm } from './check-in-form.ts'
 import type { Draft } from './draft.ts'
+import { morningFollowUp } from './follow-up.ts'
 import type { Button } from './message.ts'
 import { afterSilence } from './quiet.ts'
 import { promptHandled } from './schedule-prompt.ts'
-import { statusOf } from './status.ts'
-import { morningFollowUp } from './urgent.ts'
+import { isLocked, statusOf } from './status.ts'
 import { assessOn, watch } from './watch.ts'
 import { workOn } from './work.ts'
 
@@ -19,13 +20,18 @@ const HOUR = 3_600_000
 /** The daily prompt has come due: what goes out depends on where the client stands. */
 export function onPromptDue(draft: Draft, day: Day): void {
   closeYesterday(draft, day)
-  const status = isStale(draft, day) ? 'stale' : statusOf(draft.file)
-  if (status === 'locked') morningFollowUp(draft, day)
-  if (status === 'active' && draft.file.plan) {
-    watch(draft, addDays(day, -1))
-    if (!afterSilence(draft, addDays(day, -1))) promptFor(draft, day)
-  }
+  const ended = ['discharged', 'left'].includes(draft.client.stage) && !isLocked(draft.file)
+  if (ended) return draft.drop('due', draft.id('due', 'prompt'))
+  if (!isStale(draft, day)) morning(draft, day)
   promptHandled(draft, day)
+}
+
+function morning(draft: Draft, day: Day): void {
+  if (isLocked(draft.file)) return morningFollowUp(draft, day)
+  const begun = draft.client.start !== null && draft.client.start <= day
+  if (statusOf(draft.file) !== 'active' || !begun) return
+  watch(draft, addDays(day, -1))
+  if (!afterSilence(draft, addDays(day, -1))) promptFor(draft, day)
 }
 
 /** The bot was away: past the reminder (or so many hours) a prompt is left out rather than sent late. */
@@ -45,6 +51,7 @@ function promptFor(draft: Draft, day: Day): void {
   const { client } = draft.texts
   const work = workOn(draft, day, 'short')
   const flare = assessOn(draft, addDays(day, -1)).askSettled
+  keepRoutine(draft, day)
   const settled = flare ? carry(draft, yesNoQuestion(draft.texts, 'settled', day, client.askSettled)) : null
   const reminder = reminderAt(draft, day)
   draft.toClient({
@@ -57,6 +64,14 @@ function promptFor(draft: Draft, day: Day): void {
     expires: reminder ?? new Date(draft.now.getTime() + STALE_HOURS * HOUR),
   })
   if (reminder) draft.due('reminder', reminder, { day })
+}
+
+/** The question on signs that the prompt carries can be answered in words, "no signs" or "yes". */
+function keepRoutine(draft: Draft, day: Day): void {
+  if (draft.file.asked.some((row) => row.ask === 'signs' && row.pressing)) return
+  expect(draft, routineSigns(draft.texts, day))
+  const row = draft.file.asked.find((asked) => asked.ask === 'signs')!
+  draft.put('asked', { ...row, message: draft.id('prompt', day) })
 }
 
 function promptButtons(draft: Draft, day: Day): Button[] {
@@ -84,6 +99,8 @@ function reminderAt(draft: Draft, day: Day): Date | null {
 export function onReminderDue(draft: Draft, day: Day): void {
   const row = draft.file.checkIns.find((checkIn) => checkIn.day === day)
   if (statusOf(draft.file) !== 'active' || (row && answered(row))) return
+  const at = reminderAt(draft, day)
+  if (at && draft.now.getTime() > at.getTime() + STALE_HOURS * HOUR) return
   draft.toClient({
     kind: 'reminder',
     key: draft.id('reminder', day),

@@ -1,8 +1,9 @@
-import { type Day, daysBetween } from '../domain/day.ts'
+import { addDays, type Day, daysBetween } from '../domain/day.ts'
 import type { Draft } from './draft.ts'
-import { lastAnswered, silentDays } from './history.ts'
+import { lastAnswered, silentSince } from './history.ts'
 import { lowerAll, rungsOn } from './rungs.ts'
-import { openHold } from './status.ts'
+import { isLocked, openHold } from './status.ts'
+import { tellChange, undoButton } from './step-change.ts'
 
 /** Days without reply, days off included: a nudge, the coach told, a pause. */
 export const NUDGE_DAYS = 3
@@ -13,26 +14,22 @@ export const LONG_GAP_DAYS = 7
 
 /** What a run of silent days asks for, on the morning after `day`. True where the client was paused by it. */
 export function afterSilence(draft: Draft, day: Day): boolean {
-  const silent = silentDays(draft.file, day)
+  const since = silentSince(draft.file)
+  const silent = since === null ? 0 : daysBetween(since, day)
   const { client, coach } = draft.texts
-  const since = lastAnswered(draft.file) ?? draft.client.start ?? day
-  if (silent === NUDGE_DAYS)
-    draft.toClient({ kind: 'nudge', key: draft.id('nudge', since), text: client.nudge })
-  if (silent === TELL_COACH_DAYS)
-    draft.toCoach({
-      kind: 'notice',
-      key: draft.id('quiet', since),
-      text: coach.quiet(draft.client.ref, silent),
-    })
-  if (silent < LAPSE_DAYS) return false
-  pause(draft, 'quiet', 'rules')
-  draft.toClient({ kind: 'lapse', key: draft.id('lapse', since), text: client.lapse })
-  draft.toCoach({
-    kind: 'lapse',
-    key: draft.id('lapse-coach', since),
-    text: coach.lapse(draft.client.ref, silent),
-  })
-  return true
+  const { ref } = draft.client
+  if (silent >= LAPSE_DAYS) {
+    pause(draft, 'quiet', 'rules')
+    draft.toClient({ kind: 'lapse', key: draft.id('lapse', since!), text: client.lapse })
+    draft.toCoach({ kind: 'lapse', key: draft.id('lapse-coach', since!), text: coach.lapse(ref, silent) })
+    return true
+  }
+  // each once a silence: the key says which, so a morning that was missed is made up for on the next
+  if (silent >= NUDGE_DAYS)
+    draft.toClient({ kind: 'nudge', key: draft.id('nudge', since!), text: client.nudge })
+  if (silent >= TELL_COACH_DAYS)
+    draft.toCoach({ kind: 'notice', key: draft.id('quiet', since!), text: coach.quiet(ref, silent) })
+  return false
 }
 
 /** Prompts stop; the lock, where there is one, is another matter and stays. */
@@ -53,38 +50,35 @@ export function pause(draft: Draft, reason: 'client' | 'coach' | 'quiet', by: st
   return true
 }
 
-/** Ends the pause. */
+/** A pause that the client asks for, and what they hear: a lock goes on through it. */
+export function pauseInWords(draft: Draft): string {
+  const { client } = draft.texts
+  if (!pause(draft, 'client', 'client')) return client.alreadyPaused
+  return isLocked(draft.file) ? client.pausedLocked : client.paused
+}
+
+/** Ends the pause; after a long gap each ladder starts a rung lower. */
 export function resume(draft: Draft, by: string): boolean {
   const hold = openHold(draft.file, 'pause')
   if (!hold) return false
   draft.put('hold', { ...hold, endedAt: draft.now, endedBy: by })
+  returnLower(draft, lastAnswered(draft.file), draft.today)
   return true
 }
 
 /** Back after a long gap: every ladder a rung lower, both told, the coach with a button to undo. */
 export function returnLower(draft: Draft, lastBefore: Day | null, day: Day): void {
-  const since = lastBefore ?? draft.client.start
-  if (!since || daysBetween(since, day) - 1 < LONG_GAP_DAYS) return
+  const { start } = draft.client
+  const since = lastBefore ?? (start && addDays(start, -1))
+  const gap = since ? daysBetween(since, day) - 1 : 0
+  if (!since || gap < LONG_GAP_DAYS) return
   const already = draft.file.rungs.some((row) => row.why === 'return' && row.day > since)
   if (already || Object.keys(rungsOn(draft.file, day)).length === 0) return
   const moved = lowerAll(draft, day, 'return', 'rules')
-  const gap = daysBetween(since, day) - 1
+  if (moved.length > 0) tellChange(draft, { text: draft.texts.client.lowerAgain, drills: [] })
   draft.toCoach({
     kind: 'notice',
-    text: draft.texts.coach.returned(
-      draft.client.ref,
-      gap,
-      moved.map(({ ladder, from, to }) => ({ ladder, from, to })),
-    ),
-    buttons:
-      moved.length > 0
-        ? [
-            {
-              name: 'undo',
-              label: draft.texts.coach.undo,
-              act: { do: 'undo', rungs: moved.map((row) => row.id).join(' ') },
-            },
-          ]
-        : [],
+    text: draft.texts.coach.returned(draft.client.ref, gap, moved),
+    buttons: undoButton(draft, moved, []),
   })
 }

@@ -1,31 +1,40 @@
 import { addDays, type Day } from '../domain/day.ts'
 import type { Reading } from '../domain/reply/reading.ts'
-import { carry } from './asking.ts'
-import { afterRecord } from './check-in.ts'
+import { carry } from './asked.ts'
+import type { Question } from './asking.ts'
 import { checkInForm } from './check-in-form.ts'
 import type { Draft } from './draft.ts'
 import type { Button } from './message.ts'
 import { nextQuestion } from './next-question.ts'
-import { expectSide } from './side.ts'
-import { openHold } from './status.ts'
+import { isLocked } from './status.ts'
 
 /** Days back that a reply may still fill in. */
 const BACK_DAYS = 3
 
-/** One line with what was understood and a way to put it right; what is missing is asked in the same message. */
-export function receive(draft: Draft, reading: Reading, days: readonly Day[], day: Day): void {
+/** What one reply came to, once it is written down. */
+export interface Understood {
+  /** Days whose values were written, earliest first. */
+  readonly days: readonly Day[]
+  /** The day of which the next question asks. */
+  readonly day: Day
+  /** Lines about what was answered besides the values. */
+  readonly notes: readonly string[]
+  readonly unsure: readonly string[]
+}
+
+/**
+ * One receipt a reply: what was understood with a way to put it right, and the next question in the same message.
+ * Where nothing was understood but something is to be asked, the question alone.
+ */
+export function receipt(draft: Draft, { days, day, notes, unsure }: Understood): void {
   const { client } = draft.texts
-  afterRecord(draft, days)
-  if (days.length === 0 && reading.signs.length > 0 && openHold(draft.file, 'lock')) return
-  const question = nextQuestion(draft, days.at(-1) ?? day, reading.unsure)
-  if (question?.ask === 'side' && question.pressing) expectSide(draft, day, '')
+  const question = nextQuestion(draft, day, unsure)
   const asks = question ? carry(draft, question) : { buttons: correctButton(draft, days) }
   const understood = days.length > 0 ? client.understood(lines(draft, days)) : ''
-  const signs = reading.denied.length > 0 ? client.signsNone : ''
-  const locked = openHold(draft.file, 'lock') ? client.stillLocked : ''
-  const text = [understood, signs, locked, question?.text].filter(Boolean).join('\n')
-  if (text === '') return
-  draft.toClient({ kind: days.length > 0 || signs ? 'receipt' : 'ask', text, ...asks })
+  const said = [understood, ...notes].filter(Boolean)
+  const locked = isLocked(draft.file) && said.length > 0 ? client.stillLocked : ''
+  const text = [...new Set([...said, locked, question?.text ?? ''])].filter(Boolean).join('\n')
+  if (text !== '') draft.toClient({ kind: said.length > 0 ? 'receipt' : 'ask', text, ...asks })
 }
 
 /** Each day written, as it now stands. */
@@ -51,28 +60,21 @@ function correctButton(draft: Draft, days: readonly Day[]): Button[] {
 }
 
 /** A day too far back, or not to be made out: asked, with the values kept on the buttons. */
-export function askDay(draft: Draft, reading: Reading): void {
+export function dayQuestion(draft: Draft, reading: Reading): Question {
+  const { texts, today } = draft
   const values = { sessions: reading.sessions, reach: reading.reach, pain: reading.pain }
-  const days = Array.from({ length: BACK_DAYS + 1 }, (_, n) => addDays(draft.today, -n))
+  const days = Array.from({ length: BACK_DAYS + 1 }, (_, n) => addDays(today, -n))
   const buttons: Button[] = [
     ...days.map((day) => ({
       name: `day-${day}`,
-      label: draft.texts.words.day(day, draft.today),
+      label: texts.words.day(day, today),
       act: { do: 'answer', ask: 'day', value: day, day, ...values },
     })),
     {
       name: 'day-none',
-      label: draft.texts.client.noneOfThese,
-      act: { do: 'answer', ask: 'day', value: 'none', day: draft.today },
+      label: texts.client.noneOfThese,
+      act: { do: 'answer', ask: 'day', value: 'none', day: today },
     },
   ]
-  const question = {
-    ask: 'day',
-    day: draft.today,
-    text: draft.texts.client.askDay,
-    buttons,
-    pick: null,
-    pressing: false,
-  } as const
-  draft.toClient({ kind: 'ask', text: question.text, ...carry(draft, question) })
+  return { ask: 'day', day: today, text: texts.client.askDay, buttons, pick: null, pressing: false }
 }

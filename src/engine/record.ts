@@ -1,6 +1,6 @@
-import type { CheckIn } from '../domain/checkin.ts'
+import { answered, type CheckIn } from '../domain/checkin.ts'
 import { type Day, weekday } from '../domain/day.ts'
-import { instantOf } from '../domain/local-time.ts'
+import { dayAt, instantOf } from '../domain/local-time.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
 import type { Draft } from './draft.ts'
 import type { CheckInRow, VersionRow } from './rows.ts'
@@ -21,19 +21,25 @@ export type Given = Partial<
 export function record(draft: Draft, day: Day, given: Given, signs: readonly SignId[] = []): CheckInRow {
   const before = draft.file.checkIns.find((row) => row.day === day)
   const kept = before ?? emptyDay(draft, day)
+  // a day answered before keeps its first mark: a correction does not make it late
+  const marked = before && answered(before) ? before : whenFilled(draft, day)
   const row: CheckInRow = {
     ...kept,
     ...given,
     signs: [...new Set([...kept.signs, ...signs])],
-    // written again the same day keeps its first mark: a correction does not make a day late
-    filled: before?.filled ?? draft.today,
-    late:
-      before?.late ??
-      draft.now.getTime() > instantOf(day, draft.client.prompt, draft.client.zone).getTime() + LATE_MS,
+    filled: marked.filled,
+    late: marked.late,
     updatedAt: draft.now,
   }
   draft.put('checkIn', row)
   return row
+}
+
+/** The local date of writing, and whether that was too long after the day's prompt. */
+function whenFilled(draft: Draft, day: Day): Pick<CheckInRow, 'filled' | 'late'> {
+  const { prompt, zone } = draft.client
+  const late = draft.written.getTime() > instantOf(day, prompt, zone).getTime() + LATE_MS
+  return { filled: dayAt(draft.written, zone), late }
 }
 
 function emptyDay(draft: Draft, day: Day): CheckInRow {
@@ -64,13 +70,12 @@ export function trail(
   words: string,
   day: Day | null,
   reading: object,
-  at = draft.now,
 ): void {
   draft.put('version', {
     id: draft.id('version', draft.cause),
     clientId: draft.client.id,
     day,
-    at,
+    at: draft.written,
     zone: draft.client.zone,
     via,
     words,

@@ -7,6 +7,7 @@ import type { Draft } from './draft.ts'
 import { historyOf } from './history.ts'
 import type { HoldRow } from './rows.ts'
 import { restingOn, rungsOn } from './rungs.ts'
+import { tellChange, undoButton } from './step-change.ts'
 
 /** Takes a ladder out of the day's work; it keeps its rung. */
 export function rest(draft: Draft, ladder: string, id: string): HoldRow {
@@ -34,7 +35,13 @@ export function endRests(draft: Draft, day: Day): void {
   )
   for (const hold of over) draft.put('hold', { ...hold, endedAt: draft.now, endedBy: 'rules' })
   if (over.length > 0)
-    draft.toClient({ kind: 'decision', text: draft.texts.client.restOver(over.map((hold) => hold.ladder!)) })
+    tellChange(draft, {
+      text: draft.texts.client.restOver(over.map((hold) => hold.ladder!)),
+      drills: over.flatMap(({ ladder }) => {
+        const rung = rungsOn(draft.file, draft.today)[ladder!]
+        return rung ? [`${ladder}:${rung}`] : []
+      }),
+    })
 }
 
 /** Eased back, and after three answered days no nearer: all ladders but `settle` rest, and the coach decides. */
@@ -53,10 +60,14 @@ export function restWhereNoNearer(draft: Draft, assessment: Assessment, day: Day
     )
     .map((ladder) => rest(draft, ladder, idOf(ladder)))
   if (rested.length === 0) return
-  draft.toClient({ kind: 'decision', text: draft.texts.client.allButCalmRest })
+  const calm = rungsOn(draft.file, day).settle !== undefined
+  tellChange(draft, {
+    text: calm ? draft.texts.client.allButCalmRest : draft.texts.client.allRestNow,
+    drills: [],
+  })
   draft.toCoach({
     kind: 'proposal',
     text: draft.texts.coach.allRest(draft.client.ref),
-    buttons: decisionButtons(draft, assessment),
+    buttons: [...decisionButtons(draft, assessment), ...undoButton(draft, [], rested)],
   })
 }

@@ -3,10 +3,9 @@ import type { Denied, Side } from '../domain/checkin.ts'
 import type { Day } from '../domain/day.ts'
 import type { GateSettings } from '../domain/ladder/plan.ts'
 import type { Reach } from '../domain/reach.ts'
-import type { Ask } from '../domain/reply/reading.ts'
 import type { Figures, Level, Proposal, RuleId } from '../domain/rules/assessment.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
-import type { Act, Message, MessageKind } from './message.ts'
+import type { Act, Asks, Message, MessageKind } from './message.ts'
 
 /**
  * The rows of the store, one interface a table, each with a text `id` made of what the row stands for, so that
@@ -219,7 +218,7 @@ export interface AlertStepRow {
 export interface AskedRow {
   id: string
   clientId: string
-  ask: Ask | ScreeningAsk
+  ask: Asks
   day: Day
   at: Date
   /** Outbox key of the message that asked. */
@@ -229,9 +228,6 @@ export interface AskedRow {
   /** What may be chosen, in the order shown: "2" in words is the second. */
   options: { name: string; label: string; act: Act }[]
 }
-/** A step of consent or screening: `consent`, or `screening:` and the id of the question. */
-export type ScreeningAsk = 'consent' | `screening:${string}`
-
 /** Something that is due at an instant; the row goes in the transaction that handles it. */
 export interface DueRow {
   id: string
@@ -244,8 +240,7 @@ export interface DueRow {
 export type DueKind =
   | 'prompt'
   | 'reminder'
-  | 'sign-deadline'
-  | 'side-deadline'
+  | 'deadline'
   | 'alert-step'
   | 'untaken'
   | 'urgent-follow-up'
@@ -271,7 +266,8 @@ export interface OutboxRow {
   id: string
   /** What the message stands for; unique, so that it can be written once only. */
   key: string
-  practiceId: string
+  /** Null for an answer to a stranger, kept only until it has gone. */
+  practiceId: string | null
   clientId: string | null
   kind: MessageKind
   body: Message

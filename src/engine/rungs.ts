@@ -49,9 +49,18 @@ export function moveRung(
   return row
 }
 
-/** Every ladder one rung lower (rung 1 is the floor): after clearance, or after a gap of a week or more. */
+/** The rung of each ladder once every change that is still to come is in force. */
+export const rungsAhead = (file: ClientFile): Rungs => rungsOn(file, '9999-12-31')
+
+/**
+ * Every ladder one rung lower (rung 1 is the floor): after clearance, or after a gap of a week or more. A step up
+ * that was still to come does not come.
+ */
 export function lowerAll(draft: Draft, day: Day, why: 'return' | 'clearance', by: string): RungRow[] {
-  return Object.entries(rungsOn(draft.file, day))
-    .filter(([, rung]) => rung > 1)
-    .map(([ladder, rung]) => moveRung(draft, { ladder, from: rung, to: rung - 1, day, why, by }))
+  const ahead = rungsAhead(draft.file)
+  return Object.entries(rungsOn(draft.file, day)).flatMap(([ladder, from]) => {
+    const to = Math.max(1, from - 1)
+    if (to === from && ahead[ladder] === from) return []
+    return [moveRung(draft, { ladder, from, to, day, why, by })]
+  })
 }

@@ -31,15 +31,15 @@ export function promptHandled(draft: Draft, day: Day): void {
   schedulePrompt(draft, laterOf(addDays(day, 1), draft.today))
 }
 
-/** The client's time or zone has changed: the next prompt moves, and a day already prompted is not prompted again. */
+/**
+ * The client's time or zone has changed: the next prompt moves. A day already prompted is not prompted again, and
+ * one whose new time has just passed is prompted at once.
+ */
 export function reschedulePrompt(draft: Draft): void {
-  const row = promptDue(draft)
-  if (!row) return
+  if (!promptDue(draft)) return
   const last = latestPromptDay(draft)
-  const first = draft.client.start && draft.client.start > draft.today ? draft.client.start : draft.today
-  const passed = instantOf(first, draft.client.prompt, draft.client.zone) <= draft.now
-  const day = passed ? addDays(first, 1) : first
-  schedulePrompt(draft, last !== null && day <= last ? addDays(last, 1) : day)
+  const first = laterOf(draft.client.start ?? draft.today, draft.today)
+  schedulePrompt(draft, last !== null && first <= last ? addDays(last, 1) : first)
 }
 
 // FNV-1a, 32 bits: small, stable, spread well enough for minutes.

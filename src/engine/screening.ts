@@ -1,10 +1,17 @@
 import type { Side } from '../domain/checkin.ts'
 import { isSignId } from '../domain/signs/catalogue.ts'
+import type { Texts } from '../text/index.ts'
 import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
+import { knownSigns } from './history.ts'
 import type { Field } from './message.ts'
 import { ADULT, questionOf, type ScreeningQuestion, STEPS } from './screening-questions.ts'
+import { isLocked } from './status.ts'
 import { raiseSigns } from './urgent.ts'
+
+const NONE = /^(no|none|nope|nothing|none of (these|those|them))$/
+/** "3", "1, 4" or "2 and 5". */
+const NUMBERS = /^\d{1,2}(\s*(,|;|\+|&|and|\s)\s*\d{1,2})*$/
 
 /** The first form that still lacks an answer, or null where all is there. */
 export function nextScreeningStep(draft: Draft): number | null {
@@ -64,7 +71,9 @@ export function carryScreening(draft: Draft, step: number, intro: string): void 
 
 function questionInWords(draft: Draft, question: ScreeningQuestion, intro: string): string {
   const { screening, client } = draft.texts
-  const labels = question.options(draft.texts).map((option) => option.label)
+  const options = question.options(draft.texts)
+  // numbers stand for themselves: a numbered list of them would mislead
+  const labels = options.every(({ value }) => /^\d+$/.test(value)) ? [] : options.map(({ label }) => label)
   const list =
     labels.length > 0
       ? `\n${question.kind === 'many' ? client.chooseSeveral(labels) : client.chooseByNumber(labels)}`
@@ -90,19 +99,24 @@ export function screeningForm(draft: Draft, filled: Filled): void {
 export function screeningWords(draft: Draft, questionId: string, text: string): void {
   const question = questionOf(questionId)
   if (!question) return
-  const options = question.options(draft.texts)
-  const given = options.length === 0 ? text : chosenValues(text, options)
+  const given = question.kind === 'line' ? text : chosenValues(text, question, draft.texts)
   goOn(draft, keep(draft, question, given) ? [] : [questionId])
 }
 
-function chosenValues(text: string, options: readonly { value: string; label: string }[]): string[] {
-  const lower = text.trim().toLowerCase()
+/** The values chosen: a label or value in words, "none", or the numbers of the list. Empty where it is no choice. */
+export function chosenValues(text: string, question: ScreeningQuestion, texts: Texts): string[] {
+  const options = question.options(texts)
+  const lower = text
+    .trim()
+    .toLowerCase()
+    .replace(/[.!]+$/, '')
   const byWord = options.find((o) => o.label.toLowerCase() === lower || o.value === lower)
   if (byWord) return [byWord.value]
+  if (question.kind === 'many' && NONE.test(lower)) return ['none']
   const firstWord = options.filter((o) => o.label.toLowerCase().split(/[ ,(]/)[0] === lower)
   if (firstWord.length === 1) return [firstWord[0]!.value]
-  const numbers = lower.match(/\d+/g) ?? []
-  return numbers.flatMap((n) => options[Number(n) - 1]?.value ?? [])
+  if (!NUMBERS.test(lower)) return []
+  return (lower.match(/\d+/g) ?? []).flatMap((n) => options[Number(n) - 1]?.value ?? [])
 }
 
 function keep(draft: Draft, question: ScreeningQuestion, given: string | readonly string[]): boolean {
@@ -126,6 +140,8 @@ function goOn(draft: Draft, again: readonly string[]): void {
     return
   }
   raiseScreened(draft)
+  // somebody who has just been told to seek care is asked no more; it goes on after the clearance
+  if (isLocked(draft.file)) return draft.drop('asked', draft.id('asked', 'screening'))
   const step = nextScreeningStep(draft)
   if (step === null) return finish(draft)
   const intro = again.length > 0 ? screening.again(again.map((id) => screening.label[id] ?? id)) : ''
@@ -172,7 +188,12 @@ function finish(draft: Draft): void {
   })
   draft.toCoach({
     kind: 'notice',
-    text: draft.texts.coach.screened(draft.client.ref, screening.answers, risks),
+    text: draft.texts.coach.screened(
+      draft.client.ref,
+      screening.answers,
+      risks,
+      knownSigns(draft.file).map((sign) => draft.texts.signs[sign].short),
+    ),
   })
 }
 

@@ -1,52 +1,55 @@
 import type { Side } from '../domain/checkin.ts'
 import type { Day } from '../domain/day.ts'
-import type { Noted } from './client-acts.ts'
+import type { SignId } from '../domain/signs/catalogue.ts'
+import { answeredNow, expect } from './asked.ts'
+import { otherSideQuestion } from './asking.ts'
 import type { Draft } from './draft.ts'
 import { record } from './record.ts'
-import { raiseSigns } from './urgent.ts'
 
-/** Minutes after which no answer counts as both, where the other leg was named. */
-export const SIDE_MINUTES = 10
+/** What an answer about the leg says: the side kept, and the sign that it amounts to. */
+export interface SideTold {
+  readonly side: Side | null
+  readonly sign: SignId | null
+}
 
 const OTHER: Record<'left' | 'right', Side> = { left: 'right', right: 'left' }
 
 /** "The same leg, the other, or both?", or the side where none is on record. */
-export function answerSide(draft: Draft, value: Side | 'same' | 'other', day: Day, words: string): Noted {
-  dropDeadline(draft)
+export function answerSide(draft: Draft, value: string, day: Day): SideTold {
+  answeredNow(draft, 'side')
   const known = draft.client.side
   const side = resolve(value, known)
-  if (side === null) return { text: draft.texts.client.notKnown, days: [] }
-  return takeSide(draft, side, day, words)
-}
-
-const resolve = (value: Side | 'same' | 'other', known: Side | null): Side | null => {
-  if (value === 'same') return known
-  if (value !== 'other') return value
-  return known === 'left' || known === 'right' ? OTHER[known] : null
-}
-
-/** One-sided trouble that turns two-sided is a sign though nobody wrote "both"; the other leg alone is told to the coach. */
-export function takeSide(draft: Draft, side: Side, day: Day, words: string): Noted {
-  const known = draft.client.side
+  if (side === null) return { side, sign: null }
   record(draft, day, { side })
   if (known === null) draft.put('client', { ...draft.client, side })
-  const text = draft.texts.client.notedSide(draft.texts.words.side(side))
-  if (known === null || known === side || known === 'both') return { text, days: [day] }
-  raiseSigns(draft, [side === 'both' ? 'both-legs' : 'new-symptoms-elsewhere'], day, words)
-  return { text, days: [day] }
+  if (known === null || known === side || known === 'both') return { side, sign: null }
+  if (side === 'both') return { side, sign: 'both-legs' }
+  // from now on this is the leg on record: the coach has been told of the change
+  draft.put('client', { ...draft.client, side })
+  return { side, sign: 'new-symptoms-elsewhere' }
 }
 
-/** The other leg was named and the question stays without an answer: it counts as both. */
-export function expectSide(draft: Draft, day: Day, words: string): void {
-  draft.due('side-deadline', new Date(draft.now.getTime() + SIDE_MINUTES * 60_000), { day, words })
+function resolve(value: string, known: Side | null): Side | null {
+  if (value === 'same') return known
+  if (value === 'left' || value === 'right' || value === 'both') return value
+  return value === 'other' && (known === 'left' || known === 'right') ? OTHER[known] : null
 }
 
-export function sideDeadline(draft: Draft, day: Day, words: string): void {
-  record(draft, day, { side: 'both' })
-  raiseSigns(draft, ['both-legs'], day, words)
-}
-
-function dropDeadline(draft: Draft): void {
-  const id = draft.id('due', 'side-deadline')
-  if (draft.file.dues.some((due) => due.id === id)) draft.drop('due', id)
+/**
+ * A side was named in passing. The one on record is kept; both, said plainly, of one-sided trouble is a sign; the
+ * other leg alone is asked about, and no answer in ten minutes counts as both.
+ */
+export function hearSide(draft: Draft, side: Side, day: Day): SignId | null {
+  const known = draft.client.side
+  if (known === null || known === side || known === 'both') {
+    record(draft, day, { side })
+    if (known === null) draft.put('client', { ...draft.client, side })
+    return null
+  }
+  if (side === 'both') {
+    record(draft, day, { side })
+    return 'both-legs'
+  }
+  expect(draft, otherSideQuestion(draft.texts, day))
+  return null
 }

@@ -16,22 +16,28 @@ export type Status = (typeof STATUSES)[number]
 export const openHold = (file: ClientFile, kind: HoldRow['kind']): HoldRow | undefined =>
   file.holds.find((hold) => hold.kind === kind && hold.endedAt === null)
 
+export const isLocked = (file: ClientFile): boolean => openHold(file, 'lock') !== undefined
+
 export const openSigns = (file: ClientFile): SignRow[] => file.signs.filter((sign) => sign.state === 'open')
 
 /** Signs somebody hinted at, still waiting for yes or no. */
 export const askedSigns = (file: ClientFile): SignRow[] => file.signs.filter((sign) => sign.state === 'asked')
 
+/** A question waits whose answer by silence is yes: a sign hinted at, which sign, or which leg. */
+export const isPressing = (file: ClientFile): boolean =>
+  askedSigns(file).length > 0 || file.asked.some((asked) => asked.pressing)
+
 /** Lock, parking and pause are kept apart; the one shown is locked > parked > paused > active. */
 export function statusOf(file: ClientFile): Status {
   const { stage } = file.client
   if (stage === 'left' || stage === 'discharged') return stage
-  if (openHold(file, 'lock')) return 'locked'
+  if (isLocked(file)) return 'locked'
   if (stage === 'invited' || stage === 'screening') return stage
   if (openHold(file, 'park')) return 'parked'
   if (openHold(file, 'pause')) return 'paused'
   return 'active'
 }
 
-/** No message may name a drill while a sign is open or has been asked about. */
+/** No message may name a drill while a sign is open or has been asked about, or a clinician's word is waited for. */
 export const drillsWithheld = (file: ClientFile): boolean =>
-  openHold(file, 'lock') !== undefined || askedSigns(file).length > 0 || openHold(file, 'park') !== undefined
+  isLocked(file) || isPressing(file) || openHold(file, 'park') !== undefined

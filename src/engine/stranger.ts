@@ -1,13 +1,21 @@
 import { createHash } from 'node:crypto'
+import { stopsDrills } from '../domain/care.ts'
 import { screen } from '../domain/signs/screen.ts'
 import type { Texts } from '../text/index.ts'
 import { NOBODY } from './draft.ts'
 import type { Words } from './event.ts'
 import type { Posting } from './ports.ts'
 
-/** Somebody this bot does not know: a sign is answered all the same, nothing is kept and nobody told. */
-export function strangerAnswer(event: Words, texts: Texts, now: Date): Posting {
-  const urgent = screen(event.text, texts.language).signs.length > 0
+/**
+ * Somebody whom this bot does not know, or who has left: a sign is answered all the same, nothing is kept and
+ * nobody told. There is nobody to ask back, so what is only likely counts.
+ */
+export function strangerAnswer(event: Words, texts: Texts, now: Date, hasLeft: boolean): Posting {
+  const { care } = screen(event.text, texts.language)
+  const { client } = texts
+  const urgent = stopsDrills(care)
+  const urgentText = hasLeft ? client.leftUrgent : client.strangerUrgent
+  const calm = hasLeft ? client.notEnrolled : client.stranger
   return {
     message: {
       key: `stranger/${createHash('sha256').update(event.id).digest('hex').slice(0, 16)}`,
@@ -15,8 +23,8 @@ export function strangerAnswer(event: Words, texts: Texts, now: Date): Posting {
       about: null,
       kind: urgent ? 'urgent' : 'notice',
       asks: null,
-      care: urgent ? 'emergency' : 'none',
-      text: urgent ? texts.client.strangerUrgent : texts.client.stranger,
+      care,
+      text: urgent ? urgentText : care === 'soon' ? `${client.soonBefore}\n${calm}` : calm,
       drills: [],
       buttons: [],
       pick: null,
@@ -24,7 +32,7 @@ export function strangerAnswer(event: Words, texts: Texts, now: Date): Posting {
       mentions: NOBODY,
     },
     clientId: null,
-    practiceId: '',
+    practiceId: null,
     priority: urgent ? 0 : 2,
     notBefore: now,
     expires: null,

@@ -3,11 +3,14 @@ import { assess } from '../domain/rules/assess.ts'
 import { type Assessment, atLeastHold, type Flag, type RuleId } from '../domain/rules/assessment.ts'
 import { decisionButtons } from './decide.ts'
 import type { Draft } from './draft.ts'
-import { easeDown } from './ease.ts'
+import { type Eased, easeDown } from './ease.ts'
 import { historyOf } from './history.ts'
 import { endRests, restWhereNoNearer } from './rest.ts'
 import type { FlagRow } from './rows.ts'
 import { statusOf } from './status.ts'
+import { undoButton } from './step-change.ts'
+
+const NOTHING_EASED: Eased = { moved: [], rested: [] }
 
 export const assessOn = (draft: Draft, day: Day): Assessment => assess(historyOf(draft.file), day)
 
@@ -19,12 +22,12 @@ export function watch(draft: Draft, day: Day): Assessment {
   const assessment = assessOn(draft, day)
   const fresh = syncFlags(draft, assessment)
   if (statusOf(draft.file) === 'locked' || !draft.file.plan) return assessment
-  if (fresh.some((flag) => flag.rule === 'reach-spread')) easeDown(draft)
+  const eased = fresh.some((flag) => flag.rule === 'reach-spread') ? easeDown(draft) : NOTHING_EASED
   if (fresh.some((flag) => flag.rule === 'pain-severe'))
     draft.toClient({ kind: 'notice', text: draft.texts.client.severe })
   endRests(draft, day)
   restWhereNoNearer(draft, assessment, day)
-  tellCoach(draft, assessment, fresh)
+  tellCoach(draft, assessment, fresh, eased)
   return assessment
 }
 
@@ -57,12 +60,9 @@ function syncFlags(draft: Draft, assessment: Assessment): Flag[] {
 const TOLD: readonly RuleId[] = ['gate', 'plateau']
 
 /** One message for all that is new, with the proposal, its reasons and the buttons to decide. */
-function tellCoach(draft: Draft, assessment: Assessment, fresh: readonly Flag[]): void {
+function tellCoach(draft: Draft, assessment: Assessment, fresh: readonly Flag[], eased: Eased): void {
   const news = fresh.filter((flag) => atLeastHold(flag.level) || TOLD.includes(flag.rule))
   if (news.length === 0) return
-  const eased = draft.file.rungs.filter(
-    (row) => row.why === 'ease-back' && row.by === 'rules' && row.at === draft.now,
-  )
   draft.toCoach({
     kind: 'proposal',
     text: draft.texts.coach.proposal({
@@ -71,19 +71,9 @@ function tellCoach(draft: Draft, assessment: Assessment, fresh: readonly Flag[])
       proposal: assessment.proposal,
       ladder: assessment.ladder,
       direction: assessment.direction,
-      eased: eased.map(({ ladder, from, to }) => ({ ladder, from, to })),
+      eased: eased.moved,
+      rested: eased.rested.map((hold) => hold.ladder!),
     }),
-    buttons: [
-      ...decisionButtons(draft, assessment),
-      ...(eased.length > 0
-        ? [
-            {
-              name: 'undo',
-              label: draft.texts.coach.undo,
-              act: { do: 'undo', rungs: eased.map((row) => row.id).join(' ') },
-            },
-          ]
-        : []),
-    ],
+    buttons: [...decisionButtons(draft, assessment), ...undoButton(draft, eased.moved, eased.rested)],
   })
 }

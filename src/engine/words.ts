@@ -1,140 +1,90 @@
-import { type Day, daysBetween, weekday } from '../domain/day.ts'
-import { dayAt } from '../domain/local-time.ts'
+import { addDays, type Day, daysBetween, weekday } from '../domain/day.ts'
+import { dayAt, instantOf } from '../domain/local-time.ts'
 import { readReply } from '../domain/reply/read.ts'
-import { ASKS, type Ask, type DayReading, type Reading } from '../domain/reply/reading.ts'
+import { ASKS, type Ask, type Reading } from '../domain/reply/reading.ts'
 import { screen } from '../domain/signs/screen.ts'
-import { answeredNow, latestAsked } from './asking.ts'
-import { onNoted } from './check-in.ts'
-import { applyAct, chooseByWords } from './client-acts.ts'
+import { latestAsked } from './asked.ts'
+import { chooseByWords } from './choose-by-words.ts'
+import { applyAct } from './client-acts.ts'
 import type { Draft } from './draft.ts'
-import { consent } from './enrol.ts'
 import type { Words } from './event.ts'
-import { onIntent } from './intents.ts'
-import { askDay, receive } from './receipt.ts'
-import { record, trail } from './record.ts'
+import { answeredByAct } from './press.ts'
+import { onReading } from './reading.ts'
+import { trail } from './record.ts'
+import type { AskedRow } from './rows.ts'
 import { plannedOn } from './rungs.ts'
 import { latestPromptDay } from './schedule-prompt.ts'
-import { screeningWords } from './screening.ts'
-import { takeSide } from './side.ts'
-import { takeSigns } from './sign-reading.ts'
-import { openHold } from './status.ts'
+import { isPressing } from './status.ts'
+import { beforeConsent, duringScreening } from './words-before.ts'
 
 /** A message in private from somebody who is known. */
 export function onWords(draft: Draft, event: Words): void {
+  const { client } = draft.texts
   const { stage } = draft.client
-  if (stage === 'invited') return beforeConsent(draft, event)
-  if (stage === 'screening') return duringScreening(draft, event)
-  if (stage === 'discharged' && screen(event.text, draft.client.language).signs.length === 0)
-    return void draft.toClient({ kind: 'notice', text: draft.texts.client.notEnrolled })
+  if (stage === 'invited') return beforeConsent(draft, event.text)
   if (event.attached !== 'none' && event.text.trim() === '')
-    return void draft.toClient({ kind: 'notice', text: draft.texts.client.cannotRead(event.attached) })
+    return void draft.toClient({ kind: 'notice', text: client.cannotRead(event.attached) })
+  if (stage === 'screening' && duringScreening(draft, event)) return
+  if (stage === 'discharged' && !isPressing(draft.file) && !hasSign(draft, event.text))
+    return void draft.toClient({ kind: 'notice', text: client.notEnrolled })
   onReply(draft, event)
 }
 
-/** Nothing is stored before yes; a sign is answered all the same, and the coach hears that it happened, not the words. */
-function beforeConsent(draft: Draft, event: Words): void {
-  const heard = screen(event.text, draft.client.language)
-  if (heard.signs.length > 0) return takeSigns(draft, { ...heard, unsure: [], denied: [] }, draft.today, '')
-  const choice = chooseByWords(draft, event.text)
-  if (choice?.act.do !== 'consent')
-    return void draft.toClient({ kind: 'ask', asks: 'consent', text: draft.texts.client.consentUnclear })
-  const said = consent(draft, choice.act.value === 'yes')
-  draft.toClient({ kind: 'notice', text: said })
-}
+const hasSign = (draft: Draft, text: string): boolean => screen(text, draft.client.language).signs.length > 0
 
-function duringScreening(draft: Draft, event: Words): void {
-  const asked = latestAsked(draft)
-  const question = asked?.ask.startsWith('screening:') ? asked.ask.slice('screening:'.length) : null
-  const inList = question === 'signs' || question === 'known' || question === 'risks'
-  const heard = screen(event.text, draft.client.language)
-  if (heard.signs.length > 0 && !inList)
-    return takeSigns(draft, { ...heard, denied: [] }, draft.today, event.text)
-  if (openHold(draft.file, 'lock') || !question) return onReply(draft, event)
-  screeningWords(draft, question, event.text)
-}
-
-/** The day to which a message belongs when it names none: that of the latest prompt, until the next one. */
-function promptDayAt(draft: Draft, at: Date): Day {
-  const written = dayAt(at, draft.client.zone)
-  const last = latestPromptDay(draft)
-  return last !== null && last <= written && daysBetween(last, written) <= 1 ? last : written
-}
-
-const isAsk = (ask: string): ask is Ask => (ASKS as readonly string[]).includes(ask)
-
+/** A choice in words to what was just asked, or a reply to be read. */
 function onReply(draft: Draft, event: Words): void {
   const asked = latestAsked(draft)
   const choice = chooseByWords(draft, event.text)
   if (choice) {
-    trail(draft, 'words', event.text, asked?.day ?? null, choice.act, event.at)
-    const noted = applyAct(draft, choice.act, [], event.text)
-    if (noted) return onNoted(draft, noted)
+    trail(draft, event.edits ? 'edit' : 'words', event.text, asked?.day ?? null, choice.act)
+    const noted = applyAct(draft, choice.act, choice.values, event.text)
+    if (noted) return answeredByAct(draft, noted)
   }
-  const promptDay = promptDayAt(draft, event.at)
-  const reading = readReply(event.text, {
+  const promptDay = promptDayAt(draft)
+  const reading = readWith(draft, event.text, promptDay, asked)
+  trail(draft, event.edits ? 'edit' : 'words', event.text, reading.day, reading)
+  onReading(draft, { reading, text: event.text, promptDay, asked })
+}
+
+/** The day to which a message belongs when it names none: that of the latest prompt, until the next one. */
+export function promptDayAt(draft: Draft): Day {
+  const { zone, prompt } = draft.client
+  const written = dayAt(draft.written, zone)
+  const last = latestPromptDay(draft)
+  if (last === null) return written
+  // written before that prompt came, and only read now: it belongs to the one before
+  const day =
+    draft.written < instantOf(last, prompt, zone) && draft.written < draft.now ? addDays(last, -1) : last
+  return Math.abs(daysBetween(day, written)) <= 1 ? day : written
+}
+
+const isAsk = (ask: string): ask is Ask => (ASKS as readonly string[]).includes(ask)
+
+/** "Are you on your way?" is answered by yes or no like any other question of that kind. */
+const askFor = (asked: AskedRow | null): Ask | null => {
+  if (asked?.ask === 'on-the-way') return 'settled'
+  return asked && isAsk(asked.ask) ? asked.ask : null
+}
+
+/**
+ * Reads a reply in the light of what was asked. The routine question on signs, which every prompt carries, counts
+ * only where the words say nothing else: "no" is then an answer, "no sessions" is not.
+ */
+function readWith(draft: Draft, text: string, promptDay: Day, asked: AskedRow | null): Reading {
+  const context = {
     planned: plannedOn(draft.file, weekday(promptDay)),
-    today: dayAt(event.at, draft.client.zone),
+    today: dayAt(draft.written, draft.client.zone),
     promptDay,
     locale: draft.client.language,
-    asked: asked && isAsk(asked.ask) ? asked.ask : null,
-  })
-  trail(draft, event.edits ? 'edit' : 'words', event.text, reading.day, reading, event.at)
-  onReading(draft, reading, event.text, promptDay, asked?.day ?? null)
+  }
+  const ask = askFor(asked)
+  if (ask !== 'signs' || asked?.pressing) return readReply(text, { ...context, asked: ask })
+  const alone = readReply(text, { ...context, asked: null })
+  return saysNothing(alone) ? readReply(text, { ...context, asked: 'signs' }) : alone
 }
 
-/** Signs first, then the values, then what was asked, then what else was meant. */
-function onReading(draft: Draft, reading: Reading, text: string, promptDay: Day, askedDay: Day | null): void {
-  const day = reading.day ?? promptDay
-  takeSigns(draft, { ...reading, unsure: unsureSigns(draft, reading, text) }, day, text)
-  if (reading.unsure.includes('day')) return askDay(draft, reading)
-  const days = keepValues(draft, reading)
-  const answer = reading.answer && askedDay ? answerAsked(draft, reading.answer, askedDay, text) : null
-  if (answer) return onNoted(draft, { ...answer, days: [...days, ...answer.days] })
-  if (
-    days.length === 0 &&
-    reading.signs.length === 0 &&
-    reading.unsure.length === 0 &&
-    reading.denied.length === 0
-  )
-    return onIntent(draft, reading, text)
-  if (reading.side) takeSide(draft, reading.side, day, text)
-  receive(draft, reading, days, day)
-}
-
-/** Of the signs heard, those that the screen (or a pain of 9 or 10) only makes likely. */
-function unsureSigns(draft: Draft, reading: Reading, text: string): Reading['signs'] {
-  if (!reading.unsure.includes('signs')) return []
-  const heard = screen(text, draft.client.language)
-  return reading.signs.filter((sign) => heard.unsure.includes(sign) || !heard.signs.includes(sign))
-}
-
-/** Writes every day of the message; gives those written, earliest first. */
-function keepValues(draft: Draft, reading: Reading): Day[] {
-  const written = [reading, ...reading.others].flatMap((one) => {
-    const given = givenOf(one)
-    if (one.day === null || Object.keys(given).length === 0) return []
-    record(draft, one.day, given)
-    for (const slot of Object.keys(given)) answeredNow(draft, slot as Ask)
-    return [one.day]
-  })
-  return [...new Set(written)].sort()
-}
-
-const givenOf = ({ sessions, reach, pain }: DayReading) => ({
-  ...(sessions === null ? {} : { sessions }),
-  ...(reach === null ? {} : { reach }),
-  ...(pain === null ? {} : { pain }),
-})
-
-/** A plain yes, no or choice to the question just asked. */
-function answerAsked(draft: Draft, answer: string, day: Day, text: string) {
-  const asked = latestAsked(draft)
-  if (!asked) return null
-  const option = asked.options.find((one) => one.name === answer || one.name === `${asked.ask}-${answer}`)
-  const routine =
-    asked.ask === 'signs'
-      ? { yes: 'one-of-these', no: 'none-of-these', none: 'none-of-these' }[answer]
-      : undefined
-  const chosen = option ?? asked.options.find((one) => one.name === routine)
-  return chosen ? applyAct(draft, { ...chosen.act, day }, [], text) : null
-}
+const saysNothing = (reading: Reading): boolean =>
+  reading.intent === 'other' &&
+  reading.day === null &&
+  reading.signs.length + reading.denied.length + reading.unsure.length === 0

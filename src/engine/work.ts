@@ -3,7 +3,7 @@ import { weekday } from '../domain/day.ts'
 import { dayWork } from '../domain/ladder/day-work.ts'
 import type { Draft } from './draft.ts'
 import { plannedOn, planOn } from './rungs.ts'
-import { drillsWithheld } from './status.ts'
+import { drillsWithheld, isLocked, isPressing } from './status.ts'
 
 /** The work of a day in words and as drill ids; none while drills are withheld, before the plan, or on a day off. */
 export function workOn(draft: Draft, day: Day, detail: 'short' | 'full'): { text: string; drills: string[] } {
@@ -15,4 +15,13 @@ export function workOn(draft: Draft, day: Day, detail: 'short' | 'full'): { text
   const drills = dayWork(planOn(draft.file, day), false)
   if (drills.length === 0) return { text: draft.texts.client.allRest, drills: [] }
   return { text: draft.texts.client.work(drills, sessions, plan.loads, detail), drills }
+}
+
+/** Today's work as a client asks for it, or why there is none. */
+export function workToday(draft: Draft): { text: string; drills: string[] } {
+  const { client } = draft.texts
+  if (isLocked(draft.file)) return { text: client.drillsLocked, drills: [] }
+  if (isPressing(draft.file)) return { text: client.drillsWait, drills: [] }
+  if (drillsWithheld(draft.file)) return { text: client.parkedWait, drills: [] }
+  return workOn(draft, draft.today, 'full')
 }

@@ -12,6 +12,11 @@ export function outboxStore(database: Database): OutboxStore {
       // a row that is gone (its client was erased meanwhile) is no error
       await tableOf(db, 'outbox').updateMany({ where: { id, ...from }, data })
     })
+  /** Of an answer to a stranger nothing is kept; the event's own id keeps it from being written again. */
+  const forget = (id: string): Promise<void> =>
+    database.use(async (db) => {
+      await tableOf(db, 'outbox').deleteMany({ where: { id, practiceId: null } })
+    })
   const waiting = { state: 'waiting' }
   const tried = { attempts: { increment: 1 } }
 
@@ -31,10 +36,18 @@ export function outboxStore(database: Database): OutboxStore {
           orderBy: [{ priority: 'asc' }, { seq: 'asc' }],
         })
       }),
-    sent: (id, sentAt, channel, platformId) =>
-      update(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried }),
-    failed: (id, reason) => update(id, waiting, { state: 'failed', reason, ...tried }),
-    dropped: (id, reason) => update(id, waiting, { state: 'dropped', reason }),
+    sent: async (id, sentAt, channel, platformId) => {
+      await update(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried })
+      await forget(id)
+    },
+    failed: async (id, reason) => {
+      await update(id, waiting, { state: 'failed', reason, ...tried })
+      await forget(id)
+    },
+    dropped: async (id, reason) => {
+      await update(id, waiting, { state: 'dropped', reason })
+      await forget(id)
+    },
     retry: (id, notBefore) => update(id, waiting, { notBefore, ...tried }),
     nextDue: () =>
       database.use(async (db) => {

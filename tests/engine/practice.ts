@@ -3,18 +3,33 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { commands } from '../../commands/index.ts'
 import { type Bot, createBot } from '../../src/bot.ts'
-import { instantOf } from '../../src/domain/local-time.ts'
+import { dayAt, instantOf } from '../../src/domain/local-time.ts'
 import { createEngine } from '../../src/engine/engine.ts'
 import type { Actor, Filled } from '../../src/engine/event.ts'
 import type { Answer, Message } from '../../src/engine/message.ts'
+import type { ClientFile } from '../../src/engine/ports.ts'
 import type { OutboxRow } from '../../src/engine/rows.ts'
+import { rungsOn } from '../../src/engine/rungs.ts'
+import { statusOf } from '../../src/engine/status.ts'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
 import { textsFor } from '../../src/text/index.ts'
 
 const ZONE = 'Europe/Lisbon'
-const GUILD = 'guild-1'
-const COACH: Actor = { user: 'coach-1', guild: GUILD, roles: ['role-coach'], keeper: true }
-const person = (name: string): Actor => ({ user: `user-${name}`, guild: null, roles: [], keeper: false })
+export const GUILD = 'guild-1'
+export const COACH: Actor = { user: 'coach-1', guild: GUILD, roles: ['role-coach'], keeper: true }
+export const person = (name: string): Actor => ({
+  user: `user-${name}`,
+  guild: null,
+  roles: [],
+  keeper: false,
+})
+
+export interface Saying {
+  readonly minutesAgo?: number
+  readonly edits?: string
+  readonly id?: string
+  readonly attached?: 'none' | 'file' | 'voice' | 'sticker'
+}
 
 export interface Delivered {
   readonly at: Date
@@ -30,10 +45,19 @@ export interface Practice {
   readonly bot: Bot
   /** Moves the clock on, handling everything due on the way. */
   until(day: string, time: string): Promise<void>
-  say(client: string, text: string): Promise<Message[]>
-  press(client: string, button: string, values?: string[]): Promise<Answer | null>
+  /** Words in private; `at` (minutes ago), the message edited, or the platform's id where they matter. */
+  say(client: string, text: string, more?: Saying): Promise<Message[]>
+  /** Takes a message back. */
+  takeBack(client: string): Promise<Message[]>
+  press(client: string, button: string, values?: string[], by?: Actor): Promise<Answer | null>
+  /** The bot's clock moves on by minutes, handling everything due on the way. */
+  wait(minutes: number): Promise<void>
+  /** The clock alone moves: the bot was away. */
+  away(day: string, time: string): void
+  file(client: string): Promise<ClientFile>
+  rungs(client: string, day?: string): Promise<Record<string, number>>
   fill(client: string, button: string, filled: Filled): Promise<Message[]>
-  coachPress(about: string, button: string): Promise<Answer | null>
+  coachPress(about: string, button: string, by?: Actor): Promise<Answer | null>
   command(
     name: string,
     options?: Record<string, string | number | boolean>,
@@ -48,10 +72,17 @@ export interface Practice {
   ): Promise<void>
   status(client: string): Promise<string>
   to(client: string): Message[]
+  /** Messages to the coach's channel, to the alert channel, or to anybody. */
+  toCoach(): Message[]
+  toAlerts(): Message[]
   close(): Promise<void>
 }
 
-export async function openPractice(start: string): Promise<Practice> {
+/** @param settings options of `/set-up` beside the usual ones */
+export async function openPractice(
+  start: string,
+  settings: Record<string, string | number | boolean> = {},
+): Promise<Practice> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-engine-'))
   const store = await openStore(`file:${join(folder, 'test.db')}`)
   const clock = { now: instantOf(start, '05:00', ZONE) }
@@ -96,34 +127,51 @@ export async function openPractice(start: string): Promise<Practice> {
     return { outbox: found.id, act: (button ?? found.message.pick)!.act, label: button?.label ?? name }
   }
 
+  const runTo = async (goal: Date): Promise<void> => {
+    for (let next = await bot.nextDue(); next !== null && next <= goal; next = await bot.nextDue()) {
+      if (next > clock.now) clock.now = next
+      await bot.tick()
+    }
+    clock.now = goal
+  }
+  const file = (client: string): Promise<ClientFile> =>
+    store.store.transaction(async (tx) => {
+      const found = await tx.clientByRef(GUILD, client)
+      if (!found) throw new Error(`no client ${client}`)
+      return found
+    })
+
   const practice: Practice = {
     sent,
     store,
     bot,
-    async until(day, time) {
-      const goal = instantOf(day, time, ZONE)
-      for (let next = await bot.nextDue(); next !== null && next <= goal; next = await bot.nextDue()) {
-        if (next > clock.now) clock.now = next
-        await bot.tick()
-      }
-      clock.now = goal
+    until: (day, time) => runTo(instantOf(day, time, ZONE)),
+    async wait(minutes) {
+      const goal = new Date(clock.now.getTime() + minutes * 60_000)
+      await runTo(goal)
     },
-    say: (client, text) =>
+    away(day, time) {
+      clock.now = instantOf(day, time, ZONE)
+    },
+    say: (client, text, { minutesAgo = 0, edits, id, attached = 'none' } = {}) =>
       during(() =>
         bot.handle({
           kind: 'words',
-          id: nextId(),
+          id: id ?? nextId(),
           actor: person(client),
-          at: clock.now,
+          at: new Date(clock.now.getTime() - minutesAgo * 60_000),
           text,
-          edits: null,
-          attached: 'none',
+          edits: edits ?? null,
+          attached,
         }),
       ),
-    async press(client, name, values = []) {
+    takeBack: (client) =>
+      during(() =>
+        bot.handle({ kind: 'taken-back', id: nextId(), actor: person(client), message: 'message-1' }),
+      ),
+    async press(client, name, values = [], by = person(client)) {
       const target = lastWith((one) => one.to === `user-${client}`, name)
-      return (await bot.handle({ kind: 'choice', id: nextId(), actor: person(client), ...target, values }))
-        .answer
+      return (await bot.handle({ kind: 'choice', id: nextId(), actor: by, ...target, values })).answer
     },
     fill: (client, name, filled) =>
       during(() =>
@@ -135,9 +183,9 @@ export async function openPractice(start: string): Promise<Practice> {
           filled,
         }),
       ),
-    async coachPress(about, name) {
+    async coachPress(about, name, by = COACH) {
       const target = lastWith((one) => one.message.about === about && one.to !== `user-${about}`, name)
-      return (await bot.handle({ kind: 'choice', id: nextId(), actor: COACH, ...target, values: [] })).answer
+      return (await bot.handle({ kind: 'choice', id: nextId(), actor: by, ...target, values: [] })).answer
     },
     async command(name, options = {}, by = 'coach') {
       const actor = by === 'coach' ? COACH : person(by)
@@ -175,12 +223,11 @@ export async function openPractice(start: string): Promise<Practice> {
       await practice.fill(client, 'fill-in', part('eases', 'activities', 'lift'))
       if (plan) await practice.command('plan', { client, sessions: 2, ladders: plan })
     },
-    status: (client) =>
-      store.store.transaction(async (tx) => {
-        const { statusOf } = await import('../../src/engine/status.ts')
-        const file = await tx.clientByRef(GUILD, client)
-        return file ? statusOf(file) : 'unknown'
-      }),
+    status: async (client) => statusOf(await file(client)),
+    file,
+    rungs: async (client, day) => rungsOn(await file(client), day ?? dayAt(clock.now, ZONE)),
+    toCoach: () => sent.filter((one) => one.to === 'coach').map((one) => one.message),
+    toAlerts: () => sent.filter((one) => one.to === 'alerts').map((one) => one.message),
     to: (client) => sent.filter((one) => one.to === `user-${client}`).map((one) => one.message),
     async close() {
       await store.close()
@@ -195,6 +242,7 @@ export async function openPractice(start: string): Promise<Practice> {
     digest: 'Sun 18:00',
     region: 'PT',
     'policy-settled': true,
+    ...settings,
   })
   return practice
 }

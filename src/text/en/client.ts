@@ -83,7 +83,7 @@ export const client = {
   formEmpty:
     'The form came back empty, so nothing is written down. You can fill it in again, or write one line.',
   chooseByNumber: (labels: readonly string[]): string =>
-    labels.map((label, n) => `${n + 1}: ${label}`).join('\n'),
+    `Answer with the number:\n${labels.map((label, n) => `${n + 1}: ${label}`).join('\n')}`,
   chooseSeveral: (labels: readonly string[]): string =>
     labels.map((label, n) => `${n + 1}: ${label}`).join('\n'),
   understood: (lines: readonly string[]): string =>
@@ -120,6 +120,8 @@ export const client = {
   dayDropped: 'Then I leave it out. Your words are kept in your record.',
   paused:
     'All right, a break. I will not write until you say “I am back”. If a warning sign comes, get help at once; you can also tell me.',
+  pausedLocked:
+    'All right, a break. As long as your drills are stopped I still ask each morning how it is. Please get care if you have not yet.',
   alreadyPaused: 'You are on a break already. Write “I am back” when you want to go on.',
   resumed: (prompt: string): string => `Welcome back. I write to you again at ${prompt}.`,
   notPaused: 'You are not on a break; I write to you each day.',
@@ -132,6 +134,8 @@ export const client = {
     `You feel it further down than is usual for you. That happens, and it is a reason to ease off. From now on, instead of the harder step: **${drillName(ladder, rung)}**. If it goes on moving down, or numbness or weakness comes, stop and get help. Your coach is told.`,
   rests: (ladder: string): string =>
     `You feel it further down than is usual for you. That happens, and it is a reason to ease off. “${ladderName(ladder)}” rests for now. If it goes on moving down, or numbness or weakness comes, stop and get help. Your coach is told.`,
+  allRestNow:
+    'It has not drawn back yet, so all your drills rest for now. Your coach looks at it and decides. If numbness or weakness comes, get help at once.',
   allButCalmRest:
     'It has not drawn back yet, so all but the calm breathing rests for now. Your coach looks at it and decides. If numbness or weakness comes, get help at once.',
   restOver: (ladders: readonly string[]): string =>
@@ -163,8 +167,10 @@ export const client = {
     `You have left, and I will not write again. What is kept is erased after ${days} days; ask your coach to erase it sooner. If a warning sign comes, call your local emergency number.`,
   discharged: (summary: string): string =>
     `This is the end of our way together – well done for all your check-ins.\n${summary}\nIf it comes back: go back to the calm breathing, ease off, and ask your coach. If numbness between the legs, bladder or bowel trouble, weakness or trouble in both legs comes, get help at once.`,
+  dischargedLocked: (summary: string): string =>
+    `This is the end of our way together – well done for all your check-ins.\n${summary}\nWhat I wrote about getting care still holds: please do not wait with it. If anything gets worse, call your local emergency number.`,
   notEnrolled:
-    'You are not in a plan at the moment, so nothing is written down. Ask your coach if you want to start again.',
+    'You are not in a plan at the moment, so nothing is written down. Ask your coach if you want to start again. For anything urgent, call your local emergency number.',
   stranger:
     'Hello! This bot works with people whom a coach has invited, and it does not know you. Nothing you wrote is kept. For anything urgent, call your local emergency number.',
   notYours: 'This is not for you to press, or it is too old. Nothing has changed.',

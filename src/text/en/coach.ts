@@ -40,11 +40,15 @@ export const coach = {
   alert: ({ ref, care, signs, sources, words, at, told }: AlertWords): string =>
     [
       `**Urgent sign: ${harmless(ref)}** (${CARE[care]}), ${at}`,
-      `Sign: ${signs.join('; ')}`,
+      signs.length > 0
+        ? `Sign: ${signs.join('; ')}`
+        : 'Written before a yes to checking in: the words are not kept.',
       words ? `Said: “${harmless(words, 400)}”` : '',
-      'Told at once to stop and seek care, drills stopped, plan locked:',
+      signs.length > 0
+        ? `Told at ${at} to stop and seek care; drills stopped, plan locked:`
+        : `Told at ${at} to seek care:`,
       `> ${(told.split('\n')[0] ?? '').replaceAll('**', '')}`,
-      `Why it counts: ${sources.join('; ')}`,
+      sources.length > 0 ? `Why it counts: ${sources.join('; ')}` : '',
       'Please take it up and reach the client. You are not asked to judge it: a clinician does.',
     ]
       .filter((line) => line !== '')
@@ -60,7 +64,7 @@ export const coach = {
     signs: readonly string[]
     minutes: number
   }): string =>
-    `**Still open: ${harmless(ref)}** (${CARE[care]}): ${signs.join('; ')}. ${ago(minutes)}, and nobody has taken it up.`,
+    `**Still open: ${harmless(ref)}** (${CARE[care]})${signs.length > 0 ? `: ${signs.join('; ')}` : ''}. ${ago(minutes)}, and nobody has taken it up.`,
   takeUp: 'I take it up',
   taken: (by: string): string => `Taken up by ${by}. The client has been told.`,
   alertHad: (by: string): string => `${by} has it already.`,
@@ -77,6 +81,8 @@ export const coach = {
   },
   closed: (outcome: string): string =>
     `Alert closed: ${outcome}. The plan stays locked until you record a clearance with /clear.`,
+  saysSeen: (ref: string): string =>
+    `${name(ref)} says that a medical person has seen them. The plan stays locked until you record the clearance with /clear.`,
   soon: (ref: string, signs: readonly string[], sources: readonly string[]): string =>
     `${name(ref)} told me of: ${signs.join('; ')}. The client was asked to have it looked at in the next days; no advancing meanwhile.\nSource: ${[...new Set(sources)].join('; ')}`,
   noted: (sign: string): string => `Noted: ${sign}`.slice(0, 80),
@@ -84,7 +90,12 @@ export const coach = {
   nothingToNote: 'There is nothing open to note.',
   declined: (ref: string): string => `${name(ref)} said no to checking in. Nothing is kept but that.`,
   minor: (ref: string): string => `${name(ref)} gave an age under 18 and was refused politely.`,
-  screened: (ref: string, answers: Readonly<Record<string, unknown>>, risks: readonly string[]): string => {
+  screened: (
+    ref: string,
+    answers: Readonly<Record<string, unknown>>,
+    risks: readonly string[],
+    known: readonly string[],
+  ): string => {
     const activities = Object.entries((answers.activities ?? {}) as Record<string, number>).map(
       ([what, hard]) => `${harmless(what)} ${hard}`,
     )
@@ -92,6 +103,7 @@ export const coach = {
       `${name(ref)} has answered the first questions.`,
       `Onset: ${harmless(String(answers.onset ?? 'not said'), 60)} · age ${answers.age ?? 'not said'} · earlier: ${answers.earlier ?? 'not said'} · seen by a clinician: ${answers.seen ?? 'not said'}`,
       `Baseline: ${answers.reach ?? '?'}, pain ${answers.pain ?? '?'}, side ${answers.side ?? '?'}; eased by ${answers.eases ?? '?'}`,
+      known.length > 0 ? `Old, unchanged, known to a clinician: ${known.join('; ')}` : '',
       activities.length > 0 ? `Matters (0-10): ${activities.join(', ')}` : '',
       answers.lift ? `Wants back: ${harmless(String(answers.lift), 60)}` : '',
       risks.length > 0
@@ -113,13 +125,16 @@ export const coach = {
     moves: readonly { ladder: string; from: number; to: number }[],
   ): string =>
     `${name(ref)} is back after ${days} days without a reply.${moves.length > 0 ? ` Each ladder starts a rung lower: ${steps(moves)}.` : ' All ladders stand on their first rung.'}`,
-  left: (ref: string): string => `${name(ref)} has left. Prompts have ended.`,
+  left: (ref: string, locked: boolean): string =>
+    `${name(ref)} has left. Prompts have ended.${locked ? ' An urgent sign is still open: please reach them.' : ''}`,
   question: (ref: string, words: string | null): string =>
     `${name(ref)} asks: ${words ? `“${harmless(words, 800)}”` : '(words kept in the record)'}\nAnswer with /answer.`,
-  unreachable: (ref: string, reason: string): string =>
-    reason === 'closed'
-      ? `${name(ref)} cannot be reached: their private messages are closed. Ask them to allow private messages from members of this server.`
-      : `${name(ref)} cannot be reached (${reason}). Please write to them another way.`,
+  unreachable: (ref: string, reason: string, urgent: boolean): string =>
+    urgent
+      ? `**${harmless(ref)} did not get my urgent message** (${reason}). Please reach them another way, now.`
+      : reason === 'closed'
+        ? `${name(ref)} cannot be reached: their private messages are closed. Ask them to allow private messages from members of this server.`
+        : `${name(ref)} cannot be reached (${reason}). Please write to them another way.`,
   proposal: ({
     ref,
     flags,
@@ -127,6 +142,7 @@ export const coach = {
     ladder,
     direction,
     eased,
+    rested,
   }: {
     ref: string
     flags: readonly string[]
@@ -134,11 +150,13 @@ export const coach = {
     ladder: string | null
     direction: Direction
     eased: readonly { ladder: string; from: number; to: number }[]
+    rested: readonly string[]
   }): string =>
     [
       `${name(ref)}: proposal **${PROPOSAL[proposal]}**${ladder ? ` (${ladderName(ladder)})` : ''} · ${DIRECTION[direction]}`,
       ...flags.map((flag) => `• ${flag}`),
       eased.length > 0 ? `Done already, the safer move: ${steps(eased)}.` : '',
+      rested.length > 0 ? `Done already, the safer move: ${rested.map(ladderName).join(', ')} rests.` : '',
     ]
       .filter((line) => line !== '')
       .join('\n'),
@@ -177,6 +195,13 @@ export const coach = {
     `${name(ref)} is locked by an urgent sign. Record a clearance with /clear first.`,
   lockedNoDecision: (ref: string): string =>
     `${name(ref)} is locked by an urgent sign: nothing about drills can be decided. Record a clearance with /clear first.`,
+  askedNoDecision: (ref: string): string =>
+    `${name(ref)} is being asked about a warning sign; drills wait until that is answered (10 minutes at most). Please decide after that.`,
+  parkedNoDecision: (ref: string): string =>
+    `${name(ref)} is parked: record with /release that a clinician has agreed, then decide.`,
+  planPast: 'A plan cannot begin on a day that has gone.',
+  paused: (ref: string): string => `${name(ref)} is on a break already.`,
+  notPaused: (ref: string): string => `${name(ref)} is not on a break.`,
   noPlan: (ref: string): string => `${name(ref)} has no plan yet. Set it with /plan.`,
   whichLadder: (known: readonly string[]): string => `Name the ladder: ${known.join(', ')}.`,
   notInPlan: (ladder: string): string => `${ladderName(ladder)} is not in the plan.`,

@@ -108,6 +108,8 @@ export const commands = {
   sureErase: (ref: string): string =>
     `This erases everything kept of ${ref}, for good. Run it again with sure: True.`,
   eraseWithSign: 'An urgent sign is open: the client was told to seek care, and that advice stands.',
+  erasedWithSign: (ref: string): string =>
+    `${ref} has been erased while an urgent sign was open. They were told to seek care; please reach them.`,
   erased: (ref: string): string =>
     `Everything kept of ${ref} has been erased. Backups made before are out of its reach until they age out.`,
   formSent: 'I have sent you the form.',

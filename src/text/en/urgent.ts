@@ -30,6 +30,10 @@ export const urgent = {
     'I am glad that you wrote this. You do not have to carry it alone.\n' +
     `Please talk to a person now: ${crisis ? `the crisis line on ${crisis}, or ` : ''}${call({ emergency })}. If you might act on it, call right away or go to an emergency department.\n` +
     'Your coach is told and will try to reach you. The drills can wait.',
+  leftUrgent:
+    '**What you write may need care right now.** Please call your local emergency number or go to an emergency department. Do not drive yourself.\nYou have left this bot: nothing is kept, and your coach is not told. Please do not wait for an answer here.',
+  soonBefore:
+    'What you write should be looked at by a doctor or nurse in the next days. If it gets worse fast, go sooner.',
   strangerUrgent:
     '**What you write may need care right now.** Please call your local emergency number or go to an emergency department. Do not drive yourself.\nThis bot does not know you, and nobody else is told. Please do not wait for an answer here.',
   soon: (signs: readonly string[]): string =>
@@ -38,26 +42,42 @@ export const urgent = {
     'That is a lot of pain, two check-ins in a row. Go easy today. If no position helps, or numbness, weakness, bladder or bowel trouble comes, be seen today; at once if it is sudden.',
   hintedSign: (question: string, cauda: boolean): string =>
     `I want to be sure I read this right. ${question}\nIf yes: stop, and ${cauda ? 'go to an emergency department or call your local emergency number' : 'get medical help'} – do not wait for me. If I hear nothing for 10 minutes I take it as yes.`,
+  hintedSelfHarm: (question: string): string =>
+    `I want to be sure I read this right, and it is good that you write. ${question}\nIf yes: please call a crisis line or your local emergency number now, or go to somebody you trust. If I hear nothing for 10 minutes I take it as yes and tell your coach.`,
   routineSigns:
     'Anything new: numbness between your legs, bladder or bowel trouble, both legs, weakness, new numbness?',
-  whichSign: 'Thank you for saying so. Which of these is it?',
+  whichSign:
+    'Which of these is it? Stop your drills for now. If it is bad or came on fast, get help now and do not wait for me. If I hear nothing for 10 minutes I take it as urgent.',
   pickSigns: 'Choose all that apply',
   noneOfThese: 'None of these',
   oneOfThese: 'One of these',
   ticked: 'chosen in the form',
+  notNamed: 'said “one of these” and did not say which',
+  otherLegNamed: 'named the other leg and did not answer which',
   signsNone:
     'Noted. If numbness between the legs, bladder or bowel trouble, weakness or trouble in both legs comes, get help at once.',
-  signsSome: 'Thank you. Please tell me which.',
+  signsSome: 'Thank you for saying so.',
   signsKept: 'Thank you for telling me. Please read my message about it now.',
+  signsHeard: 'Thank you for telling me.',
+  signOpen:
+    'I have it written down already, and what I wrote about it still holds. If it gets worse, get help at once.',
+  signKnown: 'Noted as before. If it changes in any way, get help at once and tell me.',
+  formKept: 'Your form is kept.',
   signNo: 'Noted. If it does come, get help at once and do not wait for me.',
   alreadyAnswered: 'This is answered already. Write to me if something has changed.',
   drillsStopped: 'Your drills are stopped for now.',
+  drillsLocked:
+    'No drills for now: they stay stopped until a medical person has seen you and your coach has noted it.',
+  drillsWait: 'No drills until my question about warning signs is answered. Please answer it first.',
+  parkedWait: 'No drills yet: a doctor or another clinician should agree first, and your coach notes it.',
+  changesLater:
+    'Your coach and I have looked at your steps. What changes stands in your next prompt. Until then, rest from them.',
   stillLocked:
     'I have written it down. Your drills stay stopped until a medical person has seen you and your coach has noted it. Please get care if you have not yet.',
   onTheWay: 'Are you on your way to get care? Please do not wait for anybody here.',
   onTheWayYes: 'Yes, or there already',
   onTheWayNo: 'Not yet',
-  onTheWayThanks: 'Good that you are going. Say there what you told me.',
+  onTheWayThanks: 'Good that you have help. Say there what you told me.',
   goNow:
     'Please go now, or call your local emergency number. Ask somebody to take you. Do not drive yourself.',
   untaken:
@@ -66,6 +86,9 @@ export const urgent = {
     'A coach has seen your message and has taken it up. Please still get care as I wrote; do not wait for a call.',
   morning:
     'Good morning. Your drills are still stopped. Have you been seen by a doctor or a hospital since? And is anything new: numbness between the legs, bladder, bowels, both legs, weakness?',
+  morningSelfHarm:
+    'Good morning. I hope you have talked to somebody. If the thoughts are still there, please call the crisis line or your emergency number now. Has anything else changed: numbness, bladder, bowels, legs?',
+  withSomebody: 'Are you with somebody, or talking to somebody, now? Please do not stay alone with it.',
   seenYes: 'I was seen',
   seenNo: 'Not yet',
   nothingNew: 'Nothing new',

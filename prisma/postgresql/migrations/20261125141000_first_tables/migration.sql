@@ -269,7 +269,7 @@ CREATE TABLE "Note" (
 CREATE TABLE "Outbox" (
     "id" TEXT NOT NULL,
     "key" TEXT NOT NULL,
-    "practiceId" TEXT NOT NULL,
+    "practiceId" TEXT,
     "clientId" TEXT,
     "kind" TEXT NOT NULL,
     "body" JSONB NOT NULL,

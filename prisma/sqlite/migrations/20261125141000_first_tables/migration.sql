@@ -252,7 +252,7 @@ CREATE TABLE "Note" (
 CREATE TABLE "Outbox" (
     "id" TEXT NOT NULL PRIMARY KEY,
     "key" TEXT NOT NULL,
-    "practiceId" TEXT NOT NULL,
+    "practiceId" TEXT,
     "clientId" TEXT,
     "kind" TEXT NOT NULL,
     "body" JSONB NOT NULL,
