@@ -12,7 +12,7 @@ const scope = {
   no: `
     no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my, pain is
     gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never, without,
-    doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, cant, cannot, couldnt, wont, wouldnt,
+    doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, couldnt, wont, wouldnt,
     not in, not in the, not in my, no longer, not any more in, nothing in, nothing in the, nothing in my,
     nothing at, nothing down, nothing down the, nothing below, nothing below the, nothing past, nothing
     past the, nothing beyond, none in the, none in my, none in, not below, not past, nor, no sign of, no
