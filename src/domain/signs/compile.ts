@@ -73,7 +73,7 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
     sign,
     parts: inOrder,
     within: options.within ?? MOST_BETWEEN,
-    across: BREAKS[options.across ?? 'none'],
+    across: BREAKS[options.across ?? 'comma'],
     unsure: options.unsure ?? false,
     alone: options.alone ?? false,
     denialOnly: options.denialOnly ?? false,

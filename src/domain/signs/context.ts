@@ -6,8 +6,10 @@ import { type Aside, BREAK, type Unit } from './units.ts'
 export interface Context {
   /** Classes told in the sentence of a unit, words and circumstances alike. */
   told(unit: number): Uint8Array
-  /** Circumstances told in the clause of a unit, a clause ending at a contrast. */
+  /** The same for its clause, which ends at a contrast. */
   toldInClause(unit: number): Uint8Array
+  /** The same for its phrase, which ends at any break. */
+  toldInPhrase(unit: number): Uint8Array
   /** All classes of the message. */
   readonly anywhere: Uint8Array
   isQuestion(unit: number): boolean
@@ -23,15 +25,22 @@ const WEEKS_THAT_COUNT = 6
 const isYear = (unit: Unit): boolean =>
   unit.value !== null && Number.isInteger(unit.value) && unit.value >= 1940 && unit.value < 2100
 
-/** Numbers units by the breaks of at least this strength before them. */
-function numbered(units: readonly Unit[], strength: number): Int16Array {
-  const numbers = new Int16Array(units.length)
-  for (let i = 1; i < units.length; i++) numbers[i] = numbers[i - 1]! + (units[i]!.gap >= strength ? 1 : 0)
-  return numbers
-}
+/** A message cut at breaks of one strength, with the classes told in each piece. */
+class Pieces {
+  readonly number: Int16Array
+  private readonly sets: Uint8Array[]
 
-const emptySets = (numbers: Int16Array, size: number): Uint8Array[] =>
-  Array.from({ length: (numbers.at(-1) ?? 0) + 1 }, () => new Uint8Array(size))
+  constructor(units: readonly Unit[], strength: number, size: number) {
+    this.number = new Int16Array(units.length)
+    for (let i = 1; i < units.length; i++)
+      this.number[i] = this.number[i - 1]! + (units[i]!.gap >= strength ? 1 : 0)
+    this.sets = Array.from({ length: (this.number.at(-1) ?? 0) + 1 }, () => new Uint8Array(size))
+  }
+
+  around(unit: number): Uint8Array {
+    return this.sets[this.number[unit]!]!
+  }
+}
 
 function add(set: Uint8Array, entry: Entry): void {
   for (const id of entry.classes) set[id] = 1
@@ -90,6 +99,10 @@ function supposed(
     const { has } = units[i]!.entry
     const startsSentence = i === 0 || sentence[i] !== sentence[i - 1]
     if (startsSentence || units[i]!.gap === BREAK.contrast) now = 0
+    // "bit worried, my foot drags": after the comma comes what is
+    if (isWorry && units[i]!.gap === BREAK.comma) now = 0
+    const speaksOut = has[cue.own] === 1 || has[cue.me] === 1 || has[cue.cant] === 1
+    if (now === 2 && units[i]!.gap === BREAK.comma && speaksOut) now = 1
     const asks = startsSentence && has[cue.asking] === 1 && questions.has(sentence[i]!)
     if (has[cue.supposed] === 1) {
       now = 2
@@ -119,31 +132,36 @@ export function contextOf(
   lexicon: Compiled,
   endsAsking: boolean,
 ): Context {
-  const sentence = numbered(units, BREAK.sentence)
-  const clause = numbered(units, BREAK.contrast)
-  const bySentence = emptySets(sentence, lexicon.size)
-  const byClause = emptySets(clause, lexicon.size)
+  const [sentence, clause, phrase] = [BREAK.sentence, BREAK.contrast, BREAK.comma].map(
+    (strength) => new Pieces(units, strength, lexicon.size),
+  ) as [Pieces, Pieces, Pieces]
   const anywhere = new Uint8Array(lexicon.size)
   anywhere[lexicon.cue.odd] = 1
+  const around = (unit: number): Uint8Array[] => [
+    sentence.around(unit),
+    clause.around(unit),
+    phrase.around(unit),
+    anywhere,
+  ]
   for (const aside of asides) {
     if (isOfFinding(units, aside, lexicon)) continue
-    for (const set of [bySentence[sentence[aside.unit]!]!, byClause[clause[aside.unit]!]!, anywhere]) {
+    for (const set of around(aside.unit)) {
       add(set, aside.entry)
       if (isOldDate(units, aside, lexicon)) set[lexicon.cue.old] = 1
     }
   }
   units.forEach((unit, i) => {
-    add(bySentence[sentence[i]!]!, unit.entry)
-    add(anywhere, unit.entry)
-    if (isYear(unit)) byClause[clause[i]!]![lexicon.cue.old] = 1
+    for (const set of around(i)) add(set, unit.entry)
+    if (isYear(unit)) clause.around(i)[lexicon.cue.old] = 1
   })
-  const questions = questionsOf(units, sentence, endsAsking)
+  const questions = questionsOf(units, sentence.number, endsAsking)
   return {
-    told: (unit) => bySentence[sentence[unit]!]!,
-    toldInClause: (unit) => byClause[clause[unit]!]!,
+    told: (unit) => sentence.around(unit),
+    toldInClause: (unit) => clause.around(unit),
+    toldInPhrase: (unit) => phrase.around(unit),
     anywhere,
-    isQuestion: (unit) => questions.has(sentence[unit]!),
+    isQuestion: (unit) => questions.has(sentence.number[unit]!),
     other: otherPerson(units, lexicon),
-    supposed: supposed(units, lexicon, sentence, questions),
+    supposed: supposed(units, lexicon, sentence.number, questions),
   }
 }

@@ -52,11 +52,17 @@ function time(reading: Reading, match: Match): Verdict | null {
   return isEmergency ? 'unsure' : null
 }
 
+/** "I read about numbness down there and I have that": talk of what might be, with word of what is. */
+function isActual({ context, lexicon }: Reading, { at }: Match): boolean {
+  const told = context.told(at[0]!)
+  return told[lexicon.cue.admitted] === 1 || told[lexicon.cue.actual] === 1
+}
+
 function certainty(reading: Reading, match: Match): Verdict {
   const { rule, at } = match
   const { context, lexicon } = reading
   const supposed = highest(context.supposed, at)
-  if (supposed === 2) return rule.sign === NEVER_DROPPED ? 'unsure' : 'dropped'
+  if (supposed === 2) return rule.sign === NEVER_DROPPED || isActual(reading, match) ? 'unsure' : 'dropped'
   const isDoubted = context.toldInClause(at[0]!)[lexicon.cue.doubt] === 1
   if (supposed === 1 || isDoubted || context.isQuestion(at[0]!)) return 'unsure'
   if (!rule.unsure) return 'sure'
@@ -66,7 +72,8 @@ function certainty(reading: Reading, match: Match): Verdict {
 /** What one match amounts to, given who, when and how it was said. When in doubt: unsure, never dropped. */
 export function judge(reading: Reading, match: Match): Verdict {
   const other = highest(reading.context.other, match.at)
-  if (other === 2) return 'dropped'
+  if (other === 2)
+    return reading.context.told(match.at[0]!)[reading.lexicon.cue.admitted] === 1 ? 'unsure' : 'dropped'
   if (match.rule.isDenial) return 'denied'
   const negated = negation(reading, match)
   if (negated !== null) return highest(reading.context.supposed, match.at) === 2 ? 'dropped' : negated

@@ -75,13 +75,10 @@ function nextPart(reading: Reading, rule: Rule, part: readonly number[], from: n
 
 /** A rule whose further parts stand nowhere in the message need not be tried at every word. */
 function canHold({ context }: Reading, rule: Rule): boolean {
-  for (let k = 1; k < rule.parts.length; k++)
-    if (!rule.parts[k]!.some((id) => context.anywhere[id] === 1)) return false
-  return true
+  return rule.parts.every((part) => part.some((id) => context.anywhere[id] === 1))
 }
 
 function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
-  if (!canHold(reading, rule)) return null
   const at = [start]
   for (const part of rule.parts.slice(1)) {
     const next = nextPart(reading, rule, part, at.at(-1)!)
@@ -95,7 +92,7 @@ function holds({ context }: Reading, match: Match): boolean {
   const { needs, unless, anywhere } = match.rule
   const told = context.told(match.at[0]!)
   if (needs !== null && told[needs] !== 1) return false
-  if (unless !== null && told[unless] === 1) return false
+  if (unless !== null && context.toldInPhrase(match.at.at(-1)!)[unless] === 1) return false
   return anywhere === null || context.anywhere[anywhere] === 1
 }
 
@@ -103,11 +100,17 @@ function holds({ context }: Reading, match: Match): boolean {
 export function matchesOf(reading: Reading): Match[] {
   const found: Match[] = []
   const { cue, opening } = reading.lexicon
+  const live = new Map<number, readonly Rule[]>()
+  const rulesFor = (id: number): readonly Rule[] => {
+    const rules = live.get(id) ?? opening[id]!.filter((rule) => canHold(reading, rule))
+    live.set(id, rules)
+    return rules
+  }
   for (let i = 0; i < reading.units.length; i++) {
     const { classes } = reading.units[i]!.entry
     const turned = reading.polarity.turnedOdd[i] === 1 ? [...classes, cue.odd] : classes
     for (const id of turned)
-      for (const rule of opening[id]!) {
+      for (const rule of rulesFor(id)) {
         const match = tryRule(reading, rule, i)
         if (match !== null && holds(reading, match)) found.push(match)
       }

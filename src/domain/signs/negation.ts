@@ -100,6 +100,20 @@ class Walk {
     if (this.joinedByOr) return
     const item = this.units[i]
     if (item === undefined || !this.isItem(i)) this.close()
+    // "no numbness, pain in both legs": a list, or something new; asked
+    else if (this.isFreshStart(i)) this.level = 2
+  }
+
+  /** A noun with a place of its own, and no "or" to come that would show a list. */
+  private isFreshStart(i: number): boolean {
+    if (!this.is(i, 'thing') || this.is(i, 'no') || this.is(i, 'not')) return false
+    let hasPlace = false
+    for (let j = i + 1; j < this.units.length && this.units[j]!.gap < BREAK.contrast; j++) {
+      if (this.is(j, 'or') || this.is(j, 'and')) return false
+      const isSameItem = this.units.slice(i + 1, j + 1).every(({ gap }) => gap === BREAK.none)
+      if (isSameItem && (this.is(j, 'place') || this.is(j, 'topic'))) hasPlace = true
+    }
+    return hasPlace
   }
 
   private isItem(i: number): boolean {
@@ -149,7 +163,7 @@ class Walk {
   backward(): void {
     for (let i = 1; i < this.units.length; i++) {
       const answers = (this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'nil')) && this.endsClause(i)
-      if (!answers || this.units[i]!.gap === BREAK.contrast) continue
+      if (!answers || this.units[i]!.gap === BREAK.contrast || this.is(i - 1, 'or')) continue
       if (this.units[i]!.gap === BREAK.sentence && !this.units[i]!.afterQuestion) continue
       for (let j = i - 1; j >= 0 && this.isAnswered(j); j--) {
         if (!this.is(j, 'filler') && !this.is(j, 'and') && !this.is(j, 'or')) this.negated[j] ||= 1
@@ -167,7 +181,7 @@ class Walk {
   fines(): void {
     for (let i = 0; i < this.units.length; i++) {
       if (!this.is(i, 'fine') || this.turnedOdd[i] === 1) continue
-      if (this.saysCannot(i)) this.turnedOdd[i] = 1
+      if (this.saysCannot(i) || this.tellsHowBadly(i)) this.turnedOdd[i] = 1
       else if (!this.fineBefore(i)) this.fineAfter(i)
     }
   }
@@ -178,12 +192,20 @@ class Walk {
     return false
   }
 
+  /** "don't feel my bum properly": how it fails, not that it is well. */
+  private tellsHowBadly(i: number): boolean {
+    if (!this.is(i, 'manner')) return false
+    for (let j = i; j > 0 && this.units[j]!.gap === BREAK.none; j--)
+      if (this.is(j - 1, 'finding') && this.negated[j - 1] === 0) return true
+    return false
+  }
+
   private fineBefore(i: number): boolean {
     let found = false
     let gap = this.units[i]!.gap
     for (let j = i - 1; j >= 0 && gap <= BREAK.comma; j--) {
       if (this.is(j, 'no') || this.is(j, 'not') || this.is(j, 'finding') || this.is(j, 'fine')) break
-      const isSubject = this.is(j, 'place') || this.is(j, 'topic')
+      const isSubject = this.isSubject(j)
       if (isSubject) this.fine[j] = 1
       else if (!this.isLink(j)) break
       found ||= isSubject
@@ -195,9 +217,14 @@ class Walk {
   private fineAfter(i: number): void {
     for (let j = i + 1; j < this.units.length && j <= i + 8 && this.units[j]!.gap <= BREAK.comma; j++) {
       if (this.units[j]!.gap === BREAK.comma && j === i + 1) return
-      if (this.is(j, 'place') || this.is(j, 'topic')) this.fine[j] = 1
+      if (this.isSubject(j)) this.fine[j] = 1
       else if (!this.isLink(j)) return
     }
+  }
+
+  /** What can be said to be fine; a finding that names its place ("heartbeat in my belly") cannot. */
+  private isSubject(j: number): boolean {
+    return (this.is(j, 'place') || this.is(j, 'topic')) && !this.is(j, 'finding')
   }
 
   private isLink(j: number): boolean {

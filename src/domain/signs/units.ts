@@ -52,8 +52,7 @@ const plainWord = ({ text }: Token, { spellings }: Compiled): string => spelling
 function advance(threads: readonly Thread[], word: string, lexicon: Compiled): Thread[] {
   const next: Thread[] = []
   for (const { node, skips } of threads) {
-    const step = stepFrom(node, word, lexicon)
-    if (step !== undefined) next.push({ node: step, skips: 0 })
+    for (const step of stepsFrom(node, word, lexicon)) next.push({ node: step, skips: 0 })
     if (skips < MOST_SKIPS && lexicon.skipped.has(word)) next.push({ node, skips: skips + 1 })
   }
   return next.length > MOST_THREADS ? next.slice(0, MOST_THREADS) : next
@@ -61,12 +60,13 @@ function advance(threads: readonly Thread[], word: string, lexicon: Compiled): T
 
 /** The phrases of the tree that start at this token, shortest first. */
 function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: Compiled): readonly Found[] {
-  const first = stepFrom(root, plainWord(tokens[at]!, lexicon), lexicon)
-  if (first === undefined) return NONE
+  const first = stepsFrom(root, plainWord(tokens[at]!, lexicon), lexicon)
+  if (first.length === 0) return NONE
   let found: Found[] = NONE
-  if (first.entry !== null) found = [{ entry: first.entry, next: at + 1 }]
-  if (first.next.size === 0) return found
-  let threads: readonly Thread[] = [{ node: first, skips: 0 }]
+  for (const { entry } of first) if (entry !== null && found === NONE) found = [{ entry, next: at + 1 }]
+  let threads: readonly Thread[] = first
+    .filter(({ next }) => next.size > 0)
+    .map((node) => ({ node, skips: 0 }))
   for (let i = at + 1; i < tokens.length && threads.length > 0; i++) {
     const token = tokens[i]!
     if (token.kind === 'mark') {
@@ -82,12 +82,17 @@ function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: 
   return found
 }
 
-/** The word itself, or without its "'s" ("leg's gone dead"), or what a typing slip stands for. */
-function stepFrom(node: Node, word: string, lexicon: Compiled): Node | undefined {
-  const step = node.next.get(word) ?? (word.endsWith("'s") ? node.next.get(word.slice(0, -2)) : undefined)
-  if (step !== undefined) return step
+/** The word itself and, "leg's gone dead", the word without its "'s"; where neither is known, what a slip stands for. */
+function stepsFrom(node: Node, word: string, lexicon: Compiled): Node[] {
+  const steps: Node[] = []
+  const exact = node.next.get(word)
+  if (exact !== undefined) steps.push(exact)
+  const stem = word.endsWith("'s") ? node.next.get(word.slice(0, -2)) : undefined
+  if (stem !== undefined) steps.push(stem)
+  if (steps.length > 0) return steps
   const meant = lexicon.speller(word)
-  return meant === null ? undefined : node.next.get(meant)
+  const step = meant === null ? undefined : node.next.get(meant)
+  return step === undefined ? steps : [step]
 }
 
 function isHyphen(tokens: readonly Token[], i: number): boolean {

@@ -6,10 +6,16 @@ import { careFor, screen } from '../../../src/domain/signs/screen.ts'
 
 type Row = Expectation & { readonly part: 'tuned' | 'kept'; readonly care: string }
 
-const rows = readFileSync(new URL('corpus/en.jsonl', import.meta.url), 'utf8')
-  .trim()
-  .split('\n')
-  .map((line): Row => JSON.parse(line))
+const rowsOf = (file: string): Row[] =>
+  readFileSync(new URL(`corpus/${file}`, import.meta.url), 'utf8')
+    .trim()
+    .split('\n')
+    .map((line): Row => JSON.parse(line))
+
+/** Written before any tuning, about a third of it set aside. */
+const rows = rowsOf('en.jsonl')
+/** Written later against the screen as it then stood, and tuned on since. */
+const more = rowsOf('en-more.jsonl')
 
 const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(1)} %`
 
@@ -26,15 +32,16 @@ function report(part: string, { texts, emergency, otherSigns, signless, denials 
 describe('the corpus of sign texts', () => {
   it('is large, and a third of it is set aside', () => {
     expect(rows.length).toBeGreaterThanOrEqual(400)
-    expect(rows.filter((row) => row.part === 'kept').length).toBeGreaterThanOrEqual(rows.length / 3 - 1)
+    expect(rows.filter((row) => row.part === 'kept').length).toBeGreaterThanOrEqual(0.3 * rows.length)
     for (const row of rows) expect(careFor(row.signs)).toBe(row.care)
   })
 
-  it.each(['tuned', 'kept'] as const)('reaches the goals on the part %s', (part) => {
-    const result = score(
-      rows.filter((row) => row.part === part),
-      (text) => screen(text, 'en'),
-    )
+  it.each([
+    ['tuned', rows.filter(({ part }) => part === 'tuned')],
+    ['kept', rows.filter(({ part }) => part === 'kept')],
+    ['later', more],
+  ] as const)('reaches the goals on the part %s', (part, texts) => {
+    const result = score(texts, (text) => screen(text, 'en'))
     console.log(report(part, result))
     const { emergency, otherSigns, signless } = result
     // what is set aside stays unseen, so its texts are not named
@@ -46,12 +53,12 @@ describe('the corpus of sign texts', () => {
   })
 
   it('quotes the very words', () => {
-    for (const { text } of rows)
+    for (const { text } of [...rows, ...more])
       for (const { words } of screen(text, 'en').evidence) expect(text).toContain(words)
   })
 
   it('gives every sign its own care', () => {
-    for (const { text } of rows) {
+    for (const { text } of [...rows, ...more]) {
       const { signs, care, unsure } = screen(text, 'en')
       expect(care).toBe(careFor(signs))
       for (const sign of unsure) expect(signs).toContain(sign)

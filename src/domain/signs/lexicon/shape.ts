@@ -18,6 +18,7 @@ export const CUES = [
   'except',
   'filler',
   'fine',
+  'manner',
   'odd',
   'cant',
   'me',
@@ -36,6 +37,8 @@ export const CUES = [
   'gone',
   'always',
   'lost',
+  'admitted',
+  'actual',
   'shield',
   'shielded',
   'place',
@@ -60,14 +63,14 @@ const phrases = z.string().transform((text, context): string[] => {
 const options = z.strictObject({
   /** Units that may stand between two parts (default 3). */
   within: z.number().int().min(0).max(12).optional(),
-  /** The farthest break that may lie between two parts (default none). */
-  across: z.enum(['comma', 'sentence']).optional(),
+  /** The farthest break that may lie between two parts (default a comma). */
+  across: z.enum(['none', 'comma', 'sentence']).optional(),
   /** Ask back, unless a unit of class `sure` stands in the same sentence. */
   unsure: z.boolean().optional(),
   sure: z.string().optional(),
   /** A unit of this class must stand in the same sentence. */
   needs: z.string().optional(),
-  /** No unit of this class may stand in the same sentence. */
+  /** No unit of this class may stand in the same phrase, which ends at a comma. */
   unless: z.string().optional(),
   /** A unit of this class must stand somewhere in the message. */
   anywhere: z.string().optional(),
