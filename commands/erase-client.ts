@@ -1,6 +1,5 @@
-import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { openHold } from '../src/engine/status.ts'
+import { eraseAnswer } from '../src/engine/erase.ts'
 
 /** Erases every row of a client; asked for twice, and with a word of warning while a sign is open. */
 export const eraseClient: CoachCommand = {
@@ -13,8 +12,9 @@ export const eraseClient: CoachCommand = {
   run(draft, { options }) {
     const { commands } = draft.texts
     const { ref } = draft.client
-    if (options.sure !== true) return plain(commands.sureErase(ref), ref)
-    const warning = openHold(draft.file, 'lock') ? `${commands.eraseWithSign}\n` : ''
-    return { ...plain(warning + commands.erased(ref), null), erases: true }
+    return eraseAnswer(draft, options.sure === true, {
+      ask: commands.sureErase(ref),
+      done: commands.erased(ref),
+    })
   },
 }

@@ -8,6 +8,7 @@ import { digest } from './digest.ts'
 import { discharge } from './discharge.ts'
 import { enrol } from './enrol.ts'
 import { eraseClient } from './erase-client.ts'
+import { eraseMe } from './erase-me.ts'
 import { help } from './help.ts'
 import { leave } from './leave.ts'
 import { myRecord } from './my-record.ts'
@@ -38,6 +39,7 @@ export const commands: readonly ChatCommand[] = [
   discharge,
   enrol,
   eraseClient,
+  eraseMe,
   help,
   leave,
   myRecord,

@@ -1,5 +1,6 @@
 import { plain } from './answer.ts'
 import type { ChatCommand, CoachCommand, PracticeCommand } from './command.ts'
+import { eraseClient } from './erase.ts'
 import type { Command } from './event.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Handled, Tx } from './ports.ts'
@@ -24,6 +25,9 @@ export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now:
   return coachCommand(parts, tx, command, event, practice, now)
 }
 
+/** What makes sense only for somebody whose way is under way. */
+const ENROLLED_ONLY = ['check-in', 'today', 'pause', 'resume']
+
 const say = (text: string): Handled => ({ answer: plain(text, null) })
 
 async function clientCommand(
@@ -34,10 +38,16 @@ async function clientCommand(
   now: Date,
 ): Promise<Handled> {
   const file = fileInUse(await tx.clientsOfUser(event.actor.user))
-  if (!file || file.client.stage === 'left') return say(parts.textsFor('en').client.stranger)
+  if (!file) return say(parts.textsFor('en').client.stranger)
+  const { stage } = file.client
+  if (stage === 'left' && command.name !== 'erase-me')
+    return say(parts.textsFor(file.client.language).client.notEnrolled)
+  if (stage !== 'enrolled' && ENROLLED_ONLY.includes(command.name))
+    return say(parts.textsFor(file.client.language).client.notEnrolled)
   const draft = draftOf(parts, file, now, event.id)
   const answer = command.run(draft, event)
   await commit(tx, draft)
+  if (answer.erases) await eraseClient(tx, draft)
   return { answer }
 }
 
@@ -59,7 +69,7 @@ async function coachCommand(
   const draft = draftOf(parts, file, now, event.id)
   const answer = command.run(draft, event)
   await commit(tx, draft)
-  if (answer.erases) await tx.erase(file.client.id)
+  if (answer.erases) await eraseClient(tx, draft)
   return { answer }
 }
 

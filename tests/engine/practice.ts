@@ -70,6 +70,8 @@ export interface Practice {
     screening?: Filled,
     plan?: string,
   ): Promise<void>
+  /** Invited, and nothing more. */
+  invite(client: string, more?: Record<string, string | boolean>): Promise<Answer | null>
   status(client: string): Promise<string>
   to(client: string): Message[]
   /** Messages to the coach's channel, to the alert channel, or to anybody. */
@@ -191,14 +193,16 @@ export async function openPractice(
       const actor = by === 'coach' ? COACH : person(by)
       return (await bot.handle({ kind: 'command', id: nextId(), actor, name, options })).answer
     },
-    async enrol(client, more = {}, screening = {}, plan = 'extension:1 glide:1') {
-      await practice.command('enrol', {
+    invite: (client, more = {}) =>
+      practice.command('enrol', {
         person: `user-${client}`,
         alias: client,
         side: 'left',
         prompt: '08:00',
         ...more,
-      })
+      }),
+    async enrol(client, more = {}, screening = {}, plan = 'extension:1 glide:1') {
+      await practice.invite(client, more)
       await practice.press(client, 'consent-yes')
       const all: Filled = {
         signs: ['none'],

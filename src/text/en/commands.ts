@@ -27,6 +27,7 @@ export const commands = {
     'pause-client': 'Pause a client: prompts stop',
     'resume-client': 'End a client’s pause',
     discharge: 'End the way together, with a summary to the client',
+    'erase-me': 'Erase everything that is kept of you, for good',
     'erase-client': 'Erase everything that is kept of a client',
   } as Readonly<Record<string, string>>,
   option: {
@@ -112,6 +113,9 @@ export const commands = {
     `${ref} has been erased while an urgent sign was open. They were told to seek care; please reach them.`,
   erased: (ref: string): string =>
     `Everything kept of ${ref} has been erased. Backups made before are out of its reach until they age out.`,
+  sureEraseMe:
+    'This erases everything that is kept of you here, for good, and you will not be written to again. The chat service keeps its own copies of our messages. Run it again with sure: True.',
+  erasedMe: 'Everything that was kept of you here has been erased. Take care.',
   formSent: 'I have sent you the form.',
   formHere: 'Here is the form for today.',
   discharged: (ref: string): string => `${ref} has been discharged, with a summary.`,
