@@ -1,4 +1,4 @@
-import { addDays, daysBetween } from '../domain/day.ts'
+import { daysBetween } from '../domain/day.ts'
 import { dayAt, timeAt } from '../domain/local-time.ts'
 import type { Deed, Delivered, PlayResult } from '../rehearsal/player/index.ts'
 import type { Script } from '../rehearsal/scenario/index.ts'
@@ -11,6 +11,7 @@ export function told(script: Script, { story, messages, clients, checks }: PlayR
   const digests = messages.filter((message) => WEEKLY.includes(message.kind))
   return [
     script.title,
+    'Times are everybody’s own; the days are the practice’s.',
     ...story.flatMap((one, n) => [...newDay(script, one, story[n - 1]), ...lineOf(one)]),
     ...(digests.length > 0 ? ['', '== Digests'] : []),
     ...digests.flatMap((message) => ['', `${date(message.day)} ${clock(message)}`, ...body(message, '  ')]),
@@ -42,7 +43,7 @@ function newDay(script: Script, one: Deed | Delivered, before: Deed | Delivered 
   const day = dayAt(instant(one), script.practice.zone)
   if (before && dayAt(instant(before), script.practice.zone) === day) return []
   const n = daysBetween(script.start, day) + 1
-  return ['', n >= 1 ? `== Day ${n}, ${date(day)}` : `== Before day 1, ${date(addDays(day, 0))}`]
+  return ['', n >= 1 ? `== Day ${n}, ${date(day)}` : `== Before day 1, ${date(day)}`]
 }
 
 const clock = (message: Delivered): string => message.local.slice(11)

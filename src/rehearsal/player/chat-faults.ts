@@ -1,100 +1,113 @@
 import type { Platform } from '../platform/index.ts'
 import type { ChatFault, Fault } from '../scenario/index.ts'
-import type { Host } from './chat-stage.ts'
 import type { VirtualClock } from './clock.ts'
+import type { Host } from './host.ts'
 
 interface Parts {
   readonly platform: Platform
   readonly clock: VirtualClock
   readonly host: Host
 }
-
-export interface ChatFaults {
-  strike(fault: Fault): Promise<void>
-  readonly isDown: () => boolean
-  readonly nextMend: () => Date | null
-  /** Ends what has lasted long enough; true where there was something. */
-  mend(): Promise<boolean>
-}
+type End = () => Promise<void> | void
 
 /** Where the scenario does not say how long. */
 const USUAL_MS = 10 * 60_000
 /** Real time: each answer of a slow platform takes so long. */
 const SLOW_MS = 300
-/** How many requests are told to come later, and after how many real seconds. */
+/** How many requests are told to come later, and after how many real seconds: the clock of the play stands still. */
 const PACED = { times: 3, retryAfterS: 0.2 }
 const POST = /^POST \/channels\/\d+\/messages$/
+const ALWAYS = Number.POSITIVE_INFINITY
 
-/** The faults of the chat, through the knobs of the stand-in. */
-export function chatFaults({ platform, clock, host }: Parts): ChatFaults {
-  let down = false
-  let open: { readonly until: Date; readonly end: () => Promise<void> | void }[] = []
+/** The faults of the chat, through the knobs of the stand-in; and those of the bot's host. */
+export class ChatFaults {
+  private open: { readonly until: Date; readonly end: End }[] = []
 
-  const lasting = (forMs: number | null, end: () => Promise<void> | void): void => {
-    open.push({ until: new Date(clock.world().getTime() + (forMs ?? USUAL_MS)), end })
+  constructor(private readonly parts: Parts) {}
+
+  async strike(fault: Fault): Promise<void> {
+    const { clock, host } = this.parts
+    if (fault.kind === 'clock') return clock.jump(fault.ms)
+    if (fault.kind === 'chat') return this.chat(fault.what, fault.forMs)
+    if (fault.kind !== 'restart') throw new Error(`the fault ${fault.kind} cannot be played`)
+    if (fault.what === 'kill') await host.kill()
+    else await host.stop()
+    await host.start()
   }
 
-  const chat = async (what: ChatFault, forMs: number | null): Promise<void> => {
-    const limits = { 'Retry-After': String(PACED.retryAfterS) }
+  get nextMend(): Date | null {
+    return this.open.reduce<Date | null>(
+      (first, { until }) => (first && first <= until ? first : until),
+      null,
+    )
+  }
+
+  /** Ends what has lasted long enough; true where there was something. */
+  async mend(): Promise<boolean> {
+    const now = this.parts.clock.world()
+    const over = this.open.filter(({ until }) => until <= now)
+    this.open = this.open.filter(({ until }) => until > now)
+    for (const { end } of over) await end()
+    return over.length > 0
+  }
+
+  private chat(what: ChatFault, forMs: number | null): Promise<void> | void {
+    const { platform } = this.parts
     switch (what) {
       case 'down':
-        down = true
-        platform.chatDown(true)
-        return lasting(forMs, () => {
-          down = false
-          platform.chatDown(false)
-        })
+        return this.cut(forMs)
       case 'slow':
         platform.slow(SLOW_MS)
-        return lasting(forMs, () => platform.slow(0))
+        return this.lasting(forMs, () => platform.slow(0))
       case '500':
-        platform.fault({ match: POST, status: 500, times: Number.POSITIVE_INFINITY })
-        return lasting(forMs, () => platform.clearFaults())
-      case '429': {
-        const body = { message: 'You are being rate limited.', retry_after: PACED.retryAfterS, global: false }
-        return platform.fault({ match: POST, status: 429, headers: limits, body, times: PACED.times })
-      }
+        platform.fault({ match: POST, status: 500, times: ALWAYS })
+        return this.lasting(forMs, () => platform.clearFaults())
+      case '429':
+        return platform.fault(pacing())
       case 'lost-answer':
-        platform.fault({
-          match: POST,
-          drop: true,
-          afterApply: true,
-          times: forMs === null ? 1 : Number.POSITIVE_INFINITY,
-        })
-        if (forMs !== null) lasting(forMs, () => platform.clearFaults())
-        return
+        platform.fault({ match: POST, drop: true, afterApply: true, times: forMs === null ? 1 : ALWAYS })
+        return forMs === null ? undefined : this.lasting(forMs, () => platform.clearFaults())
       case 'gateway-drop':
         return platform.dropGateway()
       case 'no-resume':
         platform.refuseResume()
         return platform.dropGateway()
       case 'revoked':
-        platform.revokeToken()
-        await host.stop()
-        return lasting(forMs, async () => {
-          platform.restoreToken()
-          await host.start()
-        })
+        return this.revoke(forMs)
     }
   }
 
-  return {
-    async strike(fault) {
-      if (fault.kind === 'clock') return clock.jump(fault.ms)
-      if (fault.kind === 'chat') return chat(fault.what, fault.forMs)
-      if (fault.kind !== 'restart') throw new Error(`the fault ${fault.kind} cannot be played`)
-      if (fault.what === 'kill') await host.kill()
-      else await host.stop()
+  private cut(forMs: number | null): void {
+    const { platform, host } = this.parts
+    host.isCut = true
+    platform.chatDown(true)
+    this.lasting(forMs, () => {
+      host.isCut = false
+      platform.chatDown(false)
+    })
+  }
+
+  /** The bot ends by itself; its keeper gives it a good token and starts it again. */
+  private async revoke(forMs: number | null): Promise<void> {
+    const { platform, host } = this.parts
+    platform.revokeToken()
+    await host.stop()
+    this.lasting(forMs, async () => {
+      platform.restoreToken()
       await host.start()
-    },
-    isDown: () => down,
-    nextMend: () =>
-      open.reduce<Date | null>((first, { until }) => (first && first <= until ? first : until), null),
-    async mend() {
-      const over = open.filter(({ until }) => until <= clock.world())
-      open = open.filter(({ until }) => until > clock.world())
-      for (const { end } of over) await end()
-      return over.length > 0
-    },
+    })
+  }
+
+  private lasting(forMs: number | null, end: End): void {
+    const until = new Date(this.parts.clock.world().getTime() + (forMs ?? USUAL_MS))
+    this.open.push({ until, end })
   }
 }
+
+const pacing = () => ({
+  match: POST,
+  status: 429,
+  headers: { 'Retry-After': String(PACED.retryAfterS) },
+  body: { message: 'You are being rate limited.', retry_after: PACED.retryAfterS, global: false },
+  times: PACED.times,
+})

@@ -126,6 +126,8 @@ async function screeningStep(
   board: Board,
   script: Script,
 ): Promise<Phase> {
+  // an urgent answer stops the questions: they go on after the clearance
+  if (await isLocked(client.ref, stage)) return 'locked'
   const file = await fileOf(client.ref, stage)
   if (file?.client.stage !== 'screening') return file?.client.stage === 'enrolled' ? 'plan' : 'done'
   const asking = board.lastAsking(`client:${client.ref}`, (asks) => asks.startsWith('screening:'))

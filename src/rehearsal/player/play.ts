@@ -2,7 +2,8 @@ import type { Script } from '../scenario/index.ts'
 import { Agenda } from './agenda.ts'
 import { Board } from './board.ts'
 import type { VirtualClock } from './clock.ts'
-import { createLog, type Log } from './log.ts'
+import { endOfRun } from './ends.ts'
+import { Log } from './log.ts'
 import { planAll } from './programme.ts'
 import type { Hooks, Stage } from './stage.ts'
 
@@ -26,16 +27,16 @@ const TICKS_AN_INSTANT = 50
 /** Plays a scenario from the set-up to the end of the last client's last local day. */
 export async function play({ script, clock, folder, stage: make }: PlayParts): Promise<Played> {
   const board = new Board()
-  const log = createLog({ script, clock, board, folder })
+  const log = new Log({ script, clock, board, folder })
   const stage = await make(log.hooks)
   log.begin(stage)
   const agenda = new Agenda()
   planAll({ script, clock, board, stage, agenda, log })
-  const end = log.endOfRun()
   let ticks = 0
   for (;;) {
     const next = earliest(agenda.next, await stage.nextDue(), stage.nextMend())
-    if (!next || next >= end) break
+    // who has travelled ends their last day elsewhere
+    if (!next || next >= endOfRun(script, (ref) => log.zoneOf(ref))) break
     ticks = next > clock.world() ? 0 : ticks + 1
     if (ticks > TICKS_AN_INSTANT) throw new Error(`the bot finds no end at ${clock.world().toISOString()}`)
     clock.set(next)

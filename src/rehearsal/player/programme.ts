@@ -6,7 +6,7 @@ import type { Agenda } from './agenda.ts'
 import type { Board } from './board.ts'
 import type { VirtualClock } from './clock.ts'
 import type { Log } from './log.ts'
-import { enrolAt, fileOf, openingAt, openingStep, type Phase, planCommand, setUpCommand } from './opening.ts'
+import { enrolAt, fileOf, openingAt, openingStep, type Phase, setUpCommand } from './opening.ts'
 import { replyTo } from './replies.ts'
 import type { Stage } from './stage.ts'
 
@@ -20,6 +20,8 @@ interface Programme {
 }
 
 const MINUTE = 60_000
+// Consent, thirteen questions in words and the plan, with room for some asked again.
+const OPENING_MOST = 30
 // At one instant: what the script says, then answers to what was asked a minute ago.
 const SCRIPTED = 0
 const ANSWERED = 1
@@ -46,9 +48,10 @@ export function planAll(parts: Programme): void {
   })
 }
 
-function planOpening(parts: Programme, client: ScriptClient, phase: Phase, at: Date): void {
+function planOpening(parts: Programme, client: ScriptClient, phase: Phase, at: Date, steps = 1): void {
   const { agenda, log, clock, stage, board, script } = parts
   agenda.add(at, SCRIPTED, async () => {
+    if (steps > OPENING_MOST) return log.trouble(`the first questions of ${client.ref} find no end`)
     if (phase === 'consent') log.deed(client.ref, client.consent ? 'agrees' : 'says no')
     if (phase === 'screening') log.deed(client.ref, 'answers the first questions')
     if (phase === 'enrol') log.deed('coach', `/enrol ${client.ref}`)
@@ -56,7 +59,7 @@ function planOpening(parts: Programme, client: ScriptClient, phase: Phase, at: D
     const trouble = (what: string) => log.trouble(what)
     const next = await openingStep(phase, client, { stage, board, script, now: clock.world(), trouble })
     if (next !== 'done' && next !== 'locked')
-      planOpening(parts, client, next, new Date(at.getTime() + MINUTE))
+      planOpening(parts, client, next, new Date(at.getTime() + MINUTE), steps + 1)
   })
 }
 
@@ -90,19 +93,16 @@ async function playStep(parts: Programme, step: Step, said: Map<string, string[]
   }
 }
 
-/** Nobody gets a plan with an urgent sign open: it is sent a minute after the clearance. */
+/** With an urgent sign open there are no questions and no plan: both go on a minute after the clearance. */
 async function planAgain(parts: Programme, { name, options }: SlashCommand): Promise<void> {
-  const { script, stage, agenda, clock, log } = parts
+  const { script, stage, clock } = parts
   if (name !== 'clear' && name !== 'spoken-with') return
   const client = script.clients.find(({ ref }) => ref === options.client)
   const file = client && (await fileOf(client.ref, stage))
-  if (!client || !file || file.plan || file.client.stage !== 'enrolled') return
-  agenda.add(new Date(clock.world().getTime() + MINUTE), SCRIPTED, async () => {
-    const command = planCommand(client, script, clock.world())
-    if (!command) return
-    log.deed('coach', `/plan ${client.ref}`)
-    await stage.command('coach', command)
-  })
+  if (!client || !file || file.plan) return
+  const { stage: at } = file.client
+  const phase = at === 'screening' ? 'screening' : at === 'enrolled' ? 'plan' : null
+  if (phase) planOpening(parts, client, phase, new Date(clock.world().getTime() + MINUTE))
 }
 
 /** A question has reached a client: a minute later it is answered, where the script says how and it is still open. */

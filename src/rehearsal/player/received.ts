@@ -10,8 +10,8 @@ const LABEL_MOST = 80
 
 /** What the stand-in really received, held against what the bot says that it sent. */
 export interface Received {
-  /** The bot says that a message is on the platform; `then` lists it. */
-  sent(row: OutboxRow, then: () => void): void
+  /** The bot says that a message is on the platform. */
+  sent(row: OutboxRow): void
   handled(event: Event, handled: Handled): void
   /** Id of the message (a long one has several) that carries a component. */
   messageWith(row: OutboxRow, customId: string): string
@@ -39,9 +39,8 @@ export function createReceived(platform: Platform, cast: Cast, trouble: (what: s
   }
 
   return {
-    sent(row, then) {
+    sent(row) {
       rows.push(row)
-      then()
     },
     handled(event, { answer }) {
       if (event.kind === 'command' && answer) answers.push({ id: event.id, text: answer.text })

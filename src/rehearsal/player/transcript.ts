@@ -25,7 +25,7 @@ export interface Delivered {
   readonly picture: string | null
 }
 
-type Said = Pick<Message, 'about' | 'kind' | 'asks' | 'care' | 'drills' | 'picture'> & {
+export type Said = Pick<Message, 'about' | 'kind' | 'asks' | 'care' | 'drills' | 'picture'> & {
   readonly text: string
   readonly buttons: Message['buttons']
 }

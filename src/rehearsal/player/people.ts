@@ -1,0 +1,55 @@
+import { commands } from '../../../commands/index.ts'
+import { customId } from '../../chat/custom-id.ts'
+import type { Filled } from '../../engine/event.ts'
+import type { OutboxRow } from '../../engine/rows.ts'
+import type { Answer, FieldValues, Person, Platform } from '../platform/index.ts'
+import type { SlashCommand } from '../scenario/index.ts'
+import { type Cast, userOf } from './cast.ts'
+import type { Received } from './received.ts'
+
+interface PeopleParts {
+  readonly platform: Platform
+  readonly cast: Cast
+  readonly received: Received
+  readonly onTrouble: (what: string) => void
+}
+
+/** What people do with their own apps. */
+export class People {
+  constructor(private readonly parts: PeopleParts) {}
+
+  person(who: string): Person {
+    return this.parts.platform.person(userOf(this.parts.cast, who))
+  }
+
+  async press(who: string, row: OutboxRow, index: number): Promise<Answer> {
+    const custom = customId({ outbox: row.id, part: 'button', index })
+    return this.answered(this.person(who).press(this.parts.received.messageWith(row, custom), custom))
+  }
+
+  async choose(who: string, row: OutboxRow, values: readonly string[]): Promise<void> {
+    const custom = customId({ outbox: row.id, part: 'pick', index: 0 })
+    const message = this.parts.received.messageWith(row, custom)
+    await this.answered(this.person(who).choose(message, custom, values))
+  }
+
+  async fill(who: string, row: OutboxRow, index: number, filled: Filled): Promise<void> {
+    const opened = await this.press(who, row, index)
+    if (opened.outcome !== 'modal')
+      return this.parts.onTrouble(`${who} pressed for a form and none was shown`)
+    await this.answered(this.person(who).submit(opened.modal, filled as FieldValues))
+  }
+
+  async command(who: string, { name, options }: SlashCommand): Promise<void> {
+    const { cast } = this.parts
+    const isClients = commands.find((one) => one.name === name)?.who === 'client'
+    const place = who === 'coach' ? cast.coachChannel : isClients ? 'dm' : cast.hall
+    await this.answered(this.person(who).slash(place, name, { ...options }))
+  }
+
+  private async answered(work: Promise<Answer>): Promise<Answer> {
+    const answer = await work
+    if (answer.outcome === 'expired') this.parts.onTrouble('an interaction was not answered within 3 s')
+    return answer
+  }
+}
