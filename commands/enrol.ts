@@ -28,7 +28,7 @@ export const enrol: PracticeCommand = {
     const { options } = command
     if (!practice!.coachChannel) return plain(texts.commands.setUpLacks, null)
     const ref = String(options.alias)
-    if (!/^[\p{L}\d-]{2,30}$/u.test(ref)) return plain(texts.commands.badAlias, null)
+    if (!/^[\p{L}\d-]{1,30}$/u.test(ref)) return plain(texts.commands.badAlias, null)
     if (await tx.clientByRef(practice!.id, ref)) return plain(texts.commands.aliasTaken(ref), null)
     const user = String(options.person)
     const here = (await tx.clientsOfUser(user)).find(

@@ -68,7 +68,7 @@ export const commands = {
   } as Readonly<Record<string, string>>,
   invited: (ref: string): string => `Invited ${ref}. They get a message in private and say yes or no.`,
   aliasTaken: (ref: string): string => `The alias “${ref}” is taken. Choose another.`,
-  badAlias: 'An alias is 2 to 30 letters, digits or hyphens, like “heron”.',
+  badAlias: 'An alias is 1 to 30 letters, digits or hyphens, like “heron”.',
   enrolledAlready: (ref: string): string => `This person is a client here already, as “${ref}”.`,
   badZone: (zone: string): string =>
     `“${zone}” is no time zone that I know. Use a name like Europe/Lisbon or America/New_York.`,
