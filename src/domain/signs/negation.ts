@@ -1,4 +1,5 @@
 import type { Compiled } from './compile.ts'
+import { findFine } from './fine.ts'
 import { BREAK, type Unit } from './units.ts'
 
 /** Per unit: how many negations cover it (0, 1, 2), and whether it was said to be fine. */
@@ -11,6 +12,9 @@ export interface Polarity {
 
 /** Words of no account that a negation reaches past before it lapses. */
 const REACH_PAST = 1
+
+/** Units that are looked at around a word, so that the cost stays in line with the length. */
+const FARTHEST = 12
 
 class Walk {
   readonly negated: Uint8Array
@@ -108,9 +112,11 @@ class Walk {
   private isFreshStart(i: number): boolean {
     if (!this.is(i, 'thing') || this.is(i, 'no') || this.is(i, 'not')) return false
     let hasPlace = false
-    for (let j = i + 1; j < this.units.length && this.units[j]!.gap < BREAK.contrast; j++) {
+    let isSameItem = true
+    const last = Math.min(this.units.length, i + FARTHEST)
+    for (let j = i + 1; j < last && this.units[j]!.gap < BREAK.contrast; j++) {
       if (this.is(j, 'or') || this.is(j, 'and')) return false
-      const isSameItem = this.units.slice(i + 1, j + 1).every(({ gap }) => gap === BREAK.none)
+      isSameItem &&= this.units[j]!.gap === BREAK.none
       if (isSameItem && (this.is(j, 'place') || this.is(j, 'topic'))) hasPlace = true
     }
     return hasPlace
@@ -121,7 +127,9 @@ class Walk {
     if (!this.is(i, 'place') && !this.is(i, 'topic')) return false
     for (
       let j = i + 1;
-      j < this.units.length && this.units[j]!.gap === BREAK.none && !this.is(j, 'and');
+      j < Math.min(this.units.length, i + FARTHEST) &&
+      this.units[j]!.gap === BREAK.none &&
+      !this.is(j, 'and');
       j++
     ) {
       if (this.is(j, 'thing')) return true
@@ -165,7 +173,7 @@ class Walk {
       const answers = (this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'nil')) && this.endsClause(i)
       if (!answers || this.units[i]!.gap === BREAK.contrast || this.is(i - 1, 'or')) continue
       if (this.units[i]!.gap === BREAK.sentence && !this.units[i]!.afterQuestion) continue
-      for (let j = i - 1; j >= 0 && this.isAnswered(j); j--) {
+      for (let j = i - 1; j >= 0 && i - j <= FARTHEST && this.isAnswered(j); j--) {
         if (!this.is(j, 'filler') && !this.is(j, 'and') && !this.is(j, 'or')) this.negated[j] ||= 1
         if (this.units[j]!.gap !== BREAK.none) break
       }
@@ -177,59 +185,6 @@ class Walk {
       this.is(j, cue),
     )
   }
-
-  fines(): void {
-    for (let i = 0; i < this.units.length; i++) {
-      if (!this.is(i, 'fine') || this.turnedOdd[i] === 1) continue
-      if (this.saysCannot(i) || this.tellsHowBadly(i)) this.turnedOdd[i] = 1
-      else if (!this.fineBefore(i)) this.fineAfter(i)
-    }
-  }
-
-  /** "can't go properly", "cannot pee normally". */
-  private saysCannot(i: number): boolean {
-    for (let j = i; j > 0 && this.units[j]!.gap === BREAK.none; j--) if (this.is(j - 1, 'cant')) return true
-    return false
-  }
-
-  /** "don't feel my bum properly": how it fails, not that it is well. */
-  private tellsHowBadly(i: number): boolean {
-    if (!this.is(i, 'manner')) return false
-    for (let j = i; j > 0 && this.units[j]!.gap === BREAK.none; j--)
-      if (this.is(j - 1, 'finding') && this.negated[j - 1] === 0) return true
-    return false
-  }
-
-  private fineBefore(i: number): boolean {
-    let found = false
-    let gap = this.units[i]!.gap
-    for (let j = i - 1; j >= 0 && gap <= BREAK.comma; j--) {
-      if (this.is(j, 'no') || this.is(j, 'not') || this.is(j, 'finding') || this.is(j, 'fine')) break
-      const isSubject = this.isSubject(j)
-      if (isSubject) this.fine[j] = 1
-      else if (!this.isLink(j)) break
-      found ||= isSubject
-      gap = this.units[j]!.gap
-    }
-    return found
-  }
-
-  private fineAfter(i: number): void {
-    for (let j = i + 1; j < this.units.length && j <= i + 8 && this.units[j]!.gap <= BREAK.comma; j++) {
-      if (this.units[j]!.gap === BREAK.comma && j === i + 1) return
-      if (this.isSubject(j)) this.fine[j] = 1
-      else if (!this.isLink(j)) return
-    }
-  }
-
-  /** What can be said to be fine; a finding that names its place ("heartbeat in my belly") cannot. */
-  private isSubject(j: number): boolean {
-    return (this.is(j, 'place') || this.is(j, 'topic')) && !this.is(j, 'finding')
-  }
-
-  private isLink(j: number): boolean {
-    return (['filler', 'and', 'or', 'own', 'me'] as const).some((cue) => this.is(j, cue))
-  }
 }
 
 /** Negation after the kinds of rule of NegEx (Chapman 2001) and ConText (Harkema 2009). */
@@ -237,6 +192,6 @@ export function polarityOf(units: readonly Unit[], lexicon: Compiled): Polarity 
   const walk = new Walk(units, lexicon)
   walk.forward()
   walk.backward()
-  walk.fines()
+  findFine(units, lexicon, walk)
   return walk
 }

@@ -1,11 +1,16 @@
+import { bladder } from './en/bladder.ts'
+import { bowelsAndSex } from './en/bowels-and-sex.ts'
 import { circumstances } from './en/circumstances.ts'
 import { cues } from './en/cues.ts'
 import { events } from './en/events.ts'
-import { functions } from './en/functions.ts'
+import { everyday } from './en/everyday.ts'
+import { helpers } from './en/helpers.ts'
+import { idioms } from './en/idioms.ts'
+import { illness } from './en/illness.ts'
 import { lookalikes } from './en/lookalikes.ts'
 import { mind } from './en/mind.ts'
 import { ordinary, skipped, spellings } from './en/ordinary.ts'
-import { helpers, patterns } from './en/patterns.ts'
+import { patterns } from './en/patterns.ts'
 import { places } from './en/places.ts'
 import { sensations } from './en/sensations.ts'
 import { strength } from './en/strength.ts'
@@ -15,8 +20,20 @@ import type { LexiconSource } from './shape.ts'
 export const en: LexiconSource = {
   locale: 'en',
   version: 'en-1',
-  words: { ...cues, ...places, ...sensations, ...functions, ...strength, ...events, ...mind, ...helpers },
-  circumstances,
+  words: {
+    ...cues,
+    ...places,
+    ...sensations,
+    ...bladder,
+    ...bowelsAndSex,
+    ...idioms,
+    ...illness,
+    ...strength,
+    ...events,
+    ...mind,
+    ...helpers,
+  },
+  circumstances: { ...circumstances, ...everyday },
   groups: {
     place: [
       'saddle',

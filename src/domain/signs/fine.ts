@@ -1,0 +1,81 @@
+import type { Compiled } from './compile.ts'
+import type { Polarity } from './negation.ts'
+import { BREAK, type Unit } from './units.ts'
+
+/** Units that are looked at around a word, so that the cost stays in line with the length. */
+const FARTHEST = 12
+
+/** "fine", "normal", "ok down there": each denies only the thing that it is said of. */
+class Fines {
+  constructor(
+    private readonly units: readonly Unit[],
+    private readonly lexicon: Compiled,
+    private readonly polarity: Polarity,
+  ) {}
+
+  private is(i: number, cue: keyof Compiled['cue']): boolean {
+    return this.units[i]?.entry.has[this.lexicon.cue[cue]] === 1
+  }
+
+  find(): void {
+    for (let i = 0; i < this.units.length; i++) {
+      if (!this.is(i, 'fine') || this.polarity.turnedOdd[i] === 1) continue
+      if (this.saysCannot(i) || this.tellsHowBadly(i)) this.polarity.turnedOdd[i] = 1
+      else if (!this.fineBefore(i)) this.fineAfter(i)
+    }
+  }
+
+  /** "can't go properly", "cannot pee normally". */
+  private saysCannot(i: number): boolean {
+    return this.standsBefore(i, (j) => this.is(j, 'cant'))
+  }
+
+  /** "don't feel my bum properly": how it fails, not that it is well. */
+  private tellsHowBadly(i: number): boolean {
+    if (!this.is(i, 'manner')) return false
+    return this.standsBefore(i, (j) => this.is(j, 'finding') && this.polarity.negated[j] === 0)
+  }
+
+  /** Looks back within the phrase, and no farther than people speak in one breath. */
+  private standsBefore(i: number, fits: (j: number) => boolean): boolean {
+    for (let j = i; j > 0 && i - j < FARTHEST && this.units[j]!.gap === BREAK.none; j--)
+      if (fits(j - 1)) return true
+    return false
+  }
+
+  private fineBefore(i: number): boolean {
+    let found = false
+    let gap = this.units[i]!.gap
+    for (let j = i - 1; j >= 0 && i - j <= FARTHEST && gap <= BREAK.comma; j--) {
+      if (this.is(j, 'no') || this.is(j, 'not') || this.is(j, 'finding') || this.is(j, 'fine')) break
+      const isSubject = this.isSubject(j)
+      if (isSubject) this.polarity.fine[j] = 1
+      else if (!this.isLink(j)) break
+      found ||= isSubject
+      gap = this.units[j]!.gap
+    }
+    return found
+  }
+
+  private fineAfter(i: number): void {
+    for (let j = i + 1; j < this.units.length && j <= i + 8 && this.units[j]!.gap <= BREAK.comma; j++) {
+      if (this.units[j]!.gap === BREAK.comma && j === i + 1) return
+      if (this.isSubject(j)) this.polarity.fine[j] = 1
+      else if (!this.isLink(j)) return
+    }
+  }
+
+  /** What can be said to be fine; a finding that names its place ("heartbeat in my belly") cannot. */
+  private isSubject(j: number): boolean {
+    return (this.is(j, 'place') || this.is(j, 'topic')) && !this.is(j, 'finding')
+  }
+
+  private isLink(j: number): boolean {
+    return (['filler', 'and', 'or', 'own', 'me'] as const).some((cue) => this.is(j, cue))
+  }
+}
+
+/** Marks what is said to be fine, and what was said to be anything but. */
+export function findFine(units: readonly Unit[], lexicon: Compiled, polarity: Polarity): void {
+  new Fines(units, lexicon, polarity).find()
+}

@@ -1,0 +1,92 @@
+import type { LexiconSource } from '../shape.ts'
+
+/** Bowels and sex: the function, and the ways it fails. */
+export const bowelsAndSex: LexiconSource['words'] = {
+  bowel: `
+    bowel, bowels, bowl movement, bowl movements, bowel movement, bowel movements, bowel control,
+    bowel function, bowl control, bowls, stool, stools, faeces, feces, faecal, fecal, back end, sphincter,
+    motions, bm, bms`,
+  poo: `
+    poo, pooing, poos, pooed, poop, pooping, poops, pooped, number two, number twos, number 2, number 2s,
+    no 2, turd, turds, defecate, defecating, have a shit, having a shit, take a shit, taking a shit,
+    take a dump, taking a dump, dump, a crap, have a crap, open my bowels, opening my bowels,
+    go for a number, pass stool, pass a stool, shitting, when i shit, to shit, need a shit, needed a shit,
+    need the shit, my shit, (can/could) (poo/poop/open my bowels/go for a poo)`,
+  wind: `wind, fart, farts, farting, farted, gas, flatulence`,
+  'bowel-strong': `
+    faecal incontinence, fecal incontinence, bowel incontinence, bowel accident,
+    (shat/shit/pooed/pooped/crapped/soiled/messed/pooing/shitting/soiling/crapping/messing/poo/poop) (myself/my pants/my trousers/my knickers/the bed/my underwear/my bed/my shorts/in bed/in my pants/my kit),
+    soiled, soiling, skid marks, skidmarks, skid mark, brown marks in my pants, mess in my pants,
+    mess in my underwear, mess in the bed, stains in my pants, stains in my underwear, staining,
+    followed through, sharted, shart, sharting,
+    lost control of (my/the/) (bowel/bowels/bowls/back end/back passage/bum/arse),
+    control of my (bowels/bowel/bowls/back end), poo in my pants, poo came out, poo coming out,
+    poo comes out, dirty underwear, dirty pants, dirtied myself, dirtied my pants, can't hold wind,
+    cant hold wind, can't hold my wind, can't hold a fart, cant hold a fart, can't hold farts,
+    can't hold in wind, can't hold my farts, can't hold gas, don't know when i need a poo,
+    don't feel when i need a poo, can't feel when i need a poo, cant feel when i need a poo, bum leaking,
+    leaking from behind, leaking from my (bum/bottom/backside/back passage),
+    leak from my (bum/bottom/backside/back passage), loose control of my bowels, messed the bed,
+    back door accident, code brown, touching cloth, accident out the back,
+    (made/make/making) (a/such a/) mess in (my/the/) (pants/trousers/underwear/knickers/shorts/bed),
+    (no/without) warning before (i poo/i poop/a poo/a poop/a number two),
+    (leak/leaked/leaking/came/slipped/coming/fell/falls/falling/slips) (out/) (of/) (the/my) (back end/back/behind/bum/backside/bottom/arse)`,
+  constipated: `
+    constipated, constipation, bunged up, backed up, haven't had a poo, havent had a poo, haven't pooed,
+    havent pooed, not pooed, not had a poo, no poo, haven't pooped, havent pooped, not pooped,
+    not been for a poo, haven't opened my bowels, havent opened my bowels, not opened my bowels,
+    can't open my bowels, cant open my bowels, no bowel movement, no bowel movements,
+    haven't had a bowel movement`,
+  erection: `
+    erection, erections, erect, erectile, hard on, hardon, boner, boners, stiffy, morning wood,
+    morning glory, get it up, getting it up, keep it up, keeping it up, stay hard, staying hard, get hard,
+    getting hard, got hard, ejaculate, ejaculating, ejaculation, ejaculated, cum, cumming, orgasm, orgasms,
+    orgasming, climax, climaxing, arousal, aroused, get wet, sexual function, sexual feeling,
+    sexual sensation, sexual response, sex drive, libido, sexual performance, sexual problems,
+    sexual dysfunction, sexual trouble, sexual issues, sexual, get off, finish in bed`,
+  sex: `
+    sex, sex life, having sex, during sex, intercourse, intimacy, intimate, intimate life, in the bedroom,
+    bedroom, bedroom department, bedroom side,
+    in bed with (my/the/) (wife/husband/partner/girlfriend/boyfriend/missus/fella/man), making love,
+    make love, lovemaking, love life, being intimate, shagging, shag, masturbate, masturbating, wank,
+    wanking, foreplay, sexually, sleep with my (wife/husband/partner/girlfriend/boyfriend),
+    marital relations, hanky panky, with the missus,
+    when me and my (wife/husband/partner/girlfriend/boyfriend), little fella, the little man,
+    my little man, little friend, my little friend, my equipment, equipment down, old fella, the old chap,
+    john thomas, perform, performing, performance in bed, nookie, nooky,
+    (wife/husband/partner/girlfriend/boyfriend/missus) touches, touches me down, touches me there,
+    touch myself, touching myself, when i masturbate, when i play with myself, fooling around with my`,
+  'sex-fail': `
+    dead, floppy, soft, limp, can't perform, cant perform, nothing, nothing happens, nothing happened,
+    feel nothing, felt nothing, not working, doesn't work, doesnt work, don't work, dont work, won't work,
+    wont work, stopped working, gone, lost, losing, loss, numb, no feeling, no sensation, can't feel,
+    cant feel, couldn't feel, couldnt feel, don't feel, dont feel, less feeling, won't stand, wont stand,
+    not standing, doesn't stand, won't rise, not rising, refuses, refusing, asleep, weird, odd, strange,
+    different, dysfunction, problem, problems, trouble, issues, issue, difficulty, difficulties, impotent,
+    impotence, won't play ball, not playing ball, on strike, out of order, failing, fails, failed, fail,
+    isn't happening, not happening, cannot, can't, cant, couldn't, couldnt, can not, could not, unable,
+    unable to, not able to, struggle, struggling, weak, weaker, hard to, difficult to, not been able to,
+    reduced, less, stopped, vanished, disappeared, packed in, not interested, changed, can't finish,
+    cant finish, can't climax, cant climax`,
+  'sex-strong': `
+    impotent, impotence, erectile dysfunction, erection problems, ed, can't get it up, cant get it up,
+    couldn't get it up, couldnt get it up, cannot get it up, can't keep it up, cant keep it up,
+    can't get hard, cant get hard, couldn't get hard, can't stay hard, can't cum, cant cum,
+    can't ejaculate, cant ejaculate, can't orgasm, cant orgasm, can't climax, cant climax, no erection,
+    no erections, no morning wood, no hard on, no hard ons, no boner, no boners, brewers droop,
+    brewer's droop, no lead in my pencil, no lead in the pencil, lead in the pencil, lost my erection,
+    lost my erections, willy won't work, floppy willy, limp dick, dead dick, dead willy, went soft,
+    goes soft, going soft, not rising to the occasion, rise to the occasion, rise to it, rising to it,
+    (he/it/the little man/the old fella/little fella/my friend) (won't/wont/doesn't/doesnt/can't/cant/refuses to/isn't going to) (rise/stand/stand up/wake/wake up/play/come up/get up/perform/salute) (to the occasion/),
+    not (getting/been/able to get/staying/going) hard,
+    (doesn't/won't/don't/doesnt/wont/dont) (get/stay/go) hard, can't get (aroused/turned on/wet/excited),
+    soft (all the time/in the morning/down there/when), always soft`,
+  'sex-fine': `
+    
+    no (erection/erectile/sexual/sex) (problem/problems/trouble/troubles/issue/issues/dysfunction/changes/change/difficulty/difficulties),
+    no (problem/problems/trouble/troubles/issue/issues/change/changes) (with/in/getting/having/) (my/) (erection/erections/sex/erect/sexual function)`,
+  'cant-come': `
+    
+    (can't/cant/cannot/couldn't/couldnt/unable to/not able to/no longer/can no longer/hard to/struggle to) (come/finish/climax)`,
+  'can-poo': `(can/could) (poo/poop/open my bowels/go for a poo)`,
+}

@@ -1,0 +1,105 @@
+import type { LexiconSource } from '../shape.ts'
+
+/** What makes a word harmless: exercise, travel, everyday life. */
+export const everyday: LexiconSource['circumstances'] = {
+  muscle: `
+    doms, muscle soreness, muscle sore, from the row, from rowing, after rowing, from squats, after squats,
+    from the squats, after the erg, from the erg, workout, after training, from training, from the gym,
+    after the gym, leg day, from running, after the run, from the walk, after the walk, from cycling,
+    from yesterdays session, from yesterday's session, after the session, tired, tight, stiff, lactic,
+    from the hill, after the hill, after the (last/first/second/third/final/) (set/one/drill/sets/drills),
+    last set, after that set, after deadlifts, after lunges, after the class, after a long row`,
+  exertion: `
+    after the stairs, after stairs, after the run, after the row, after the erg, after rowing, erg, hill,
+    hills, run, running, sprint, sprints, sprinting, row, rowing, the session, training, on the bike,
+    after the bike, workout, intervals, interval, exercise, exercising, drill, drills, the walk, cardio,
+    race, circuit, unfit, session, watching, on the sofa, on the couch, sofa, couch, laughing, tired,
+    knackered, from tiredness, in front of the telly, in front of the tv, bed by, in bed at,
+    after a few beers, after beers, drunk`,
+  settles: `
+    settled when, settles when, settled after, settles after, settled once, eased when, eases when,
+    eased once, settles if, turned over and, rolled over and, moved and it went, changed position and,
+    settled quickly, went back to sleep, got back to sleep, back to sleep, fine after turning,
+    ok after turning, settled with, settles with, eased by turning, settled down when, and it settled,
+    and it eased, it settled, then settled, easy after turning, went straight back`,
+  'on-purpose': `
+    on purpose, diet, dieting, dieted, deliberately, trying to, intentionally, goal, healthy eating,
+    on a plan, slimming, as planned, wanted to, happy with, happy about, happily, proud, target, cutting,
+    calories, intermittent fasting, weight watchers, slimming world, bar, barbell, deadlift, lift, lifting,
+    squat, plates, dumbbell, kettlebell, cut out sugar, cutting down`,
+  gym: `
+    plank, drill, stretch, position, pose, press, squat, bar, weight, band, dumbbell, handle, grip,
+    barbell, exercise, rung, rep, reps, seconds, breath`,
+  'walk-there': `
+    walk to the loo, walk to the toilet, walk to the bathroom, get to the loo without, far from, stairs,
+    roll, paper`,
+  'not-me-leak': `
+    roof, boat, tap, pipe, boiler, hull, shell, bottle, tyre, tire, house, kitchen, radiator, bung,
+    boathouse, car, shower, washing machine, sink, news, hatch, sauna`,
+  'only-pain': `
+    because of the pain, because of pain, from the pain, due to pain, due to the pain, without pain,
+    for the pain, with the pain, too painful, pain free, without it hurting, far, because it hurts,
+    hurts too much, stiff, stiffness`,
+  travel: `
+    trip to, trips to, road trip, day trip, business trip, work trip, trip away, boat trip, family trip,
+    work trips, school trip, city trip, trip home, holiday, flight, abroad, weekend`,
+  'place-else': `drop me, drop off, dropped off, pain dropped, number dropped, dropped to`,
+  'balance-drill': `
+    balance drill, balance board, balance exercise, balance work, work life balance, bank balance,
+    balance ball, balanced, new balance, on one leg, single leg, one legged, one foot`,
+  'arm-work': `
+    tired, sore from, from rowing, from the erg, from pulling, after rowing, from the row, blister,
+    blisters, doms, from the gym, cold, gloves, slept on`,
+  'going-place': `
+    go to, going to the gym, gym, work, on, out, go out, tomorrow, further, any further, lower, deeper,
+    past, beyond, higher, faster, running, rowing, holiday, swimming, away, without, home, back, up, down,
+    through, into, session, training, heavier, for a walk, for a run, for walks, forward, forwards,
+    backwards, sideways`,
+  'saddle-plain': `
+    pillow, band, ball, towel, block, cushion, foam, squeeze, squeezed, stretch, stretching, stretched,
+    sore, tight, tightness, stiff, ache, aching, strap, strapped, bike, cycling, horse, riding, shower,
+    washed, kick, kicked, drill, rung, roller, press`,
+  'pee-plain': `
+    break, breaks,
+    (went/gone/go/going/off/up/stopped/stop/nipped/ran/popped/out/need/needed/time/pause/paused/quick/left) for a (pee/wee/piss/slash/poo/poop/leak),
+    need a (pee/wee/poo/piss), needed a (pee/wee/poo/piss), quick (pee/wee/poo), before my (pee/wee/poo),
+    after a (pee/wee/poo), after my (pee/wee/poo),
+    (woke/wake/got/get/getting/up) (up/) (for a/to/for) (pee/wee), the dog, green pea, peas, fine, ok,
+    okay, normal, normally, morning pee, drink more, more water, bath, hilarious, laughing`,
+  compared: `
+    better than the other, stronger than the other, unlike the other, other side tomorrow,
+    swap to the other, other side next, on the other side for, then the other side, and the other side,
+    reps on the other, then other side, then other leg, swap legs, and other side,
+    same on the other side for`,
+  'thing-slipped': `
+    band, anchor, strap, mat, prop, pillow, phone, door, handle, oar, blade, seat, grip, towel, standards,
+    schedule, routine, bar, plates`,
+  'legs-plain': `
+    stretch, stretched, stretching, stretches, drill, drills, press, exercise, done, reps, rep, lying,
+    band, bend, bent, straight, together, raise, raised, lifted, lift, swing, floor, tired, tight, stiff,
+    worked, fine, ok, okay, good, great, nothing, bridge, squat, squats, balance, weight, strong, normal,
+    loose, lighter, carried, crossed, side to side, each side, per side, on each, carry, up the wall, wide,
+    knees wide, kneeling, feet flat, step, steps`,
+  'come-plain': `
+    
+    (come/coming) (to/today/tomorrow/monday/tuesday/wednesday/thursday/friday/saturday/sunday/over/in/round/along/with/this/next/up/down/out/back/tonight/on/for/at/until/because)`,
+  'wont-plain': `
+    hurt, hurts, ache, aches, pain, bother, mind, matter, like, tingle, swell, complain, stop, sore, much,
+    look, fit, reach, know, care, need, want, stretch, kneel, touch, bad, good, great, better`,
+  'swell-calm': `
+    muscles, haha, lol, stronger, bath, shower, sun, sunburn, sunburnt, socks, after the sauna, sauna,
+    gains, pump`,
+  'breath-plain': `
+    deep breath, breathe out, breathe in, breathing drill, breathing one, breathing exercise,
+    belly breathing, breathing exercises, belly, drill, hold my breath, holding my breath, held my breath,
+    hold the breath, cold air, after the, run, erg, row, hill, stairs, interval, intervals, uphill,
+    long breaths, ten breaths, 10 breaths, five breaths, 5 breaths, breaths each, sets, slow breath,
+    breath work, to learn, settle, prop, hayfever, pollen, face down, lying face`,
+  'chest-plain': `
+    prop, press, drill, floor, strap, hair, open, opener, stretch, cold, chesty, band, day, fly, flies,
+    gym, bench, rung, lying, lie, up, lifted, lift, to chest, rowing, erg, muscle, muscles, pec, pecs,
+    fine, knee, knees, pillow, towel, on my chest, freezer, tea chest, measurement`,
+  'leg-odd-plain': `
+    different leg, other day, wrong leg, wrong foot, on the wrong, in different, fine, better, good,
+    exercise, drill, lifted, strong, stronger, pain`,
+}

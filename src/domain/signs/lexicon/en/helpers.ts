@@ -1,0 +1,44 @@
+import type { LexiconSource } from '../shape.ts'
+
+/** Small classes that only the patterns use. */
+export const helpers: LexiconSource['words'] = {
+  elsewhere: `
+    drill, drills, session, sessions, exercise, exercises, sleep, app, bot, form, rung, work, job, mood,
+    energy, appetite, walking, sitting, standing, driving, rowing, plan, prompt, link, button, video,
+    stretch, stretches, band, sliders, glide, press, press up, half press, weather, family, training, gym,
+    message, reply`,
+  'thing-word': `
+    difficulty, pins, swelling, swellings, redness, dizziness, giving way, tripping, blurred vision,
+    slurred speech, shortness of breath, chest pain, dragging, slapping, stumbling, chest pains,
+    breathlessness, breathing (difficulty/difficulties/problems/trouble), chest tightness, blackouts,
+    weight loss, night sweats, night pain, facial droop, face droop, double vision,
+    (vision/balance/speech/eyesight/sight) (problems/trouble/issues/changes),
+    loss of (vision/sight/balance/consciousness/appetite), falls, injury, fever, fevers, chills,
+    temperature, high temperature, shivers, dizzy spells, headache, headaches, accidents, leaks`,
+  'gerund-word': `
+    tripping, dragging, slapping, stumbling, falling, buckling, wetting, dribbling, straining, drooping,
+    hesitancy, giving way, hot, red, swelling, swollen`,
+  yes: `yes, yep, yeah, yup, aye, present, positive, affirmative, y, tick, ✓, ✅, true`,
+  'leaking-word': `
+    leaking, leaked, leaks, leak, leakage, leakages, dribbling, dribbles, incontinence, accident,
+    accidents`,
+  'stream-word': `
+    stream, flow, my stream, my flow, urine flow, urine stream, the stream, to go, come out, get going,
+    when i go, on the loo, on the toilet, to start`,
+  'sex-dead': `
+    nothing happens, nothing happened, not working, doesn't work, doesnt work, won't work, wont work,
+    stopped working, floppy, limp, soft, dead, failing, no response, not responding, unresponsive,
+    won't stand, not interested, no joy, no reaction, lost interest, nothing going on, no life`,
+  'weak-word': `
+    weak, weaker, weakened, no strength, no power, lost strength, lost power, paralysed, paralyzed`,
+  'numb-word': `
+    numb, numbed, numbish, gone numb, went numb, goes numb, going numb, no feeling, no sensation,
+    lost feeling, lost the feeling, lost sensation, losing feeling`,
+  'started-too': `
+    too, as well, aswell, also, started, starting, joined in, joining in, kicking off, playing up, copying,
+    spread, spreading, spread to, gone into, moved into, crossed over, moved across, catching it,
+    catching up, begun, same thing, same story, got it`,
+  'lift-talk': `
+    weak spot, weak link, weak point, weak coffee, weak tea, weak signal, weak wifi, drop set, drop sets,
+    dropped the, drag factor, drag race, dragged on, dragging on, drags on, day dragged, band drops`,
+}
