@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { daysBetween, isDay } from '../domain/day.ts'
-import { type PlayResult, playScenario } from '../rehearsal/player/index.ts'
+import { PlayRefused, type PlayResult, playScenario } from '../rehearsal/player/index.ts'
 import { type Loaded, loadScenario, ScenarioProblems, type Script } from '../rehearsal/scenario/index.ts'
 import { StoreProblem } from '../store/problem.ts'
 import type { Io } from './io.ts'
@@ -42,7 +42,7 @@ export async function run(args: string[], io: Io): Promise<number> {
   try {
     return await playIt(script, options, io)
   } catch (error) {
-    if (error instanceof StoreProblem) return refuse(io, error.message, 2)
+    if (error instanceof StoreProblem || error instanceof PlayRefused) return refuse(io, error.message, 2)
     throw error
   }
 }

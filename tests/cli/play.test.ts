@@ -110,6 +110,22 @@ describe('ebb play', () => {
     expect(err).toMatch(/file:|postgresql/)
   })
 
+  it('refuses a database that holds a play already', async () => {
+    const args = [
+      file('i.yaml', SCENARIO),
+      '--direct',
+      '--until',
+      '2',
+      '--database',
+      `file:${join(folder, 'i.db')}`,
+    ]
+    expect((await ebb(...args)).code).toBe(0)
+    expect(await ebb(...args)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('holds a play already'),
+    })
+  }, 60_000)
+
   it('explains itself', async () => {
     expect((await ebb('--help')).out).toEqual([help])
   })

@@ -1,4 +1,5 @@
 import { commands } from '../../../commands/index.ts'
+import type { Day } from '../../domain/day.ts'
 import type { Filled } from '../../engine/event.ts'
 import { textsFor } from '../../text/index.ts'
 import type { ClientAct, DayValues, ScriptClient, SlashCommand } from '../scenario/index.ts'
@@ -11,6 +12,10 @@ export interface ActParts {
   readonly board: Board
   /** Platform ids of what each client has said, the latest last. */
   readonly said: Map<string, string[]>
+  /** The local day that the script means. */
+  readonly day: Day
+  /** Lists the answers that have been shown so far. */
+  readonly settle: () => void
 }
 
 /** Plays one scripted act of a client. Gives what kept it from being played, or null. */
@@ -87,10 +92,23 @@ async function press({ ref, hands }: ScriptClient, button: string, { stage, boar
   return null
 }
 
-async function fillIn(ref: string, values: DayValues, { stage, board }: ActParts): Promise<string | null> {
-  const found = board.find(`client:${ref}`, 'check-in')
-  if (!found) return `${ref} has no message with a form`
-  await stage.fill(ref, found.row, found.index, filledOf(values))
+/** The form under the day's prompt; where none came that day, one that is asked for. */
+async function fillIn(
+  ref: string,
+  values: DayValues,
+  { stage, board, day, settle }: ActParts,
+): Promise<string | null> {
+  const ofDay = () => {
+    const found = board.find(`client:${ref}`, 'check-in')
+    return found && found.row.body.buttons[found.index]!.act.day === day ? found : null
+  }
+  if (!ofDay()) {
+    await stage.command(ref, { name: 'check-in', options: {} })
+    settle()
+  }
+  const form = ofDay() ?? board.find(`client:${ref}`, 'check-in')
+  if (!form) return `${ref} has no message with a form`
+  await stage.fill(ref, form.row, form.index, filledOf(values))
   return null
 }
 

@@ -21,6 +21,9 @@ export interface Played {
   readonly log: Log
 }
 
+/** The play cannot begin; one sentence with the mend. */
+export class PlayRefused extends Error {}
+
 // An instant at which the bot finds ever more to do is a fault of the program, not a long scenario.
 const TICKS_AN_INSTANT = 50
 
@@ -30,6 +33,10 @@ export async function play({ script, clock, folder, stage: make }: PlayParts): P
   const log = new Log({ script, clock, board, folder })
   const stage = await make(log.hooks)
   log.begin(stage)
+  if (await stage.store.store.transaction((tx) => tx.practiceOfGuild(stage.cast.guild))) {
+    await stage.close()
+    throw new PlayRefused('This database holds a play already: name a new one, or leave it out.')
+  }
   const agenda = new Agenda()
   planAll({ script, clock, board, stage, agenda, log })
   let ticks = 0

@@ -1,3 +1,4 @@
+import { addDays } from '../../domain/day.ts'
 import { instantOf } from '../../domain/local-time.ts'
 import type { OutboxRow } from '../../engine/rows.ts'
 import type { ClientAct, Script, ScriptClient, SlashCommand, Step } from '../scenario/index.ts'
@@ -84,8 +85,9 @@ async function playStep(parts: Programme, step: Step, said: Map<string, string[]
     return planAgain(parts, act.command)
   }
   const client = script.clients.find(({ ref }) => ref === act.ref)!
+  const day = addDays(script.start, step.day - 1)
   log.deed(act.ref, inBrief(act.does))
-  const problem = await playAct(client, act.does, { stage, board, said })
+  const problem = await playAct(client, act.does, { stage, board, said, day, settle: () => log.settle() })
   if (problem) log.trouble(`${script.file}:${step.line}: ${problem}`)
   if (act.does.do === 'travel' || act.does.do === 'command') {
     const file = await fileOf(act.ref, stage)

@@ -74,6 +74,7 @@ import {
  * fault's and a coach's message's is the practice's. `after` counts from the item before it in the list, the first
  * from the prompt (of a coach: from 12:00). An expectation without `count` wants at least one message; `day` may be
  * a span like 8-12, and where it is left out any day will do. `says` is tried on the text without regard to case.
+ * A form is the one under that day's prompt, or where no prompt came, one that the client asks for with /check-in.
  * Enrolment, consent, screening and plan are played before anything else. For a client the run ends with their own
  * last local day.
  */
