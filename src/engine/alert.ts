@@ -60,6 +60,7 @@ export function openAlert(draft: Draft, { signs, care, words, told }: AlertFacts
       words: draft.file.practice.quote ? words : null,
       at: timeAt(draft.now, draft.file.practice.zone),
       told,
+      selfHarm: signs.includes('self-harm'),
     }),
     buttons: [takeUpButton(draft, alert)],
     mentions: called(draft, 0),

@@ -33,6 +33,8 @@ export function onReading(draft: Draft, said: Said): void {
   const hint = hintAnswered(said)
   const heard = setKnownApart(draft, heardOf(draft, said, hint), text)
   const care = takeSigns(draft, withSign(heard, side?.sign ?? null), hint ? hint.day : day, text)
+  // no talk of sessions to somebody who writes of self-harm; the words are in the trail
+  if (care === 'emergency' && heard.signs.includes('self-harm')) return keepWhole(draft, reading)
   const days = reading.unsure.includes('day') ? keepForLater(draft, reading) : keepValues(draft, reading)
   const answer = hint || side?.asked ? null : answerAsked(draft, said)
   const notes = [
@@ -133,6 +135,12 @@ function keepValues(draft: Draft, reading: Reading): Day[] {
     return [one.day]
   })
   return [...new Set(written)].sort()
+}
+
+/** Kept without a word where it is a whole check-in; half of one may be a turn of phrase ("end it all"). */
+function keepWhole(draft: Draft, reading: Reading): void {
+  if (reading.missing.length === 0 && reading.unsure.length === 0)
+    afterRecord(draft, keepValues(draft, reading))
 }
 
 /** The day was too far back or not to be made out: the other days are kept, this one is asked about. */

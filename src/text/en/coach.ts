@@ -33,11 +33,12 @@ export interface AlertWords {
   readonly words: string | null
   readonly at: string
   readonly told: string
+  readonly selfHarm: boolean
 }
 
 /** Everything a coach reads besides digest and rules. */
 export const coach = {
-  alert: ({ ref, care, signs, sources, words, at, told }: AlertWords): string =>
+  alert: ({ ref, care, signs, sources, words, at, told, selfHarm }: AlertWords): string =>
     [
       `**Urgent sign: ${harmless(ref)}** (${CARE[care]}), ${at}`,
       signs.length > 0
@@ -49,7 +50,9 @@ export const coach = {
         : `Told at ${at} to seek care:`,
       `> ${(told.split('\n')[0] ?? '').replaceAll('**', '')}`,
       sources.length > 0 ? `Why it counts: ${sources.join('; ')}` : '',
-      'Please take it up and reach the client. You are not asked to judge it: a clinician does.',
+      selfHarm
+        ? 'Please take it up and reach them now, by voice if you can. When you have spoken with them, record it with /spoken-with.'
+        : 'Please take it up and reach the client. You are not asked to judge it: a clinician does.',
     ]
       .filter((line) => line !== '')
       .join('\n'),
