@@ -86,7 +86,11 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
   }))
 }
 
-const wordsOf = (phrases: readonly string[]): string[] => phrases.flatMap((phrase) => phrase.split(' '))
+function wordsOf(...lists: Iterable<string>[]): Set<string> {
+  const words = new Set<string>()
+  for (const list of lists) for (const phrase of list) for (const word of phrase.split(' ')) words.add(word)
+  return words
+}
 
 /** Checks a language's data and makes it ready; throws where the data contradict themselves. */
 export function compile(source: LexiconSource): Compiled {
@@ -126,10 +130,9 @@ export function compile(source: LexiconSource): Compiled {
     subjects,
     number: entryOf([], size),
     unknown: entryOf([], size),
-    speller: spellerOf(wordsOf(spellable), [
-      ...wordsOf([...phrases.keys(), ...asides.keys()]),
-      ...lexicon.ordinary,
-      ...lexicon.skipped,
-    ]),
+    speller: spellerOf(
+      wordsOf(spellable),
+      wordsOf(phrases.keys(), asides.keys(), lexicon.ordinary, lexicon.skipped),
+    ),
   }
 }

@@ -8,7 +8,7 @@ export interface Entry {
 
 /** One node of the tree of phrases: the words that may follow, and the phrase that may end here. */
 export interface Node {
-  readonly next: Map<string, Node>
+  next: Map<string, Node>
   entry: Entry | null
 }
 
@@ -60,23 +60,29 @@ export function phrasesByClass(
 function inherited(phrase: string, phrases: Phrases, { finding, place, topic, kept }: Inheritance): number[] {
   const own = phrases.get(phrase)!
   if (!phrase.includes(' ') || !own.has(finding) || own.has(place) || own.has(topic)) return []
-  const words = phrase.split(' ')
+  const starts = [0]
+  for (let at = phrase.indexOf(' '); at >= 0; at = phrase.indexOf(' ', at + 1)) starts.push(at + 1)
   const inner: number[] = []
-  for (let start = 0; start < words.length; start++)
-    for (let end = start + 1; end <= words.length && end - start < words.length; end++) {
-      const part = phrases.get(words.slice(start, end).join(' '))
-      if (part?.has(finding) || part?.has(place) || part?.has(topic))
-        inner.push(...[...part].filter((id) => !own.has(id) && !kept.includes(id)))
+  for (const [k, start] of starts.entries())
+    for (let end = k + 1; end <= starts.length && end - k < starts.length; end++) {
+      const part = phrases.get(phrase.slice(start, end < starts.length ? starts[end]! - 1 : undefined))
+      if (part === undefined || part === own) continue
+      if (part.has(finding) || part.has(place) || part.has(topic))
+        for (const id of part) if (!own.has(id) && !kept.includes(id)) inner.push(id)
     }
   return inner
 }
+
+/** Most nodes lead nowhere; they share one empty map. */
+const LEAF = new Map<string, Node>()
 
 function plant(root: Node, phrase: string, entry: Entry, replace: boolean): void {
   let node = root
   for (const word of phrase.split(' ')) {
     let next = node.next.get(word)
     if (!next) {
-      next = { next: new Map(), entry: null }
+      next = { next: LEAF, entry: null }
+      if (node.next === LEAF) node.next = new Map()
       node.next.set(word, next)
     }
     node = next

@@ -55,9 +55,9 @@ function startsAlike(typed: string, word: string): boolean {
 }
 
 /** Builds the look-up over forms with letters left out, so that one word costs a bounded number of look-ups. */
-export function spellerOf(lexicon: readonly string[], ordinary: readonly string[]): Speller {
+export function spellerOf(lexicon: ReadonlySet<string>, ordinary: ReadonlySet<string>): Speller {
   const known = new Set([...lexicon, ...ordinary])
-  const words = [...new Set(lexicon)].filter((word) => slipsAllowed(word) > 0 && /^\p{L}+$/u.test(word))
+  const words = [...lexicon].filter((word) => slipsAllowed(word) > 0 && /^\p{L}+$/u.test(word))
   const forms = new Map<string, string[]>()
   const squeezed = new Map<string, string>()
   for (const word of words) {
