@@ -2,7 +2,7 @@ import { SIDES } from '../domain/checkin.ts'
 import type { Day } from '../domain/day.ts'
 import { REACHES } from '../domain/reach.ts'
 import type { Ask, Slot } from '../domain/reply/reading.ts'
-import { isCaudaEquina, SIGN_IDS, type SignId } from '../domain/signs/catalogue.ts'
+import { careOf, SIGN_IDS, type SignId } from '../domain/signs/catalogue.ts'
 import type { Texts } from '../text/index.ts'
 import type { Act, Button, Pick } from './message.ts'
 
@@ -139,6 +139,6 @@ export function hintedSign(texts: Texts, day: Day, sign: SignId): Question {
   const text =
     sign === 'self-harm'
       ? texts.client.hintedSelfHarm(question)
-      : texts.client.hintedSign(question, isCaudaEquina(sign))
+      : texts.client.hintedSign(question, careOf(sign) === 'emergency')
   return { ...calm('signs', day, text, buttons), pressing: true }
 }

@@ -4,55 +4,39 @@ import { isReach, REACHES } from '../domain/reach.ts'
 import { isSignId, SIGN_IDS, type SignId } from '../domain/signs/catalogue.ts'
 import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
-import type { Form } from './message.ts'
+import type { Field, Form, Option } from './message.ts'
 import type { Given } from './record.ts'
 import { plannedOn } from './rungs.ts'
+
+const numbers = (most: number): Option[] =>
+  Array.from({ length: most + 1 }, (_, n) => ({ value: String(n), label: String(n) }))
 
 /** The day's form: sessions, reach, pain, side and all signs with an explicit "none of these"; nothing pre-ticked. */
 export function checkInForm(draft: Draft, day: Day): Form {
   const { client, words, signs } = draft.texts
   const planned = plannedOn(draft.file, weekday(day))
-  const numbers = (most: number) =>
-    Array.from({ length: most + 1 }, (_, n) => ({ value: String(n), label: String(n) }))
+  const one = (name: string, label: string, options: readonly Option[]): Field => ({
+    name,
+    label,
+    kind: 'one',
+    options,
+    required: false,
+  })
+  const reaches = REACHES.map((reach) => ({ value: reach, label: words.reach(reach) }))
+  const sides = SIDES.map((side) => ({ value: side, label: words.side(side) }))
+  const allSigns = [
+    { value: 'none', label: client.noneOfThese },
+    ...SIGN_IDS.map((sign) => ({ value: sign, label: signs[sign].label })),
+  ]
   return {
     name: `check-in-${day}`,
     title: client.formTitle(day),
     fields: [
-      {
-        name: 'sessions',
-        label: client.form.sessions(planned),
-        kind: 'one',
-        options: numbers(planned + 2),
-        required: false,
-      },
-      {
-        name: 'reach',
-        label: client.form.reach,
-        kind: 'one',
-        options: REACHES.map((reach) => ({ value: reach, label: words.reach(reach) })),
-        required: false,
-      },
-      { name: 'pain', label: client.form.pain, kind: 'one', options: numbers(10), required: false },
-      {
-        name: 'side',
-        label: client.form.side,
-        kind: 'one',
-        options: (['left', 'right', 'both'] as const).map((side) => ({
-          value: side,
-          label: words.side(side),
-        })),
-        required: false,
-      },
-      {
-        name: 'signs',
-        label: client.form.signs,
-        kind: 'many',
-        options: [
-          { value: 'none', label: client.noneOfThese },
-          ...SIGN_IDS.map((sign) => ({ value: sign, label: signs[sign].label })),
-        ],
-        required: false,
-      },
+      one('sessions', client.form.sessions(planned), numbers(planned + 2)),
+      one('reach', client.form.reach, reaches),
+      one('pain', client.form.pain, numbers(10)),
+      one('side', client.form.side, sides),
+      { name: 'signs', label: client.form.signs, kind: 'many', options: allSigns, required: false },
     ],
   }
 }

@@ -47,7 +47,7 @@ export function clear(draft: Draft, by: string, on: Day, coach: string): void {
 /** After a message about self-harm: the coach has spoken with the client. */
 export function spokenWith(draft: Draft, coach: string): void {
   endSigns(draft, ['self-harm'], 'cleared', `spoken with by ${coach}`)
-  if (openSigns(draft.file).every((row) => !stopsDrills(row.care))) reopen(draft, coach)
+  if (openSigns(draft.file).every((row) => !stopsDrills(row.care))) reopen(draft, coach, true)
 }
 
 /** A `soon` sign that the coach has taken note of. */
@@ -63,17 +63,18 @@ function endSigns(draft: Draft, signs: readonly SignId[], state: 'cleared' | 'no
 }
 
 /** Each ladder starts one rung lower, and the first prompt asks the signs again. */
-function reopen(draft: Draft, coach: string): void {
+function reopen(draft: Draft, coach: string, spoken = false): void {
   const lock = openHold(draft.file, 'lock')
   if (!lock) return
   draft.put('hold', { ...lock, endedAt: draft.now, endedBy: coach })
   for (const alert of openAlerts(draft)) closeAlert(draft, alert, 'seen', coach)
-  for (const due of draft.file.dues)
-    if (['alert-step', 'untaken', 'urgent-follow-up'].includes(due.kind)) draft.drop('due', due.id)
+  for (const due of draft.file.dues) if (due.kind === 'urgent-follow-up') draft.drop('due', due.id)
   const lowered = lowerAll(draft, draft.today, 'clearance', coach)
   reschedulePrompt(draft)
+  const { client } = draft.texts
   const prompt = statusOf(draft.file) === 'active' && draft.file.plan ? draft.client.prompt : null
-  draft.toClient({ kind: 'cleared', text: draft.texts.client.cleared(prompt, lowered.length > 0) })
+  const text = spoken ? client.clearedSpoken(prompt) : client.cleared(prompt, lowered.length > 0)
+  draft.toClient({ kind: 'cleared', text })
   const step = draft.client.stage === 'screening' ? nextScreeningStep(draft) : null
   if (step !== null) carryScreening(draft, step, '')
 }

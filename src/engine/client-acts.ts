@@ -19,7 +19,13 @@ import { raiseSigns } from './urgent.ts'
 export function applyAct(draft: Draft, act: Act, values: readonly string[], words: string): Noted | null {
   switch (act.do) {
     case 'answer':
-      return answer(draft, act.ask as Ask, String(act.value), act.day as Day, act, values, words)
+      return answer(draft, act.ask as Ask, {
+        value: String(act.value),
+        day: act.day as Day,
+        act,
+        values,
+        words,
+      })
     case 'sign':
       return answerSign(draft, String(act.sign), act.value === 'yes', words)
     case 'pause':
@@ -40,19 +46,21 @@ function seen(draft: Draft, yes: boolean): string {
   return yes ? draft.texts.client.seenThanks : draft.texts.client.seenNotYet
 }
 
-function answer(
-  draft: Draft,
-  ask: Ask,
-  value: string,
-  day: Day,
-  act: Act,
-  values: readonly string[],
-  words: string,
-): Noted {
+interface Chosen {
+  readonly value: string
+  readonly day: Day
+  readonly act: Act
+  /** Of a list of which several may hold. */
+  readonly values: readonly string[]
+  readonly words: string
+}
+
+function answer(draft: Draft, ask: Ask, { value, day, act, values, words }: Chosen): Noted {
   const { client, words: word } = draft.texts
   if (ask === 'signs')
     return answerSigns(draft, value, day, values.length > 0 ? values : [String(act.chosen ?? '')], words)
   answeredNow(draft, ask)
+  const yes = value === 'yes'
   switch (ask) {
     case 'sessions':
       return keep(draft, day, { sessions: Number(value) }, client.notedSessions(Number(value)))
@@ -63,19 +71,9 @@ function answer(
         ? keep(draft, day, { reach: value }, client.notedReach(word.reach(value)))
         : noted(client.notKnown)
     case 'comfort':
-      return keep(
-        draft,
-        day,
-        { comfort: value === 'yes' },
-        value === 'yes' ? client.comfortYes : client.comfortNo,
-      )
+      return keep(draft, day, { comfort: yes }, yes ? client.comfortYes : client.comfortNo)
     case 'settled':
-      return keep(
-        draft,
-        day,
-        { settled: value === 'yes' },
-        value === 'yes' ? client.settledYes : client.settledNo,
-      )
+      return keep(draft, day, { settled: yes }, yes ? client.settledYes : client.settledNo)
     case 'side':
       return sideAnswer(draft, value, day, words)
     case 'barrier':

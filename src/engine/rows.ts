@@ -5,7 +5,18 @@ import type { GateSettings } from '../domain/ladder/plan.ts'
 import type { Reach } from '../domain/reach.ts'
 import type { Figures, Level, Proposal, RuleId } from '../domain/rules/assessment.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
-import type { Act, Asks, Message, MessageKind } from './message.ts'
+import type { AlertRow, AlertStepRow, AskedRow, DueRow, InboundRow, NoteRow } from './work-rows.ts'
+
+export type {
+  AlertRow,
+  AlertStepRow,
+  AskedRow,
+  DueKind,
+  DueRow,
+  InboundRow,
+  NoteRow,
+  OutboxRow,
+} from './work-rows.ts'
 
 /**
  * The rows of the store, one interface a table, each with a text `id` made of what the row stands for, so that
@@ -191,98 +202,6 @@ export interface DecisionRow {
   /** What had been proposed, and by which rules. */
   proposal: Proposal
   rules: readonly RuleId[]
-}
-
-export interface AlertRow {
-  id: string
-  clientId: string
-  signs: SignId[]
-  care: Care
-  openedAt: Date
-  takenBy: string | null
-  takenAt: Date | null
-  outcome: string | null
-  closedAt: Date | null
-}
-
-/** One delivery of an alert; step 0 is the first. */
-export interface AlertStepRow {
-  id: string
-  alertId: string
-  clientId: string
-  step: number
-  at: Date
-}
-
-/** A question that waits for its answer. */
-export interface AskedRow {
-  id: string
-  clientId: string
-  ask: Asks
-  day: Day
-  at: Date
-  /** Outbox key of the message that asked. */
-  message: string
-  /** True where silence counts as yes (a sign that somebody hinted at). */
-  pressing: boolean
-  /** What may be chosen, in the order shown: "2" in words is the second. */
-  options: { name: string; label: string; act: Act }[]
-}
-/** Something that is due at an instant; the row goes in the transaction that handles it. */
-export interface DueRow {
-  id: string
-  practiceId: string
-  clientId: string | null
-  kind: DueKind
-  at: Date
-  data: Record<string, unknown>
-}
-export type DueKind =
-  | 'prompt'
-  | 'reminder'
-  | 'deadline'
-  | 'alert-step'
-  | 'untaken'
-  | 'urgent-follow-up'
-  | 'digest'
-
-/** A platform id already applied. */
-export interface InboundRow {
-  id: string
-  clientId: string | null
-  at: Date
-}
-
-export interface NoteRow {
-  id: string
-  clientId: string
-  at: Date
-  by: string
-  text: string
-}
-
-/** A message to be delivered, and the ledger of what was. */
-export interface OutboxRow {
-  id: string
-  /** What the message stands for; unique, so that it can be written once only. */
-  key: string
-  /** Null for an answer to a stranger, kept only until it has gone. */
-  practiceId: string | null
-  clientId: string | null
-  kind: MessageKind
-  body: Message
-  /** 0 urgent, 1 alert, 2 answer, 3 prompt, 4 digest. */
-  priority: number
-  /** Order of writing. */
-  seq: number
-  state: 'waiting' | 'sent' | 'dropped' | 'failed'
-  notBefore: Date
-  expires: Date | null
-  attempts: number
-  sentAt: Date | null
-  channel: string | null
-  platformId: string | null
-  reason: string | null
 }
 
 export interface Rows {

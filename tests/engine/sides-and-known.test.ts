@@ -138,7 +138,10 @@ describe('known trouble', () => {
   })
 
   it('does not hide another sign', async () => {
-    const told = await practice.say('heron', 'numb between my legs since today. Slow to start to pee as always.')
+    const told = await practice.say(
+      'heron',
+      'numb between my legs since today. Slow to start to pee as always.',
+    )
     expect(told.some((message) => message.kind === 'urgent')).toBe(true)
   })
 })

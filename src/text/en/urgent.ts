@@ -40,8 +40,8 @@ export const urgent = {
     `Thank you for telling me about: ${signs.join(', ')}. Please have it looked at by a doctor or nurse in the next days. If it gets worse fast, go sooner. Your coach is told.`,
   severe:
     'That is a lot of pain, two check-ins in a row. Go easy today. If no position helps, or numbness, weakness, bladder or bowel trouble comes, be seen today; at once if it is sudden.',
-  hintedSign: (question: string, cauda: boolean): string =>
-    `I want to be sure I read this right. ${question}\nIf yes: stop, and ${cauda ? 'go to an emergency department or call your local emergency number' : 'get medical help'} – do not wait for me. If I hear nothing for 10 minutes I take it as yes.`,
+  hintedSign: (question: string, emergency: boolean): string =>
+    `I want to be sure I read this right. ${question}\nIf yes: stop, and ${emergency ? 'call your local emergency number or go to an emergency department' : 'see a doctor today'} – do not wait for me. If I hear nothing for 10 minutes I take it as yes.`,
   hintedSelfHarm: (question: string): string =>
     `I want to be sure I read this right, and it is good that you write. ${question}\nIf yes: please call a crisis line or your local emergency number now, or go to somebody you trust. If I hear nothing for 10 minutes I take it as yes and tell your coach.`,
   routineSigns:
@@ -104,5 +104,7 @@ export const urgent = {
     ]
       .filter((part) => part !== '')
       .join(' '),
+  clearedSpoken: (prompt: string | null): string =>
+    `Your coach has noted that you have spoken. ${prompt ? `Your next prompt comes at ${prompt}. ` : ''}If the thoughts come back, call the crisis line or your emergency number at once, and tell somebody.`,
   released: 'Your coach has noted that a clinician agrees with gentle drills. We can go on.',
 }
