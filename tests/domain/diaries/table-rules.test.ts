@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { COURSES, diaryOf } from '../../../src/domain/diaries/diary.ts'
+import { perMonth } from '../../../src/domain/diaries/measure.ts'
+import { listen } from '../../../src/domain/diaries/simulate.ts'
 import { ALARMS, alarmRules, SIMULATED, tableRule } from '../../../src/domain/diaries/table-rules.ts'
 import { RULES } from '../../../src/domain/rules/table.ts'
 
@@ -29,5 +31,19 @@ describe('rules read from full assessments', () => {
   it('every rule of the table is measured or needs what the diaries do not hold', () => {
     const held = RULES.map(({ id }) => id).filter((id) => !SIMULATED.includes(id))
     expect(held).toEqual(['sign', 'flare', 'adherence', 'gate'])
+    for (const { id, falseAlarms } of RULES)
+      expect([id, falseAlarms === null]).toEqual([id, held.includes(id)])
   })
+
+  it('the rates in the table are those of the model', () => {
+    const settings = { clients: 60, weeks: 13, seed: 7 }
+    const heard = listen(settings, 'stable', Object.fromEntries(SIMULATED.map((id) => [id, tableRule(id)])))
+    const months = (settings.clients * settings.weeks * 7) / 30.4
+    for (const { id, falseAlarms } of RULES) {
+      if (falseAlarms === null) continue
+      // episodes are counted: four times the spread of a count, and what rounding hides
+      const chance = 4 * Math.sqrt(falseAlarms / months) + 0.005
+      expect(Math.abs(perMonth(heard[id]!) - falseAlarms), id).toBeLessThan(chance)
+    }
+  }, 60_000)
 })
