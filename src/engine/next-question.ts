@@ -98,8 +98,9 @@ function afterValues(draft: Draft, row: CheckInRow): Question | null {
   const { day } = row
   if (shouldAskSigns(draft, day)) return routineSigns(texts, day)
   const asksHere = day === lastAnswered(draft.file) && !openHold(draft.file, 'park')
-  if (asksHere && row.comfort === null && assessOn(draft, day).askComfort)
-    return yesNoQuestion(texts, 'comfort', day, texts.client.askComfort)
+  const comfort = asksHere && row.comfort === null ? assessOn(draft, day).comfortOf : null
+  if (comfort && !refusedLately(draft, day))
+    return yesNoQuestion(texts, 'comfort', day, texts.client.askComfort(comfort.ladder, comfort.rung))
   const adherence = draft.file.flags.find((flag) => flag.rule === 'adherence' && flag.closedAt === null)
   if (!adherence || adherence.figures.asked === true) return null
   draft.put('flag', { ...adherence, figures: { ...adherence.figures, asked: true } })
@@ -126,3 +127,13 @@ const saysOfSigns = ({ denied, signs }: CheckInRow): boolean =>
 const isWorsening = (draft: Draft, { day, pain }: CheckInRow): boolean =>
   (pain ?? 0) >= HIGH_PAIN ||
   draft.file.flags.some((flag) => WORSENING.includes(flag.rule) && flag.day === day)
+
+/** A "no" to comfort holds for this many answered days, so that it is not asked again every day. */
+const COMFORT_DAYS = 3
+
+const refusedLately = ({ file }: Draft, day: Day): boolean =>
+  file.checkIns
+    .filter((row) => row.day < day && answered(row))
+    .sort((a, b) => (a.day < b.day ? 1 : -1))
+    .slice(0, COMFORT_DAYS - 1)
+    .some((row) => row.comfort === false)

@@ -78,6 +78,8 @@ export function assess(history: History, on: Day, ladders: readonly Ladder[] = L
   const flags = [...signFlags(open, on), ...alarmFlags(found, on), ...stateFlags(view, alarms, ladders)].sort(
     byWeight,
   )
+  const verdict = open.length === 0 ? gateVerdict(view, alarms, ladders) : null
+  const asked = verdict?.askComfort ? { ladder: verdict.ladder, rung: verdict.rung } : null
   return {
     on,
     direction: directionOf(view),
@@ -86,7 +88,8 @@ export function assess(history: History, on: Day, ladders: readonly Ladder[] = L
     adherence: adherenceOf(view),
     flags,
     ...propose(flags, open, view, ladders),
-    askComfort: open.length === 0 && gateVerdict(view, alarms, ladders)?.askComfort === true,
+    askComfort: asked !== null,
+    comfortOf: asked,
     askSettled: open.length === 0 && asksSettled(view),
     openSigns: open,
   }

@@ -128,6 +128,8 @@ export interface Assessment {
   readonly ladder: LadderId | null
   /** True where all of the gate holds but the client's own "comfortable": then it is asked. */
   readonly askComfort: boolean
+  /** The rung that the question is about, where it is asked. */
+  readonly comfortOf: { readonly ladder: LadderId; readonly rung: number } | null
   /** True where the latest answered day counts as a flare: the next prompt asks "back to how it was before?". */
   readonly askSettled: boolean
   /** Signs open on that day (not yet cleared, or noted where `soon`). */

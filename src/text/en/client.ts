@@ -96,7 +96,8 @@ export const client = {
     'Is it the same leg as before, the other one, or both? If it is both, stop your drills now. If I hear nothing for 10 minutes I take it as both.',
   side: { same: 'The same leg', other: 'The other leg', both: 'Both legs' },
   askDay: 'Which day is this about? I can fill in the last three days.',
-  askComfort: 'One more thing: does this step feel comfortable now?',
+  askComfort: (ladder: string, rung: number): string =>
+    `One more thing: does “${drillName(ladder, rung)}” feel comfortable now?`,
   askSettled: 'Yesterday was sore after your sessions. Is it back to how it was before?',
   askBarrier: 'Some sessions were missed this week, and that happens. What got in the way most?',
   barrier: {

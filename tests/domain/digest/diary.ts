@@ -85,6 +85,7 @@ export const assessment = (on: Day, given: Partial<Assessment> = {}): Assessment
   reasons: [],
   ladder: null,
   askComfort: false,
+  comfortOf: null,
   askSettled: false,
   openSigns: [],
   ...given,
