@@ -1,3 +1,4 @@
+import { once } from 'node:events'
 import type { Io } from './io.ts'
 
 interface Verb {
@@ -25,9 +26,19 @@ const usage = (): string =>
     'Each verb has --help.',
   ].join('\n')
 
+/** One wait shared by all lines written meanwhile. */
+let draining: Promise<void> | null = null
+function drained(): Promise<void> {
+  draining ??= once(process.stdout, 'drain').then(() => {
+    draining = null
+  })
+  return draining
+}
+
 const io: Io = {
   stdin: process.stdin,
-  out: (line) => void process.stdout.write(`${line}\n`),
+  // without the wait, a slow reader would let unread lines pile up in memory
+  out: (line) => (process.stdout.write(`${line}\n`) ? undefined : drained()),
   err: (line) => void process.stderr.write(`${line}\n`),
 }
 
@@ -38,7 +49,7 @@ async function main(argv: readonly string[]): Promise<number> {
     return 2
   }
   if (name === '--help' || name === '-h' || name === 'help') {
-    io.out(usage())
+    await io.out(usage())
     return 0
   }
   const verb = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined
@@ -48,7 +59,7 @@ async function main(argv: readonly string[]): Promise<number> {
   }
   const { run, help } = await verb.load()
   if (args.includes('--help') || args.includes('-h')) {
-    io.out(help)
+    await io.out(help)
     return 0
   }
   return run(args, io)
