@@ -6,7 +6,8 @@ import { z } from 'zod'
 import { isDay } from '../domain/day.ts'
 import { readReply } from '../domain/reply/read.ts'
 import { ASKS, type Reading } from '../domain/reply/reading.ts'
-import { echo } from '../text/en/echo.ts'
+import { echo as echoEn } from '../text/en/echo.ts'
+import { echo as echoEs } from '../text/es/echo.ts'
 import type { Io } from './io.ts'
 import { emptyTally, scoreLine, type Tally, tally } from './parse-score.ts'
 
@@ -81,6 +82,8 @@ function read(line: Line): Reading {
   })
 }
 
+const echoIn = (locale: string) => (locale.toLowerCase().startsWith('es') ? echoEs : echoEn)
+
 function output(line: Line, r: Reading): Record<string, unknown> {
   const { sessions, reach, pain, day, side, signs, denied, care, missing, unsure, intent, others } = r
   const fields = {
@@ -96,7 +99,7 @@ function output(line: Line, r: Reading): Record<string, unknown> {
     unsure,
     intent,
     others,
-    echo: echo(r),
+    echo: echoIn(line.locale)(r),
   }
   return line.id === undefined ? fields : { id: line.id, ...fields }
 }

@@ -1,5 +1,6 @@
 import { addDays, type Day, daysBetween, isDay, WEEKDAYS, weekday } from '../day.ts'
 import { type Item, isMark, makeItem } from './items.ts'
+import type { Language } from './lexicon/compile.ts'
 import type { ReadingContext } from './reading.ts'
 
 const pad = (n: number): string => String(n).padStart(2, '0')
@@ -30,7 +31,7 @@ function isoDate(items: readonly Item[], at: number): Day | null {
   return isDay(day) ? day : null
 }
 
-const ENDINGS: readonly string[] = ['unit', 'nth', 'outOf', 'article']
+const ENDINGS: readonly string[] = ['unit', 'nth', 'outOf', 'article', 'of']
 
 /** "3 March", "3rd of March", "March 3": how many items it takes and the day of the month. */
 function monthDate(items: readonly Item[], at: number, today: Day): readonly [number, Day] | null {
@@ -48,25 +49,49 @@ function monthDate(items: readonly Item[], at: number, today: Day): readonly [nu
   return day ? [2 + ending, day] : null
 }
 
+/** "3/4/2026", "03/04", "3/4:": day, then month; a bare "3/4" may be two values. */
+function slashDate(items: readonly Item[], at: number, today: Day): readonly [number, Day] | null {
+  const d = items[at]
+  const m = items[at + 2]
+  if (d?.cue !== 'num' || m?.cue !== 'num' || !isMark(items[at + 1], '/') || !m.tight) return null
+  const year = items[at + 4]
+  if (isMark(items[at + 3], '/') && year?.cue === 'num' && year.tight) {
+    const day = `${year.text.length === 2 ? '20' : ''}${year.text}-${pad(m.value)}-${pad(d.value)}`
+    return isDay(day) ? [5, day] : null
+  }
+  const written = (d.text.length === 2 && m.text.length === 2) || isMark(items[at + 3], ':')
+  const day = written ? lastDate(m.value, d.value, today) : null
+  return day ? [3, day] : null
+}
+
 /** "2 days ago" */
 function daysAgo(items: readonly Item[], at: number, today: Day): readonly [number, Day] | null {
-  const n = items[at]
-  const unit = items[at + 1]
-  const ago = items[at + 2]
+  const first = Number(items[at]?.cue === 'ago')
+  const n = items[at + first]
+  const unit = items[at + first + 1]
+  const ago = first === 1 ? items[at] : items[at + 2]
   if (n?.cue !== 'num' || !Number.isInteger(n.value) || n.value > 60) return null
   if (unit?.cue === 'dayUnit' && ago?.cue === 'ago') return [3, addDays(today, -n.value)]
   return null
 }
 
-function dateAt(items: readonly Item[], at: number, context: ReadingContext): readonly [number, Day] | null {
+function dateAt(
+  items: readonly Item[],
+  at: number,
+  context: ReadingContext,
+  language: Language,
+): readonly [number, Day] | null {
   const { today, promptDay } = context
   const item = items[at]!
   if (item.cue === 'weekday') return [1, lastWeekday(item.value, today)]
   // "today" after midnight is still the day of the latest prompt
   if (item.cue === 'day') return [1, item.value === 0 ? promptDay : addDays(today, -item.value)]
+  if (item.cue === 'ago') return daysAgo(items, at, today)
   if (item.cue !== 'num' && item.cue !== 'month') return null
   const iso = isoDate(items, at)
   if (iso) return [5, iso]
+  const slashed = language.dayFirst ? slashDate(items, at, today) : null
+  if (slashed) return slashed
   return monthDate(items, at, today) ?? daysAgo(items, at, today)
 }
 
@@ -74,12 +99,12 @@ function dateAt(items: readonly Item[], at: number, context: ReadingContext): re
 export const A_WEEKDAY = 7
 
 /** Day words and dates become one item each, with the calendar date meant. */
-export function joinDates(items: readonly Item[], context: ReadingContext): Item[] {
+export function joinDates(items: readonly Item[], context: ReadingContext, language: Language): Item[] {
   const saysToday = items.some((item) => item.cue === 'day' && item.value === 0)
   const near = saysToday ? { ...context, today: context.promptDay } : context
   const out: Item[] = []
   for (let at = 0; at < items.length; ) {
-    const found = dateAt(items, at, near)
+    const found = dateAt(items, at, near, language)
     if (!found) {
       out.push(items[at]!)
       at += 1

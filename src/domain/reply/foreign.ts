@@ -1,4 +1,4 @@
-import { type Item, isMark } from './items.ts'
+import { type Item, isBreak, isMark } from './items.ts'
 import { isNum, type Join, skipped } from './rewrite.ts'
 
 /** Digits glued to letters that are no name of ours ("gr8", "b4", "2day"), and vertebrae ("L5/S1"). */
@@ -62,6 +62,17 @@ function afterName(items: readonly Item[], at: number): ReturnType<Join> {
   if (!isNum(items[end])) return null
   if ((isMark(items[end + 1], '/') || items[end + 1]?.cue === 'outOf') && isNum(items[end + 2])) end += 2
   return [end - at + 1, [skipped(items, at, end)]]
+}
+
+/** "2 sessions left", "me falta una": what is still to do is not what was done. */
+export const outstanding: Join = (items, at) => {
+  const a = items[at]
+  const b = items[at + 1]
+  if (isNum(a) && b?.cue === 'notYet') return [2, [skipped(items, at, at), b]]
+  // "left" for what remains stands at the end of its clause; before a limb it is the side
+  if (isNum(a) && b?.cue === 'session' && items[at + 2]?.cue === 'left' && isBreak(items[at + 3]))
+    return [2, [skipped(items, at, at), Object.assign(b, { cue: 'notYet' })]]
+  return a?.cue === 'notYet' && isNum(b) ? [2, [a, skipped(items, at + 1, at + 1)]] : null
 }
 
 /** A number before a word that is none of ours counts something else ("2 dogs"). */

@@ -1,5 +1,6 @@
-import { counted, foreign, glued } from './foreign.ts'
+import { counted, foreign, glued, outstanding } from './foreign.ts'
 import { type Item, isMark } from './items.ts'
+import type { Language } from './lexicon/compile.ts'
 import { isNum, type Join, merged, rewrite, skipped } from './rewrite.ts'
 
 /** "four point five" */
@@ -20,6 +21,16 @@ const decimalComma: Join = (items, at) => {
     return null
   const named = ['pain', 'be', 'article', 'zone', 'painLetter', 'was'].includes(items[at - 1]?.cue ?? '')
   return named ? [3, [merged(a, b, a.value + 0.5)]] : null
+}
+
+/** "3,5" and "3,25" where the comma is the decimal sign of the language. */
+const commaAlways: Join = (items, at) => {
+  const a = items[at]
+  const comma = items[at + 1]
+  const b = items[at + 2]
+  const touches = isMark(comma, ',') && comma!.tight && b?.tight
+  if (!isNum(a) || !touches || !isNum(b) || !Number.isInteger(b.value) || b.text.length > 2) return null
+  return [3, [merged(a, b, a.value + b.value / 10 ** b.text.length)]]
 }
 
 /** "4 and a half", "four-and-a-half", "4 1/2" is left to its parts. */
@@ -140,14 +151,23 @@ const allOf: Join = (items, at) => {
 /** Each pass sees what the one before has joined. */
 const PASSES: readonly (readonly Join[])[] = [
   [glued, decimal, decimalComma, andHalf],
-  [foreign],
+  [outstanding, foreign],
   [outOf],
   [change, changeBack, range],
   [bound, allOf, counted],
 ]
 
+/** "2 de 2" counts out of two; in "dolor de 4" the same word is small. */
+function settleOf(items: readonly Item[]): void {
+  items.forEach((item, at) => {
+    if (item.cue === 'of') item.cue = isNum(items[at - 1]) && isNum(items[at + 1]) ? 'outOf' : 'article'
+  })
+}
+
 /** Numbers as they are meant: decimals, scales, ranges and changes joined, numbers of other things set aside. */
-export function joinNumbers(items: readonly Item[], planned: number): Item[] {
+export function joinNumbers(items: readonly Item[], planned: number, language: Language): Item[] {
+  settleOf(items)
   if (!items.some(isNum)) return [...items]
-  return PASSES.reduce<readonly Item[]>((joined, rules) => rewrite(joined, rules, planned), items) as Item[]
+  const read = language.decimalComma ? rewrite(items, [commaAlways], planned) : items
+  return PASSES.reduce<readonly Item[]>((joined, rules) => rewrite(joined, rules, planned), read) as Item[]
 }

@@ -99,7 +99,7 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const folded = fold(text)
   const tokens = tokenise(folded)
   const { items: raw, words, courteous } = itemise(tokens, language)
-  const items = joinNumbers(joinDates(raw, context), context.planned)
+  const items = joinNumbers(joinDates(raw, context, language), context.planned, language)
   setScopes(items)
   const corrects = applyCorrections(items)
   if (corrects) settleDenied(items, context.planned)

@@ -12,6 +12,7 @@ const OPENS = new Set<Item['cue']>([
   ...([
     'num',
     'unitBefore',
+    'notYet',
     'clock',
     'dayUnit',
     'all',

@@ -74,6 +74,8 @@ function setAside(items: readonly Item[]): void {
   for (let at = 0; at < items.length; at++) {
     const item = items[at]!
     const asks = item.cue === 'ask' && (opens || item.text.includes(' '))
+    if (isMark(item, '¿') || (item.cue === 'be' && opens && isMark(items[endOfSentence(items, at)], '?')))
+      forget(items, at + 1, endOfSentence(items, at + 1))
     if (asks || item.cue === 'later' || item.cue === 'someone') forget(items, at, endOfChunk(items, at))
     if (item.cue === 'past') forget(items, startOfChunk(items, at), pastEnd(items, at))
     opens = isBreak(item) || ((item.cue === 'soft' || item.cue === 'and') && opens)

@@ -40,6 +40,17 @@ function hoursOfPain(
   return sessionsKnown || hours.some((n) => n.value > most) ? hours : 'ask'
 }
 
+/** "1 this morning and 1 tonight": one each time, together the sessions. */
+function addHours(items: readonly Item[], planned: number): void {
+  const numbers = items.filter((i) => i.cue === 'num' && !i.unread && !i.denied)
+  const ones = numbers.filter((n) => n.value === 1 && n.slot === null && isHour(items[items.indexOf(n) + 1]))
+  const [first, ...rest] = ones
+  if (!first || rest.length === 0 || ones.length > planned) return
+  first.value = ones.length
+  first.slot = 'sessions'
+  for (const n of rest) n.unread = true
+}
+
 function isUnplacedDone(items: readonly Item[], pairs: readonly Labelled[]): Item | undefined {
   return items.find((i) => i.cue === 'done' && !i.unread && !i.denied && !pairs.some((p) => p.label === i))
 }
@@ -58,6 +69,7 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
     unsure: new Set(),
     evidence: [],
   }
+  addHours(items, planned)
   const missed = sessionsInWords(items, planned, language)
   const pairs = pairLabels(items)
   const numbers = sortNumbers(items, pairs)

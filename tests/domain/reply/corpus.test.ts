@@ -5,6 +5,7 @@ import { readReply } from '../../../src/domain/reply/read.ts'
 import type { Ask } from '../../../src/domain/reply/reading.ts'
 
 interface Line {
+  readonly locale?: string
   readonly text: string
   readonly planned?: number
   readonly asked?: Ask
@@ -16,17 +17,18 @@ interface Line {
 const RIGHT = 97
 const SILENT = 0.5
 
-const lines = readFileSync(new URL('corpus/en.jsonl', import.meta.url), 'utf8')
-  .trim()
-  .split('\n')
-  .map((line): Line => JSON.parse(line) as Line)
+const linesOf = (language: string): Line[] =>
+  readFileSync(new URL(`corpus/${language}.jsonl`, import.meta.url), 'utf8')
+    .trim()
+    .split('\n')
+    .map((line): Line => JSON.parse(line) as Line)
 
 const read = (line: Line) =>
   readReply(line.text, {
     planned: line.planned ?? 2,
     today: '2026-03-04',
     promptDay: '2026-03-04',
-    locale: 'en',
+    locale: line.locale ?? 'en',
     asked: line.asked ?? null,
   })
 
@@ -34,14 +36,19 @@ describe('corpus of replies', () => {
   const printed: string[] = []
   afterAll(() => console.log(printed.join('\n')))
 
-  it.each(['seen while tuning', 'set aside'])('%s', (part) => {
+  it.each([
+    ['en', 'seen while tuning', 300],
+    ['en', 'set aside', 300],
+    ['es', 'seen while tuning', 190],
+    ['es', 'set aside', 90],
+  ])('%s, %s', (language, part, least) => {
     const sum = emptyTally()
-    for (const line of lines) {
+    for (const line of linesOf(language)) {
       if ((line.part === 'kept') !== (part === 'set aside')) continue
       tally(sum, line.expect, read(line) as unknown as Record<string, unknown>)
     }
-    printed.push(scoreLine(part, sum))
-    expect(sum.replies).toBeGreaterThan(300)
+    printed.push(scoreLine(`${language}, ${part}`, sum))
+    expect(sum.replies).toBeGreaterThan(least)
     expect((100 * sum.slotsRight) / sum.slots).toBeGreaterThanOrEqual(RIGHT)
     expect((100 * sum.silent) / sum.slots).toBeLessThanOrEqual(SILENT)
   })

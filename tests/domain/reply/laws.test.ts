@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest'
 import { isReach, REACHES } from '../../../src/domain/reach.ts'
 import { readReply } from '../../../src/domain/reply/read.ts'
 import { ASKS, INTENTS, type Reading, type ReadingContext, SLOTS } from '../../../src/domain/reply/reading.ts'
-import { echo } from '../../../src/text/en/echo.ts'
+import { echo as echoEn } from '../../../src/text/en/echo.ts'
+import { echo as echoEs } from '../../../src/text/es/echo.ts'
 
 const context: ReadingContext = {
   planned: 2,
@@ -142,7 +143,8 @@ describe('laws of reading', () => {
         for (const pain of [null, 0, 1, 4, 10]) {
           if (reach === 'none' && pain !== 0) continue
           const day = { day: context.today, sessions, reach, pain }
-          expect(read(echo(day)), echo(day)).toMatchObject({ sessions, reach, pain })
+          for (const [locale, echo] of [['en', echoEn] as const, ['es', echoEs] as const])
+            expect(read(echo(day), { locale }), echo(day)).toMatchObject({ sessions, reach, pain })
         }
   })
 

@@ -21,6 +21,8 @@ export type Phrasebook<T> = ReadonlyMap<string, readonly Phrase<T>[]>
 
 export interface Language {
   readonly language: string
+  readonly decimalComma: boolean
+  readonly dayFirst: boolean
   readonly cues: Phrasebook<Meaning>
   readonly within: Phrasebook<Intent>
   readonly whole: ReadonlyMap<string, Intent>
@@ -90,6 +92,8 @@ export function compile(data: LexiconData): Language {
   const phrases = [...meanings.keys(), ...lexicon.known, ...within.map(([phrase]) => phrase)]
   return {
     language: lexicon.language,
+    decimalComma: lexicon.decimalComma,
+    dayFirst: lexicon.dayFirst,
     cues: book([...meanings]),
     within: book(within),
     whole: new Map(

@@ -1,9 +1,10 @@
 import { compile, type Language } from './compile.ts'
 import { en } from './en/index.ts'
+import { es } from './es/index.ts'
 import { LEXICON_VERSION } from './version.ts'
 
 /** A language is a folder of data and one line here. */
-const LANGUAGES: readonly Language[] = [compile(en)]
+const LANGUAGES: readonly Language[] = [compile(en), compile(es)]
 
 /** The language of a locale ("en-GB" is en); the first where there is none yet. */
 export function languageOf(locale: string): Language {

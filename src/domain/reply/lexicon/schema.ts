@@ -50,6 +50,7 @@ export const CUES = {
   between: 'opens a range',
   outOf: 'before the top of a scale',
   point: 'between two numbers a decimal',
+  of: 'between two numbers the same as `outOf`, elsewhere an article',
   percent: 'a share, no value',
   atMost: 'the number after it is the worst',
   limit: 'bounds a number without giving it: asked back',
@@ -97,6 +98,10 @@ export type Barrier = (typeof BARRIERS)[number]
 
 export const LexiconSchema = z.strictObject({
   language: z.string().regex(/^[a-z]{2}$/),
+  /** "3,5" is three and a half wherever it stands. */
+  decimalComma: z.boolean(),
+  /** "3/4/2026" is the third of April. */
+  dayFirst: z.boolean(),
   zones: z.record(z.enum(REACHES), phrases),
   /** Forms among the zones that mean both sides after "both". */
   pairs: phrases,

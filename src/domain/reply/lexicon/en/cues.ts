@@ -129,7 +129,9 @@ const doing = {
     not do all, did not do both, did not do everything
   `,
   notYet: `
-    left to do, still left, to go, left to go, more to go, more to do, still to go, not yet, havent yet,
+    sessions to go, session to go, sessions remaining, session remaining,
+    remaining, sessions left to do, session left to do, exercises left, drills left, sessions still to do,
+    session still to do, left to do, still left, to go, left to go, more to go, more to do, still to go, not yet, havent yet,
     still to do, yet to do, havent done them yet, havent done it yet, not done yet, havent done any yet,
     none yet, nothing yet
   `,

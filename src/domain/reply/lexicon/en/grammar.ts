@@ -76,6 +76,7 @@ const numbersAndJoints = {
     between, fluctuating between
   `,
   outOf: 'out of, of, outta, over, of a possible, out of a possible, of the, of my',
+  of: '',
   point: 'point, dot',
   percent: 'percent, per cent',
   atMost: `

@@ -8,6 +8,8 @@ import { barriers, intents, keyboard } from './talk.ts'
 /** English, British and American, with the shorthand of people on a phone. */
 export const en: LexiconData = {
   language: 'en',
+  decimalComma: false,
+  dayFirst: false,
   zones,
   pairs,
   numbers,

@@ -1,0 +1,115 @@
+import type { LexiconData } from '../schema.ts'
+
+type Cues = LexiconData['cues']
+
+const scope = {
+  compare:
+    'que, que el, que la, comparado con, que lo de, respecto a, como, antes, antes de, despues, despues de, por culpa de, debido a',
+  no: `
+    no, no en el, no en la, ni, ni en el, ni en la, sin, nunca, jamas, nada en, nada en el, nada en la, nada
+    en los, nada por debajo de, nada debajo de, no llega, no llega al, no llega a, no me llega al, no me llega
+    a, ya no llega al, ya no llega a, no llega hasta, ya no me llega al, ya no me llega a, no llego al, no
+    llego a, sin dolor en, sin dolor en el, sin dolor en la, no me duele el, no me duele la, no me duelen los,
+    no me duelen las, no duele el, no duele la, no tengo dolor en el, no tengo dolor en la, no hay dolor en
+    el, no hay dolor en la, ya no en el, ya no en la, ya no me duele el, ya no me duele la, ningun dolor en
+    el, ningun dolor en la, ya no, tampoco, sin molestias en el, sin molestias en la, no baja al, no baja a,
+    en lugar de, en vez de, no siento nada en el, no siento nada en la
+  `,
+  clear:
+    'bien, perfecto, perfecta, ok, sano, normal, libre, limpio, limpia, tranquilo, tranquila, mejorado, sin problema, sin problemas, se fue, desaparecio, ya esta bien, esta bien',
+  was: 'estaba, era, fue, estuvo, eran, tenia, tuve, habia',
+  now: 'ahora, ahorita, actualmente, en este momento, ya, ahora mismo',
+  only: 'solo, solamente, solo en el, solo en la, solo el, solo la, unicamente, nomas, nada mas, se queda en, se queda en la, se queda en el, hasta ahi, solo hasta, solo a',
+  past: 'antes era, la semana pasada, hace semanas, hace una semana, hace dos semanas, hace tres semanas, hace meses, hace un mes, el mes pasado, el ano pasado, hace un ano, hace anos, hace tiempo, al empezar, cuando empece, solia, el fin de semana, la ultima vez, antiguamente',
+  but: 'pero, aunque, sin embargo, mientras que, peroo',
+  except:
+    'excepto, excepto en el, excepto en la, salvo en el, salvo en la, menos en el, menos en la, aparte de',
+} satisfies Partial<Cues>
+
+const numbersAndJoints = {
+  or: 'o, u, o quizas, o tal vez, o a lo mejor, o asi',
+  and: 'y, e, mas, ademas, tambien, tb, tmb',
+  to: 'a, a un, pasando a, subiendo a, bajando a',
+  from: 'empezo en, empezo con, partiendo de',
+  change:
+    'bajo de, bajo de un, subio de, subio de un, paso de, paso de un, ha bajado de, ha subido de, ha pasado de, cambio de, disminuyo de, aumento de, fue de, mejoro de, empeoro de',
+  between: 'entre, entre un, entre el, oscila entre, varia entre',
+  outOf: 'sobre, sobre un total de, de un total de, de un maximo de',
+  of: 'de',
+  point: 'coma, punto',
+  percent: 'por ciento, porciento',
+  atMost:
+    'maximo, como mucho, como mucho un, como maximo, como maximo un, maximo de, un maximo de, maximo un, no mas de, no mas de un, no paso de, no pasa de, nunca paso de, nunca mas de, no supera el, no supero el, llego a un, llega a un, subio a, subio a un, sube a, sube a un, hasta un, hasta llegar a un, pico de, el peor fue',
+  limit:
+    'menos de, menos de un, mas de, mas de un, al menos, al menos un, por lo menos, por lo menos un, minimo, mayor que, menor que, superior a, inferior a',
+  maybe:
+    'quizas, quiza, tal vez, a lo mejor, puede que, quizas un, quiza un, tal vez un, puede ser, a veces un, talvez',
+} satisfies Partial<Cues>
+
+const smallWords = {
+  article: `
+    un, el, la, los, las, lo, mi, mis, unos, unas, su, sus, este, esta, unos cuantos, aproximadamente, aprox, casi un, como un, como una, mas o menos, mas o menos un, unos, sobre un, con, con un, para, alrededor de un, digamos, cosa de, algo asi como un, dl, una especie de, en total, total, exactamente, de un, de unos, en un, a nivel, calculo, calculo que un, creo que un, creo
+  `,
+  be: 'es, esta en, son, estoy, estoy en, siento, sigue, sigue en, sigo con, sigo en, anda, anda en, anda por, tengo, tengo un, tengo el, hay, ha sido, es de, era de, estan, queda en, se siente, noto, sigue siendo, estamos',
+  soft: `
+    me, te, se, yo, muy, mucho, muchisimo, bastante, tan, pues, bueno, buenas, hola, ola, holi, hey, oye, ey, buenos dias, buen dia, buenas tardes, buenas noches, k tal, q tal, que tal, coach, entrenador, entrenadora, profe, jaja, jajaja, jajajaja, jeje, uf, uff, pff, pf, ntp, la verdad, por favor, porfa, xfa, todavia, aun, asi, aqui, ahi, alli, tio, amigo, che, compa, resultado, reporte, informe, registro, parte diario, en fin, luego, entonces, en resumen, resumen, hoy dia, eso, eso es, es todo, nada mas que decir, sintomas, sintoma, todo bien, todo ok, todo tranquilo, un poco, poco, poquito a poco, algo, porque, xq, xk, pq, tmbn, vamos, venga, hoy x hoy, tranqui, entumecido, adormecido, sobre todo, q, k, m, quejarme, pues nada, y nada, hoy toco, adormecimiento, signos, senales
+  `,
+} satisfies Partial<Cues>
+
+const talk = {
+  correction: `
+    quise decir, queria decir, quiero decir, digo, correccion, corrijo, rectifico, mejor dicho, me equivoque,
+    me he equivocado, error, es decir, no espera, espera no, espera, no perdon, perdon quise decir, ups, uy,
+    cambialo a, cambia a, corrige a, deberia ser, deberia haber sido, ponle
+  `,
+  sorry: 'perdon, perdona, lo siento, disculpa, disculpe, en realidad, sorry',
+  later: `
+    manana, voy a, voy a hacer, vamos a, hare, tratare, intentare, pienso hacer, pienso, planeo, espero hacer,
+    quiero hacer, tengo que hacer, proximo, proxima, mas tarde hare, luego hare, objetivo, mi objetivo, meta,
+    la meta, pasado manana, me gustaria, deberia hacer, debo hacer
+  `,
+  someone:
+    'mi padre, mi madre, mi papa, mi mama, mi mujer, mi esposa, mi marido, mi esposo, mi hermano, mi hermana, mi hijo, mi hija, mi amigo, mi amiga, un amigo, una amiga, mi pareja, mi novio, mi novia, mi abuelo, mi abuela, mi jefe, mi tio, mi tia, mi vecino, mi vecina, mi perro, mi medico, mi companero',
+  ask: 'puedo, podria, debo, deberia, tengo que, es normal, es malo, es bueno, cual, cuales, cuanto, cuanta, cuantas, cuantos, cuando, por que, qual, que hago, que pasa si, como hago, como se, hay que, que significa, sera, que debo, una pregunta, pregunta, tengo una pregunta, se puede, crees que',
+  unit: `
+    minutos, minuto, min, mins, horas, hora, hrs, hs, h, segundos, seg, semanas, semana, meses, mes, anos,
+    ano, km, kms, kilometros, kilometro, metros, metro, kg, kilos, kilo, mg, ml, litros, pastillas, pastilla,
+    paracetamol, ibuprofeno, ibuprofenos, paracetamoles, tabletas, pasos, repeticiones, reps, series,
+    escalones, pisos, personas, hijos, cafes, cervezas, perros, veces al dia, veces por semana, grados, cm,
+    vueltas, largos, am, pm, euros, pesos, dolares, reuniones, turnos, noches, calmantes, analgesicos,
+    comprimidos, cojines, almohadas, horas de sueno, veces anoche, remadas
+  `,
+  unitBefore:
+    'semana numero, energia, estres, sueno, calidad de sueno, esfuerzo, animo, fatiga, motivacion, edad, numero, fase, etapa, paso numero, autobus, bus, tome, tomo, l, version, pagina, capitulo, habitacion, peldano, sem, bebi, sali con',
+  setsOf: 'series de, repeticiones de, tandas de, vueltas de',
+  clock:
+    'a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',
+  yes: 'si, si claro, sii, sip, claro, por supuesto, vale si, afirmativo, desde luego, una de estas, alguna de estas, yes, efectivamente, si senor, siii, claro que si, exacto',
+  nope: 'nop, no no, para nada, en absoluto, que va, ninguna de estas, ninguno de estos, ninguna de esas, ninguno de ellos, no la verdad, nada de eso, negativo, noo, sin senales, ninguna senal',
+  thanks:
+    'gracias, muchas gracias, mil gracias, grax, grcs, muchisimas gracias, gracias coach, se agradece, te lo agradezco, saludos, un saludo, adios, chao, chau, hasta manana, hasta luego, nos vemos, un abrazo, abrazos, besos, thanks',
+  ago: 'hace, atras',
+  dayUnit: 'dias, dia',
+  nth: 'o de, er de',
+} satisfies Partial<Cues>
+
+/** Phrases in which a word of ours means something else ("a pie", "media hora"). */
+const looksLike = {
+  none: `
+    a pie, de pie, en pie, a pie de obra, pie de obra, al pie de la letra, de espaldas, la espalda mojada, media
+    hora, media manana, y media, media tarde, medio dia, media noche, media jornada, medio tiempo, medio dormido,
+    medio mal, de nada, nada que decir, nada nuevo, nada mas que anadir, nada grave, nada especial, nada
+    raro, sin novedad, sin novedades, no pasa nada, no se, no lo se, no creo, no importa, no entiendo, no hay
+    problema, no esta mal, todo el mundo, todo el rato, toda la semana, toda la noche, toda la manana, toda la
+    tarde, todos los dias, todo el tiempo, sobre todo esto, una semana, una pena, una cosa, una pregunta mas,
+    una hora, una noche, una pasada, una mierda, una locura, una vez mas, otra vez, cada vez, tal vez luego, de
+    vez en cuando, a la vez, de una vez, para el dolor, pastilla para el dolor, un dia, un dia largo, buen
+    dia largo, al lado, a la derecha de, derecho a, a mano derecha, mano derecha, mano izquierda, no hice caso,
+    hecho polvo, hecha polvo, de hecho, eso hice, hice la compra, hice la cena, hice la comida, hice mal, hice
+    bien, es una, hay una, mas que nada, antes que nada, mil cosas, cola de, haciendo cola, dedos
+    cruzados, cruzo los dedos, culo inquieto, mala pata, meter la pata, meti la pata, por lo demas, por si
+    acaso, lista de, segunda vez, primera vez, de rodillas, boca abajo, boca arriba, poco a poco, a por ello
+  `,
+} satisfies Partial<Cues>
+
+export const cuesOfGrammar = { ...scope, ...numbersAndJoints, ...smallWords, ...talk, ...looksLike }

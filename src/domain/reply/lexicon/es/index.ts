@@ -1,0 +1,27 @@
+import type { LexiconData } from '../schema.ts'
+import { cuesOfSlots } from './cues.ts'
+import { cuesOfGrammar } from './grammar.ts'
+import { bent, known } from './known.ts'
+import { counts, daysBack, months, numbers, pairs, sides, weekdays, zones } from './slots.ts'
+import { barriers, intents, keyboard } from './talk.ts'
+
+/** Spanish of Spain and of the Americas, with the shorthand of people on a phone. */
+export const es: LexiconData = {
+  language: 'es',
+  decimalComma: true,
+  dayFirst: true,
+  zones,
+  pairs,
+  numbers,
+  counts,
+  sides,
+  daysBack,
+  weekdays,
+  months,
+  cues: { ...cuesOfSlots, ...cuesOfGrammar },
+  intents,
+  barriers,
+  bent,
+  known,
+  keyboard,
+}

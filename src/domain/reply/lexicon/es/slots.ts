@@ -1,0 +1,89 @@
+import type { LexiconData } from '../schema.ts'
+
+/** Zones in people's own words, of Spain and of the Americas; hip counts as buttock, groin as thigh, shin as calf. */
+export const zones: LexiconData['zones'] = {
+  none: 'en ningun sitio, en ningun lado, en ninguna parte, ningun sitio, ningun lado, ninguna parte, por ningun lado',
+  back: `
+    espalda, espalda baja, baja espalda, parte baja de la espalda, zona baja de la espalda, lumbar, lumbares,
+    zona lumbar, la lumbar, lumbago, columna, cintura, rinones, sacro, espinazo, lomo, solo espalda
+  `,
+  buttock: `
+    nalga, nalgas, gluteo, gluteos, culo, pompis, trasero, cadera, caderas, cachete, cachetes, cola, pompa,
+    pompas, nachas, poto, coxis, rabadilla, piramidal, piriforme, posaderas, isquion
+  `,
+  thigh: `
+    muslo, muslos, ingle, ingles, isquio, isquios, isquiotibial, isquiotibiales, cuadriceps, femoral,
+    femorales, aductor, aductores, biceps femoral, parte alta de la pierna, pierna superior
+  `,
+  knee: `
+    rodilla, rodillas, corva, corvas, rotula, detras de la rodilla, hueco popliteo, parte de atras de la
+    rodilla, popliteo
+  `,
+  calf: `
+    pantorrilla, pantorrillas, gemelo, gemelos, espinilla, espinillas, canilla, canillas, chamorro, chamorros,
+    tibia, soleo, batata, batatas, pantorilla, parte baja de la pierna, pierna inferior, camote
+  `,
+  foot: `
+    pie, pies, tobillo, tobillos, talon, talones, dedos del pie, dedo del pie, dedos de los pies, dedo gordo,
+    dedo gordo del pie, dedo pequeno, dedo chico, dedo chiquito, dedos de pie, planta del pie, planta de los
+    pies, planta, plantas, empeine, empeines, aquiles, dedos, dedo, menique del pie, la planta del pie
+  `,
+}
+
+export const pairs: LexiconData['pairs'] =
+  'nalgas, gluteos, caderas, muslos, ingles, isquios, rodillas, corvas, pantorrillas, gemelos, espinillas, canillas, pies, tobillos, talones, plantas'
+
+export const numbers: LexiconData['numbers'] = {
+  0: 'cero',
+  1: 'una, uno, una sola, una sola vez',
+  2: 'dos',
+  3: 'tres',
+  4: 'cuatro, cuatr',
+  5: 'cinco, sinco',
+  6: 'seis',
+  7: 'siete',
+  8: 'ocho',
+  9: 'nueve',
+  10: 'diez, dies',
+  11: 'once',
+  12: 'doce',
+  13: 'trece',
+  15: 'quince',
+  20: 'veinte',
+}
+
+export const counts: LexiconData['counts'] = { 1: 'una vez', 2: 'dos veces', 3: 'tres veces' }
+
+export const sides: LexiconData['sides'] = {
+  left: 'izquierda, izquierdo, izquierdas, izquierdos, izq, izqda, izqdo, zurda, izda, izdo',
+  right: 'derecha, derecho, derechas, derechos, dcha, dcho, der, drcha, diestra',
+}
+
+export const daysBack: LexiconData['daysBack'] = {
+  0: 'hoy, el de hoy, lo de hoy, dia de hoy',
+  1: 'ayer, lo de ayer, el de ayer, el dia de ayer',
+  2: 'anteayer, antier, antes de ayer, antes ayer, antiayer, antesdeayer',
+}
+export const weekdays: LexiconData['weekdays'] = {
+  1: 'lunes, el lunes, lun',
+  2: 'martes, el martes',
+  3: 'miercoles, el miercoles, mie',
+  4: 'jueves, el jueves, jue',
+  5: 'viernes, el viernes, vie',
+  6: 'sabado, el sabado, sab',
+  7: 'domingo, el domingo, dom',
+}
+export const months: LexiconData['months'] = {
+  1: 'enero, ene',
+  2: 'febrero, feb',
+  3: 'marzo',
+  4: 'abril, abr',
+  5: 'mayo',
+  6: 'junio, jun',
+  7: 'julio, jul',
+  8: 'agosto, ago',
+  9: 'septiembre, setiembre, sept',
+  10: 'octubre, oct',
+  11: 'noviembre, nov',
+  12: 'diciembre, dic',
+}

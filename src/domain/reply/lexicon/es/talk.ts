@@ -1,0 +1,91 @@
+import type { LexiconData } from '../schema.ts'
+
+export const intents: LexiconData['intents'] = {
+  leave: {
+    within: `
+      darme de baja, me doy de baja, dame de baja, quiero la baja, borra mis datos, borrar mis datos, borren mis
+      datos, elimina mis datos, eliminar mis datos, borra todo, borrame, eliminame, borra mi cuenta, no quiero
+      mas mensajes, no mas mensajes, no me escribas mas, no me escriban mas, deja de escribirme, dejen de
+      escribirme, deja de mandarme, no me mandes mas, quiero dejarlo, quiero salir, quiero dejar el programa,
+      dejar el programa, me salgo, me retiro, quiero cancelar, cancela todo, abandono, no quiero seguir, no
+      quiero continuar, ya no quiero esto, olvidame, sacame de, quiero terminar con esto
+    `,
+    whole:
+      'baja, salir, cancelar, me voy, adios para siempre, stop, fin, parar, basta, dejar, terminar, eliminar',
+  },
+  pause: {
+    within: `
+      una pausa, hacer pausa, pausa de, pausa hasta, pausar, en pausa, de vacaciones, vacaciones, un descanso de,
+      tomar un descanso, tomarme un descanso, necesito un descanso, necesito descansar unos, unos dias libres,
+      estare fuera, voy a estar fuera, me voy de viaje, de viaje, me voy fuera, no estare, fuera hasta, parar unos
+      dias, parar una semana, no me escribas hasta, no me escribas durante, semana libre, ponme en pausa
+    `,
+    whole: 'pausa, descanso, vacaciones, pausa por favor, de viaje, fuera',
+  },
+  resume: {
+    within: `
+      ya volvi, he vuelto, ya regrese, volvi, he regresado, ya estoy de vuelta, estoy de vuelta, de vuelta, reanudar,
+      retomar, retomo, quiero volver, quiero continuar, quiero seguir, empezar de nuevo, volver a empezar, vuelvo
+      a empezar, listo para seguir, lista para seguir, listo para empezar, lista para empezar, quita la pausa,
+      termina la pausa, se acabo la pausa, ya vuelvo, vuelvo a estar, ya estoy aqui
+    `,
+    whole: 'vuelvo, continuar, seguir, empezar, sigo, volver, continuo, regreso',
+  },
+  today: {
+    within: `
+      que toca hoy, que me toca hoy, que me toca, que toca, que tengo hoy, que hay hoy, que hago hoy, que ejercicios
+      tengo, que ejercicios, cuales son mis ejercicios, cuales son los ejercicios, plan de hoy, ejercicios de hoy,
+      sesiones de hoy, sesion de hoy, mi plan de hoy, que tengo que hacer hoy, muestrame el plan, muestrame mi plan,
+      ensename el plan, muestrame los ejercicios, pasame los ejercicios, mandame los ejercicios, ver mi plan, ver el
+      plan, ver los ejercicios, cuantas sesiones tengo hoy, recuerdame los ejercicios, que habia que hacer, k toca
+      hoy, q toca hoy, que debo hacer hoy, cual es el plan, cual es mi plan
+    `,
+    whole:
+      'hoy, plan, mi plan, el plan, ejercicios, mis ejercicios, los ejercicios, programa, rutina, mi rutina',
+  },
+  help: {
+    within: `
+      como funciona, como va esto, como se usa, no entiendo, no lo entiendo, que tengo que escribir, que escribo, que
+      pongo, que debo escribir, que digo, que puedo decir, como respondo, como contesto, necesito ayuda, ayudame,
+      ayuda por favor, me ayudas, puedes ayudarme, instrucciones, comandos, que es esto, quien eres, eres un bot, un
+      ejemplo, que opciones hay, que significa alcance, estoy perdido, estoy perdida, que quieres que
+    `,
+    whole: 'ayuda, que, como, eh, info, comandos, opciones, instrucciones, ejemplo, help, menu',
+  },
+  correct: {
+    within: `
+      me equivoque, me he equivocado, esta mal, eso no es, eso esta mal, quiero corregir, corregir, cambiar mi
+      respuesta, puse mal, lo puse mal, escribi mal, era otro numero, numero equivocado, hay un error, fue un error,
+      cometi un error, no es lo que dije, no era eso, entendiste mal, has entendido mal
+    `,
+    whole: 'mal, error, correccion, corrige, incorrecto, cambiar, no es eso, deshacer',
+  },
+  question: {
+    within: `
+      pregunta para el coach, pregunta para el entrenador, pregunta para la entrenadora, preguntale al, dile al, dile
+      a la, dile a mi, pregunta al coach, hablar con el, hablar con la, hablar con mi, hablar con alguien, que me
+      llame, llamame, tengo una pregunta, una pregunta, tengo una duda, una duda, quiero saber, quisiera saber, me
+      gustaria saber, es normal, es malo, puedo, podria, deberia, que pasa si, cuanto tiempo, cuantas veces, cuantas
+      repeticiones, por que me, cada cuanto, me pregunto si, algun consejo
+    `,
+    whole: 'pregunta, coach, entrenador, entrenadora, por que, cuando, duda',
+  },
+  thanks: {
+    within: 'eres el mejor, eres la mejor, que amable, muy amable, de gran ayuda',
+    whole:
+      'ok, vale, perfecto, genial, bien, muy bien, entendido, de acuerdo, listo, guay, excelente, bueno, dale, ok perfecto, va, estupendo, chevere, recibido, super, okey, buenisimo, ok vale',
+  },
+}
+
+export const barriers: LexiconData['barriers'] = {
+  time: 'tiempo, sin tiempo, falta de tiempo, no tengo tiempo, no tuve tiempo, trabajo, demasiado trabajo, ocupado, ocupada, ninos, familia, viaje, viajes, horario, reuniones, turnos, prisa, prisas',
+  pain: 'dolor, me duele, me dolia, demasiado dolor, duele, duele mucho, dolorido, dolorida, empeora, me empeora, por el dolor',
+  'unsure-how':
+    'no se como, no se como se hace, no sabia como, no entiendo, no entendi, dudas, tecnica, no lo tengo claro, confuso, confundido, confundida, como se hace, no se hacerlo, insegura, inseguro',
+  'no-kit':
+    'sin banda, banda, no tengo banda, no tengo la banda, material, sin material, sin equipo, equipo, esterilla, sin esterilla, colchoneta, sin espacio, no tengo espacio, no tengo donde, se rompio la banda, goma, liga',
+  other:
+    'otra cosa, otro, otra, otro motivo, otra razon, otros, cansado, cansada, cansancio, pereza, flojera, olvide, se me olvido, me olvide, enfermo, enferma, gripe, resfriado, ninguna de estas, sin ganas, motivacion, animo, desanimo',
+}
+
+export const keyboard: LexiconData['keyboard'] = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm']
