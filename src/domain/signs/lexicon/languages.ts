@@ -1,9 +1,10 @@
 import { type Compiled, compile } from '../compile.ts'
 import { en } from './en.ts'
+import { es } from './es/es.ts'
 import type { LexiconSource } from './shape.ts'
 
 /** One line a language; the first is read where a language is not known. */
-const SOURCES: Readonly<Record<string, LexiconSource>> = { en }
+const SOURCES: Readonly<Record<string, LexiconSource>> = { en, es }
 const FALLBACK = 'en'
 
 const ready = new Map(

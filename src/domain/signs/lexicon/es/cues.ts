@@ -1,0 +1,131 @@
+import type { LexiconSource } from '../shape.ts'
+
+/** How Spanish denies, doubts, supposes and turns a sentence. Accents are folded away, so "sí" and "si" are one. */
+export const cues: LexiconSource['words'] = {
+  no: `
+    no, sin, ni, tampoco, ningun, ninguna, ninguno, nada de, cero, niega, niego, jamas, nunca, libre de,
+    (no/tampoco/nunca) (tengo/hay/tuve/he tenido/habia/tenia/noto/siento) (ningun/ninguna/ninguno/nada
+    de/ni/mas/nada raro en), (no/tampoco/nunca) (tengo/hay/tuve/he tenido), sin (ningun/ninguna/nada
+    de/rastro de/senales de/signos de), sin
+    (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al), ni
+    (siquiera/hay/tengo), no tengo (problema/problemas/dificultad/dificultades/cambios/molestias)
+    (para/con/de/en/al), (no/tampoco) me (duele/duelen/molesta), ausencia de, nada raro en, nada nuevo en`,
+  not: `
+    no es que (tenga/sienta/note/haya), no estoy, no esta, no estan, no es, no son, no he, no ha, no han`,
+  nil: `
+    no, nada, nunca, ninguno, ninguna, negativo, nop, nope, para nada, en absoluto, ausente, nel`,
+  unsaid: `
+    no (solo/solamente/es que/es solo/se que/se por que/se porque/se xq/mejora/mejoro/ha
+    mejorado/cambia/cambio/ayuda/ayudo/sirve/es broma/miento/exagero), no (se me/se/me)
+    (quita/pasa/va/calma/ha quitado/ha pasado/quito/paso/ayuda), no desaparece, no para, no deja de, no
+    (quiero/quisiera/queria) (alarmar/molestar/preocupar/asustar/decirlo/ser exagerado), no te
+    (preocupes/asustes), no me gusta decirlo, no se como decirlo, no te lo (dije/he dicho), no dije nada, no
+    lo habia dicho, no veas, no (muy/tan/como antes/obstante), no (dormi/duermo/he dormido), no es lo mismo,
+    no esperaba, no me lo esperaba, no sabes, sin (darme
+    cuenta/enterarme/querer/sentirlo/notarlo/avisar/parar/embargo/sentir/dormir/cambios/mejoria/mejorar/duda/ganas),
+    no (puedes/podes) (creer/imaginar), no hay duda, nada mas, no me imagino, nada mejor`,
+  'deny-all': `
+    (ninguna/ninguno/ningun) de (esas/esos/estas/estos/ellas/ellos/ello/eso/las anteriores/los anteriores/la
+    lista/las senales/los signos/los sintomas/lo anterior/esas cosas/esos sintomas/esas senales), nada de
+    (eso/esto/ello/lo anterior/la lista/lo de la lista/lo que preguntas/esas cosas), sin
+    (senales/signos/sintomas/senal/banderas rojas), sin (senales/signos/sintomas) de
+    (alarma/alerta/urgencia/peligro), (ninguna/ningun/cero/no hay/no tengo/no hay ninguna/no tengo ninguna/no
+    tengo ningun/no hay ningun) (senal/senales/signo/signos/sintoma/sintomas) (de/)
+    (alarma/alerta/urgencia/peligro/), (no tengo/no hay/no/tampoco tengo) (nada de eso/nada de esto/ninguno
+    de esos/ninguna de esas/ninguno de estos/ninguna de estas/ninguno de ellos/ninguna de ellas/nada de la
+    lista), (no/no tengo/no hay) (ningun/ninguno/ninguna) de (los/las/esos/esas/estos/estas)
+    (sintomas/senales/signos/cosas), no a todo, todo no, todo negativo, todas no, senales no, senales
+    ninguna, ni una (senal/de esas), ni uno de (esos/estos)`,
+  contrast: `
+    pero, aunque, sin embargo, en cambio, no obstante, solo que, salvo que, excepto que, eso si, lo unico, lo
+    unico es que, sino, por desgracia, lamentablemente, a pesar de, pro, xo, lo que si, ahora bien, lo malo
+    es que, lo raro es que`,
+  ender: `
+    porque, xq, pq, porq, ya que, desde, cuando, cdo, mientras, hasta, antes, despues, luego, entonces, que,
+    q, ahora, ademas, tambien, tb, tmb, de repente, de golpe, empezo, ha empezado, hay, si, solo, donde`,
+  and: `y, e, mas, ademas de, asi como, tanto, junto con`,
+  or: `ni, o, u, ni tampoco, o bien`,
+  except: `excepto, salvo, menos, aparte de, quitando, fuera de, a excepcion de`,
+  filler: `
+    el, la, los, las, un, una, unos, unas, lo, al, del, de, a, en, por, para, con, se, me, te, es, son, esta,
+    estan, estoy, era, sigue, siguen, ha, he, han, hay, tengo, tiene, tuve, siento, noto, muy, mas, bastante,
+    algo, un poco, poco, poquito, tan, todo, toda, todos, todas, raro y, medio, como, hacia, sobre,
+    alrededor, zona, parte de, parte, lado, izquierdo, izquierda, derecho, derecha, nuevo, nueva, nuevos,
+    nuevas, ya, esa, ese, eso, este, esto, ese lado, hoy, ahi, alli, aqui, ningun, ninguna, ningun tipo de,
+    tipo de, control de, control, funcion, ir, hacer, tener, siendo, sigo, nocturno, completamente,
+    totalmente, realmente, ultimamente, funciona, funcionan, va, van, cada, vez, otro, otra, algun, alguna`,
+  fine: `
+    bien, normal, normales, ok, okey, okay, oki, perfecto, perfecta, perfectos, perfectas, perfectamente,
+    todo bien, sin problema, sin problemas, como siempre, todo normal, en orden, sano, sana, genial,
+    estupendo, de maravilla, igual que siempre, bajo control, con normalidad, normalmente, sin novedad, sin
+    novedades, sin cambios, sin cambio, correcto, correctamente, al 100, joya, chevere, de lujo, intacto,
+    intacta, igual, 👍`,
+  manner: `
+    bien, normal, normalmente, del todo, como siempre, correctamente, como antes, con normalidad`,
+  odd: ``,
+  me: `
+    yo, mi, mis, me, mio, mia, conmigo, tengo, siento, noto, estoy, a mi, llevo, tuve, sufro, no puedo, no
+    siento, no noto, no me siento, ando, perdi, arrastro (el pie/la pierna/los pies), no aguanto, no consigo,
+    no logro, he, tropiezo, pierdo`,
+  own: `mi, mis, mio, mia, tengo, siento, noto, llevo, estoy, yo`,
+  person: `
+    (a/de/con/) (mi/mis/un/una/el/la/los/las/su/al/otro/otra/tu/nuestro/nuestra)
+    (padre/madre/papa/mama/hermano/hermana/hermanos/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/tio/tia/primo/prima/jefe/jefa/companero/companera/colega/suegro/suegra/cunado/cunada/sobrino/sobrina/nieto/nieta/perro/perra/gato/gata/pareja/chico/chica/cliente/clienta/senor/senora/nino/nina/bebe/viejo/vieja/ex/conocido/conocida/pololo/polola),
+    alguien, otra persona, otras personas, otra gente, la gente, mi viejo, mi vieja`,
+  third: `ella, ellos, ellas`,
+  report: `
+    dice, dicen, dijo, dijeron, cree, piensa, opina, me dice, me dijo, me ve, me vio, me noto, notaron, vio,
+    me pregunta, pregunto, insiste, tuvo que ayudarme, me ayuda, me ayudo, me llevo, me trajo, me encontro`,
+  like: `
+    igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
+  supposed: `
+    (que/y que/q) (pasa/pasaria/hago/hacer/debo hacer/tengo que hacer/haria/ocurre/sucede) (si/cuando),
+    (preocuparme/preocuparse/alarmarme/avisar/avisarte/aviso/avise/llamar/llamo/escribir/preocupar/ir al
+    medico/ir a urgencias/atento/atenta/pendiente) (si/por si/a si/de si/cuando), si (algun dia/alguna
+    vez/llego a/llegara a/llegase a/empiezo
+    a/empezara/empezase/pierdo/perdiera/tuviera/notara/sintiera/aparece/aparecen/apareciera/me
+    pasara/pasara/hubiera), por si (acaso/), en caso de, en el caso de, hipoteticamente, en teoria, imagina,
+    imaginate, imaginemos, supongamos, digamos que, podria llegar a, debo (vigilar/estar atento/estar
+    atenta/estar pendiente/mirar/preocuparme por), tengo que (vigilar/estar atento a/estar atenta a), estar
+    (atento/atenta/pendiente) (a/de/por), estare (atento/atenta/pendiente) (a/de), te
+    (aviso/avisare/avisaria) si, cuando (debo/deberia) (llamar/preocuparme/ir), no vaya a ser, no sea que,
+    antes de que`,
+  worried: `
+    me preocupa (que/), me preocuparia (que/), preocupa, preocupado por, preocupada por, miedo (a/de/que/de
+    que/a que), me da miedo (que/), temo, temor a, me asusta (que/), lei que, lei sobre, lei, he leido
+    (que/sobre/), leyendo sobre, vi un video, vi en internet, escuche que, oi que, dicen que, es verdad que,
+    es cierto que, que significa, que es, que son, que quiere decir, a que te refieres con, riesgo de,
+    peligro de, puede (causar/provocar/producir/dar), puede llevar a, podria causar, evitar, prevenir, me
+    preguntaste (por/si/sobre), preguntas por, preguntas si, pregunta sobre, pregunta por, pregunta de, el
+    formulario, la lista, folleto, articulo, google`,
+  asking: `
+    y si, y q si, es, es normal, son, puedo, podria, debo, deberia, tengo que, hay que, puede, pueden, que,
+    q, cual, cuales, cuando, como, por que, donde, donde, se puede, sirve, una pregunta, pregunta, una duda,
+    duda, hola, buenas, oye`,
+  admitted: `
+    yo (tambien/lo tengo/tengo lo mismo/igual), a mi (tambien me pasa/me pasa/me pasa lo mismo), y (lo
+    tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a
+    mi), tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
+  idiom: `
+    (me muero/muero/muerto/muerta/muertos/morir/morirme/morirse/me morire/me moria/muriendo/muriendome) de
+    (risa/hambre/sed/sueno/cansancio/verguenza/calor/frio/ganas/envidia/aburrimiento/miedo/la
+    risa/pena/nervios/gusto/amor/curiosidad), estoy muerto, estoy muerta, (me/nos/te) (mata/matan/mato/estas
+    matando/esta matando), este dolor me mata, dolor me esta matando, me mata de, me vas a matar, me va a
+    matar, para matarme, (el/del/este/un/al/cada/todo el/otro/por) ano (pasado/que
+    viene/nuevo/proximo/anterior/entero/siguiente), este ano, un ano, del ano pasado, cada ano, por ano, al
+    ano, fin de ano, todo el ano, me (quede/he quedado/quedo) (dormido/dormida), dormido en el sofa, medio
+    dormido, medio dormida, sigo dormido, recien levantado, peso muerto, punto muerto, pecho (al
+    suelo/pegado/apoyado/en el suelo/abajo/arriba/abierto), el pecho (al suelo/pegado/apoyado/en el suelo),
+    rodillas al pecho, rodilla al pecho, abrir el pecho, a pie, de pie, en pie, al pie de, pie de la letra,
+    boca abajo, boca arriba, cara a cara, de cara a, dar la cara, cuesta arriba, cuesta abajo, echar una
+    mano, a mano, de la mano, mano a mano, segunda mano, por otro lado, vista previa, hasta la vista, a la
+    vista, en vista, la vista al frente, me (caigo/cai) de (sueno/cansancio), me cae bien, me cayo bien, se
+    me cae la baba, se me cayo el (movil/telefono/celular), me parto el culo, que culo, hasta el culo,
+    romperme el culo, mover el culo, a la cola, en la cola, hacer cola, haciendo cola, de paso, se me fue el
+    santo, se me fue el tiempo, se me fue la hora, no puedo (manana/hoy/el lunes/el martes/el miercoles/el
+    jueves/el viernes/el sabado/el domingo/esta tarde/esta noche/esta semana/ahora/ir/quejarme/ayer), no pude
+    (hacer/hoy/ayer/entrenar/ir/completar/terminar), no puedo mas de (contento/contenta/alegria), no puedo
+    (hacer/entrenar/quedar/hablar ahora), no me siento con ganas, no (siento/noto)
+    (dolor/dolores/molestia/molestias/diferencia/cambio/cambios/mejora/mejoria/nada raro/nada nuevo/nada
+    malo/nada extrano), no siento (mucho/apenas/nada de) dolor, sin sentir dolor`,
+}

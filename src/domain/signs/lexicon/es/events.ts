@@ -1,0 +1,159 @@
+import type { LexiconSource } from '../shape.ts'
+
+/** Heart, breath, stroke, injury, infection, clot, and the slow signs. */
+export const events: LexiconSource['words'] = {
+  tight: `
+    dolor, duele, me duele, dolia, presion, opresion, apretado, aprieta, me aprieta, oprime, me oprime,
+    pesadez, peso, ardor, punzada, punzadas, pinchazo, pinchazos, molestia, quema, palpitaciones, acelerado,
+    se me acelera, dolores, nudo`,
+  'chest-strong': `
+    (dolor/dolores/presion/opresion/pinchazos/punzadas/pinchazo/punzada) (de/en el/en) pecho, opresion
+    toracica, dolor toracico, me (duele/aprieta/oprime) el pecho, infarto, angina, me ahogo, me estoy
+    ahogando, me ahogaba, ahogo, ahogos, me asfixio, asfixia, me falta (el aire/aire/la respiracion/el
+    aliento), me faltaba (el aire/aire), falta de (aire/aliento/respiracion), sin aire, sin aliento en
+    reposo, disnea, no me entra (el aire/aire), no me llega (el aire/aire), corta de aire, corto de aire, (no
+    puedo/me cuesta/no podia/apenas puedo/casi no puedo/no consigo/dificultad para/dificultades
+    para/dificultad al/duele al/me duele al/dolor al/imposible) respirar, (no/ya no) respiro bien, respiro
+    mal, respirar me duele, (escupi/escupo/tosi/toso/he tosido/he
+    escupido/echo/eche/escupiendo/tosiendo/esputo con/esputos con/flema con/flemas con/vomite/expectore)
+    sangre, sangre al toser, tos con sangre, me (desmaye/desmayo/he desmayado/desplome/desvaneci), desmayo,
+    desmayos, desmayado, desmayada, perdi (el conocimiento/la conciencia/el sentido/la consciencia), perdida
+    de (conocimiento/conciencia/consciencia), sincope, embolia, embolia pulmonar, quede inconsciente`,
+  breath: `respiracion, aliento, respirar, respiro`,
+  'breath-bad': `
+    corta, entrecortada, agitada, agitado, falta, me falta, cuesta, me cuesta, dificil, mal, rapida, rapido,
+    duele, me duele, sin`,
+  coughing: `tos, toser, toso, tosi, tosiendo, esputo, flema, saliva, escupir`,
+  blood: `sangre, ensangrentado, con sangre`,
+  'chest-maybe': `
+    palpitaciones, mareo, mareado, mareada, mareos, casi me desmayo, a punto de desmayarme, sudor frio,
+    sudores frios, taquicardia, me voy a desmayar, jadeo, se me fue la cabeza, desvanecimiento, sofoco,
+    sofocado`,
+  droop: `
+    caida, caido, se me cae, se cae, torcida, torcido, se me torcio, se me tuerce, torcio, paralizada,
+    paralizado, dormida, dormido, colgando, ladeada, chueca, chueco, se me cayo, no se mueve, descolgada, se
+    me ha caido, se me ha torcido, se me duerme, se me durmio, hormiguea, inmovil, se me paralizo`,
+  'arm-fail': `
+    debil, sin fuerza, no tengo fuerza, perdi fuerza, perdi la fuerza, no me responde, no responde, no puedo
+    mover, no puedo levantar, dormido, dormida, dormidos, dormidas, adormecido, adormecida, adormecidos,
+    adormecidas, entumecido, entumecida, acorchado, acorchada, acorchadas, se me duerme, se me duermen, se me
+    durmio, se me ha dormido, se me durmieron, se me adormece, se me adormecen, no siento, no me siento,
+    pesado, pesada, se me caen las cosas, debilidad, adormecimiento, entumecimiento, torpe, muerto, muerta,
+    no puedo, paralizado, floja, flojo`,
+  'arm-tingle': `
+    hormigueo, hormigueos, cosquilleo, calambre, calambres, hormiguea, hormiguean, me hormiguea, me
+    hormiguean, pinchazos, raro, rara, dolor, ardor, quemazon, parestesias, agujas`,
+  'stroke-strong': `
+    se me (cae/cayo/ha caido/torcio/tuerce/ha torcido/paraliza/paralizo/durmio/duerme/desvio/va) (media
+    cara/la cara/la boca/el parpado/un lado de la cara/la mitad de la cara/la comisura/el labio/la cara de un
+    lado), (cara/boca) (torcida/caida/chueca/paralizada/de lado/desviada), (mitad de la cara/media cara/lado
+    de la cara) (dormida/paralizada/caida/dormido/adormecida/entumecida), no me
+    (sale/salen/salia/salian/salio) (el habla/las palabras/la voz/palabras/la palabra), no
+    (puedo/podia/logro/consigo) (hablar/articular/pronunciar) (bien/palabra/), me cuesta
+    (hablar/pronunciar/encontrar las palabras), hablo (raro/mal/como borracho/como
+    borracha/enredado/pastoso/trabado), habla (rara/pastosa/trabada/enredada/arrastrada), arrastro las
+    palabras, arrastrando las palabras, se me (traba/trabo/enreda/enredo) la lengua, lengua trabada, se me
+    traban las palabras, derrame, ictus, derrame cerebral, acv, trombosis cerebral, paralisis facial,
+    (perdi/he perdido/pierdo) (la vista/la vision/el habla/vision/vista), perdida de (vision/vista/habla), no
+    veo (nada/por un ojo/de un ojo/del ojo/con el ojo), me quede ciego, me quede ciega, ciego de un ojo,
+    (mitad/medio lado/un lado/lado izquierdo/lado derecho/media parte) del cuerpo, medio cuerpo, el peor
+    dolor de cabeza, dolor de cabeza (brutal/repentino/subito/explosivo/de golpe/de repente), se me cae la
+    baba de un lado, no puedo tragar`,
+  speech: `habla, hablar, hablo, palabras, voz, pronunciar, lengua`,
+  muddle: `
+    enredadas, trabado, trabada, raro, rara, mal, no me salen, confundo, me confundo, pastosa, torpe, trabo`,
+  'cant-see': `no veo, no puedo ver, casi no veo, no veo bien, deje de ver, apenas veo`,
+  blur: `
+    borroso, borrosa, doble, nublado, nublada, nubla, se me nubla, manchas, sombra, raro, rara, mal,
+    destellos, empanada, perdi, he perdido, pierdo, se me fue`,
+  'eye-strong': `
+    veo (borroso/doble/mal/nublado/raro/manchas/sombras/luces), vision (doble/borrosa/nublada), vista
+    (borrosa/nublada/doble), se me nubla la vista, se me nublo la vista`,
+  balance: `
+    (perdi/pierdo/perdiendo/he perdido/sin/perdida de/perdida del/falta de/problemas de/problemas con el/no
+    tengo/no mantengo) (el/) equilibrio, equilibrio mal, me voy de lado, me voy para los lados, camino como
+    borracho, camino como borracha`,
+  'tear-strong': `
+    dolor (desgarrador/lacerante), desgarrador, (se me/me/como si se me)
+    (rasgara/desgarrara/rasgo/desgarro/rompiera/rasgaba/desgarra/desgarraba/rajara/abriera/arrancara)
+    (la/el/por/algo) (espalda/pecho/barriga/vientre/abdomen/dentro), como si me
+    (rasgaran/desgarraran/rajaran/partieran/abrieran/arrancaran), me late (la barriga/el vientre/la panza/el
+    abdomen/la tripa/el estomago), (barriga/vientre/abdomen/panza) (que late/latiendo/que me
+    late/palpita/pulsa), latido en (la barriga/el vientre/el abdomen/la panza/la tripa)`,
+  tear: `
+    desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, late, latidos, palpita, rasgado`,
+  'crash-strong': `
+    accidente de (coche/auto/carro/moto/trafico/transito/bici/bicicleta/automovil), me
+    (atropello/atropellaron/han atropellado/ha atropellado/choco un/choque/chocaron/embistio),
+    (choque/chocamos/choco/he chocado) (con/contra) (el coche/la moto/el auto/el carro/otro coche/un coche/un
+    arbol/la bici), atropello, me (cai/caigo/he caido) (del tejado/del techo/de un tejado/de un techo/de una
+    escalera/de la escalera/por las escaleras/escaleras abajo/de un arbol/desde/de un andamio/del caballo/de
+    la moto/de la bici/de un muro/de un balcon/por un barranco/de altura/de una altura), caida (desde/de)
+    (altura/una escalera/un tejado/la moto/del caballo), volque, volco el coche, golpe (fuerte/muy
+    fuerte/tremendo) en la (espalda/columna/cabeza)`,
+  vehicle: `coche, auto, carro, moto, bici, bicicleta, camion, autobus`,
+  crash: `choque, choco, accidente, chocamos, atropello, golpeo, colision, volcamos`,
+  fall: `caida, golpe, me pegue un golpe, porrazo, trompazo`,
+  'fall-minor': `
+    me cai, me he caido, me caigo, me resbale, resbale, resbalon, me tropece y cai, me pegue un golpe, me di
+    un golpe, me golpee`,
+  height: `metros, altura, tejado, techo, escalera, arbol, andamio, balcon, caballo, muro, barranco`,
+  fever: `
+    fiebre, fiebres, febricula, fiebron, calentura, febril, escalofrio, escalofrios, tiritona, tiritonas,
+    tiritando, tirito, temblores de frio, destemplado, destemplada, temperatura alta, grados de fiebre, tengo
+    temperatura, con temperatura, de temperatura, 38 de temperatura, 39 de temperatura, decimas, tiritera,
+    castaneteo`,
+  shaky: `tiemblo, temblando, temblor, temblores`,
+  'hot-cold': `frio, calor, sudor, sudando, ardiendo, helado`,
+  unwell: `
+    me siento (mal/fatal/enfermo/enferma/malisimo/malita/malito), me encuentro (mal/fatal/enfermo), estoy
+    (enfermo/enferma/malo/mala/malito/malita/fatal), malestar general, malestar, infeccion, vomito, vomitos,
+    vomitando, con gripe, gripe, como enfermo, como enferma, me siento muy mal`,
+  swollen: `
+    hinchado, hinchada, hinchados, hinchadas, hinchazon, inflamado, inflamada, inflamacion, se me hincho, se
+    me hincha, se me ha hinchado, hincho, mas gorda que, mas gordo que, mas gruesa que, mas grande que la
+    otra, roja y caliente, caliente y roja, caliente y duro, caliente y dura, rojo y caliente, caliente y
+    rojo, edema, amoratada, se me inflamo, se me ha inflamado`,
+  'swollen-soft': `
+    roja, rojo, caliente, ardiendo, morada, morado, enrojecida, tirante, rojas, dura y caliente`,
+  'swell-strong': `trombosis, trombo, coagulo, coagulos, tvp, flebitis`,
+  severe: `
+    insoportable, inaguantable, insufrible, intolerable, peor dolor, el peor dolor, peor dolor de mi vida,
+    dolor atroz, atroz, no (aguanto/soporto/resisto) (mas/) (el/este/tanto) dolor, no aguanto mas del dolor,
+    no puedo mas del dolor, no puedo mas con el dolor, no puedo con el dolor, llorando de dolor, lloro de
+    dolor, llorando del dolor, gritando de dolor, nada (me/) (quita/alivia/calma/baja/ayuda con) (el dolor/),
+    ni con (morfina/pastillas/calmantes/nada), (no hay/no encuentro/ninguna/sin/no tengo)
+    (postura/posicion/postura comoda/posicion comoda) (que me alivie/que alivie/que me calme/me
+    alivia/alivia/que ayude/comoda/buena/), en ninguna (postura/posicion), me (retuerzo/estoy retorciendo) de
+    dolor, muero de dolor, me muero del dolor, me muero de dolor, once sobre diez, 11 de 10, agonia, un
+    suplicio, una tortura`,
+  constant: `
+    constante, no para, no cesa, todo el dia y toda la noche, dia y noche, sin parar, continuo, permanente,
+    no se quita con nada, 24 horas`,
+  soaked: `empapado, empapada, sudado, sudada, sudando, chorreando`,
+  'wakes-strong': `
+    me (despierta/desperto/ha despertado/levanta/despertaba) (el dolor/del dolor/de noche/por la noche/en la
+    noche/por las noches/de madrugada/en la madrugada/cada noche/todas las noches/la espalda/la pierna), me
+    (despierto/desperte/he despertado) (por el/del/con/de/con el/por) dolor, el dolor (no me deja/me impide)
+    dormir, no me deja dormir, no puedo dormir (del/por el/por) dolor, dolor nocturno, dolores nocturnos`,
+  wakes: `
+    me despierta, me desperto, me despierto, me desperte, despierta, despertarme, despertandome`,
+  weight: `
+    (he/estoy/voy/) (bajado/bajando/perdido/perdiendo/adelgazado/baje/perdi/bajo/pierdo) (de/mucho/bastante/)
+    peso, perdida de peso, adelgace, he adelgazado, adelgazando, estoy adelgazando, (baje/perdi/he perdido/he
+    bajado/he adelgazado/adelgace) (como/unos/casi/)
+    (dos/tres/cuatro/cinco/seis/siete/ocho/nueve/diez/doce/2/3/4/5/6/7/8/9/10/11/12/13/14/15)
+    (kilos/kg/kgs/libras), pierdo peso, bajo de peso, la ropa me queda grande`,
+  lose: `he perdido, perdi, baje, he bajado`,
+  'weight-count': `kilos, kg, libras`,
+  sweats: `
+    sudor nocturno, sudores nocturnos, sudoracion nocturna, sudoraciones nocturnas,
+    (sudores/sudor/sudo/sudando) (mucho/) (por la noche/de noche/en la noche/por las noches/de madrugada/toda
+    la noche/cada noche), (empapado/empapada/banado/banada) (en/de) sudor, cambiar las sabanas (por el/del)
+    sudor, empapo (las sabanas/la cama/el pijama), sabanas empapadas, pijama empapado`,
+  cancer: `
+    cancer, tumor, tumores, metastasis, linfoma, leucemia, melanoma, mieloma, carcinoma, sarcoma, quimio,
+    quimioterapia, radioterapia, oncologo, oncologa, oncologia, maligno, maligna, cancer de
+    (mama/prostata/colon/piel/pulmon/vejiga/testiculo/utero/ovario)`,
+  lump: `bulto, un bulto, nodulo`,
+}

@@ -1,0 +1,24 @@
+import type { LexiconSource } from '../shape.ts'
+
+/** Small classes that only the patterns use. */
+export const helpers: LexiconSource['words'] = {
+  elsewhere: `
+    ejercicio, ejercicios, sesion, sesiones, sueno, trabajo, animo, energia, apetito, plan, familia,
+    entrenamiento, gimnasio, banda, video, enlace, boton`,
+  'thing-word': `
+    dolor de pecho, dolor en el pecho, dolores en el pecho, opresion en el pecho, falta de aire, dificultad
+    para respirar, perdida de peso, sudores nocturnos, sudoracion nocturna, sudor nocturno, dolor nocturno,
+    vision doble, vision borrosa, mareos, mareo, hinchazon, fiebre, escalofrios, tiritona, temperatura,
+    perdida de orina, perdidas de orina, escapes de orina, incontinencia, desmayos, caidas, tropiezos,
+    dificultades, sangre, inflamacion, retencion de orina, malestar, palpitaciones, calambres, ahogos, pie
+    caido, coagulos, trombosis, falta de fuerza, perdida de fuerza, perdida de sensibilidad, problemas de
+    equilibrio`,
+  'no-numb': `
+    (no/tampoco/ni) (siento/noto) (hormigueo/hormigueos/adormecimiento/entumecimiento/cosquilleo)
+    (nuevo/nueva/mas/), no se me (duerme/duermen/adormece/adormecen) (nada/la pierna/el pie/las piernas/los
+    pies/)`,
+  'no-weak': `
+    (no/tampoco) (siento/noto) (debilidad/perdida de fuerza/falta de fuerza), no (arrastro/se me va/se me
+    dobla) (el pie/la pierna/la rodilla/los pies/), no me (falla/fallan) (la pierna/las piernas/la rodilla/el
+    pie/nada/), tengo fuerza, la misma fuerza, fuerza normal`,
+}
