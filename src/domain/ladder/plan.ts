@@ -1,6 +1,15 @@
 import type { Day } from '../day.ts'
 
-export const LADDER_IDS = ['settle', 'extension', 'unload', 'glide', 'open', 'rotator', 'extend-hip', 'lift'] as const
+export const LADDER_IDS = [
+  'settle',
+  'extension',
+  'unload',
+  'glide',
+  'open',
+  'rotator',
+  'extend-hip',
+  'lift',
+] as const
 /** One of the eight of the house, or the id of a ladder that a practice added from a file. */
 export type LadderId = string
 
