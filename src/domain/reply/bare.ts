@@ -38,7 +38,7 @@ function followsZone(n: Item, { items }: Field): boolean {
   for (let at = items.indexOf(n) - 1; at >= 0; at--) {
     const { cue } = items[at]!
     if (cue === 'zone' || cue === 'leg') return true
-    if (!['article', 'be', 'soft', 'left', 'right', 'now'].includes(cue) && !isMark(items[at], ':=-'))
+    if (!['article', 'be', 'was', 'soft', 'left', 'right', 'now'].includes(cue) && !isMark(items[at], ':=-'))
       return false
   }
   return false

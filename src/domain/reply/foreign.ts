@@ -1,4 +1,4 @@
-import { type Item, isBreak, isMark } from './items.ts'
+import { type Item, isBreak, isMark, makeItem } from './items.ts'
 import { isNum, type Join, skipped } from './rewrite.ts'
 
 /** Digits glued to letters that are no name of ours ("gr8", "b4", "2day"), and vertebrae ("L5/S1"). */
@@ -71,7 +71,10 @@ export const outstanding: Join = (items, at) => {
   if (isNum(a) && b?.cue === 'notYet') return [2, [skipped(items, at, at), b]]
   // "left" for what remains stands at the end of its clause; before a limb it is the side
   if (isNum(a) && b?.cue === 'session' && items[at + 2]?.cue === 'left' && isBreak(items[at + 3]))
-    return [2, [skipped(items, at, at), Object.assign(b, { cue: 'notYet' })]]
+    return [
+      3,
+      [skipped(items, at, at), makeItem('notYet', 0, 'sessions left', b.start, items[at + 2]!.end, false)],
+    ]
   return a?.cue === 'notYet' && isNum(b) ? [2, [a, skipped(items, at + 1, at + 1)]] : null
 }
 

@@ -55,6 +55,8 @@ const outOf: Join = (items, at, planned) => {
   const slash = isMark(of, '/')
   if (!slash && of?.cue !== 'outOf') return null
   if (slash && (isMark(items[at - 1], '/') || isMark(items[at + 3], '/'))) return null
+  // "10/10 effort"
+  if (items[at + 3]?.cue === 'unitBefore' && !isNum(items[at + 4])) return [4, [skipped(items, at, at + 3)]]
   if (top.value === 10) return [3, [merged(a, top, a.value, { slot: 'pain' })]]
   if (items[at + 3]?.cue === 'session' || (top.value === planned && planned > 0))
     return [3, [merged(a, top, a.value, { slot: 'sessions' })]]

@@ -64,7 +64,7 @@ const places = {
 
 const doing = {
   all: `
-    all, all done, did all, did them all, done them all, all of them, all sessions, all the sessions, all
+    all, all done, did all, did em all, done em all, did them all, done them all, all of them, all sessions, all the sessions, all
     my sessions, all of it, all exercises, all the exercises, all my exercises, all drills, all my drills,
     everything done, did everything, done everything, everything, the lot, whole lot, did the lot, as
     planned, all as planned, all completed, completed all, finished all, finished everything, all
@@ -75,7 +75,7 @@ const doing = {
     nailed them all, all sesh, all seshes, full day, all in, alldone
   `,
   both: `
-    both, both of them, both done, did both, both sessions, the two of them, the pair, both times, both
+    both, both of them, both done, did both, both sessions, did em both, done em both, the two of them, the pair, both times, both
     ways, pair
   `,
   half: `
@@ -84,7 +84,7 @@ const doing = {
   `,
   nothing: 'none, nothing, nowt, not any, nout',
   noSession: `
-    none done, did none, done none, did nothing, done nothing, didnt do any, did not do any, havent done
+    none done, didnt get to any of it, didnt get to any, didnt do any of it, did none, done none, did nothing, done nothing, didnt do any, did not do any, havent done
     any, have not done any, couldnt do any, could not do any, didnt do anything, did not do anything,
     havent done anything, didnt do them, didnt do it, did not do them, did not do it, didnt train, did not
     train, didnt exercise, did not exercise, rest day, no training, no exercises, no exercise, no drills,
@@ -123,7 +123,7 @@ const doing = {
     finish, did not finish, didnt manage both, didnt manage all, couldnt finish, most sessions, most
     exercises, did some, done some, did a bit, did a little, did most, done most, some done, most done,
     did my sessions, did my exercises, did the exercises, did the sessions, did my drills, did the drills,
-    done my exercises, done my sessions, did my stretches, did them, done them, did my session, did my
+    done my exercises, done my sessions, did my stretches, did them, done them, did em, done em, did my session, did my
     workout, did sessions, did exercises, did it, as many as i could, what i could, did what i could,
     didnt quite finish, cut it short, cut short, gave up halfway, stopped halfway, halfway, half way, did
     not do all, did not do both, did not do everything
@@ -131,7 +131,7 @@ const doing = {
   notYet: `
     sessions to go, session to go, sessions remaining, session remaining,
     remaining, sessions left to do, session left to do, exercises left, drills left, sessions still to do,
-    session still to do, left to do, still left, to go, left to go, more to go, more to do, still to go, not yet, havent yet,
+    session still to do, to do, left to do, still left, to go, left to go, more to go, more to do, still to go, not yet, havent yet,
     still to do, yet to do, havent done them yet, havent done it yet, not done yet, havent done any yet,
     none yet, nothing yet
   `,
@@ -199,7 +199,7 @@ const feeling = {
     hardly, barely, scarcely, almost, nearly, practically, virtually, not much, hardly any, little
   `,
   times: `
-    most of the day, most of the night, most of the evening, most of the morning, much of the day, mostly,
+    ish, most of the day, most of the night, most of the evening, most of the morning, much of the day, mostly,
     most of the time, mainly, usually, on average, average, at times, at its worst, at worst, at the
     worst, at peak, peak, peaked, peaking, peaks, max, maximum, worst, at most, tops, spiked, spiking,
     after driving, after sitting, after standing, after walking, after work, after rowing, after sessions,

@@ -19,7 +19,8 @@ const scope = {
     pain in, no pain in the, no pain in my, no pain at the, no pain below, no pain past, no pain down, no
     pain down the, no pain down my, no pain around, no more, nothing under, nowhere near, nowhere near
     the, not near, not reaching, not as far as, neither, out of my, out of the, left my, free of, rather
-    than, instead of, hasnt reached, nothing to report in, absent from, no symptoms in, no symptoms in
+    than, instead of, hasnt reached, nothing to report in, nothing to report below, nothing to report below the, nothing to report past,
+    absent from, no symptoms in, no symptoms in
     the, no symptoms in my, no symptoms below, no symptoms past, no pains in, no pain on, no pain on the,
     no tingling, no tingle, pain free in, pain free in the, pain free in my, nada in, zero in the
   `,
@@ -65,6 +66,7 @@ const numbersAndJoints = {
   `,
   from: 'from, from a, from about, started at, started at a, started on, started on a, started as a',
   change: `
+    went down from a, went up from a, came down from a, rose from a, fell from a, improved from a, moved from a,
     down from, up from, down from a, up from a, dropped from, went from, went from a, gone from, gone from
     a, has gone from, came down from, fell from, rose from, improved from, reduced from, eased from,
     decreased from, increased from, moved from, changed from, down from about, went down from, went up
@@ -106,7 +108,7 @@ const smallWords = {
   article: `
     a, an, about, about a, around, around a, roughly, approx, approximately, circa, like a, the, my, some,
     at a, at, at about, at about a, at around, at around a, on a, of about, of around, of a, sort of, kind
-    of, kinda, sorta, say, nearly a, solid, bout, bout a, ish, or thereabouts, only a, just a, barely a,
+    of, kinda, sorta, say, nearly a, solid, bout, bout a, or thereabouts, only a, just a, barely a,
     still a, still at, still at a, still about, still about a, still around, still around a, today a, was
     a, for, for the, with, with a, this, that, total, in total, altogether, exactly, precisely, bang on,
     definitely a, definitely, mostly a, quite a, almost a, more like, more like a, a steady, steady at,
@@ -124,7 +126,7 @@ const smallWords = {
     kept, hangs around, is in, is in the, is in my, in it, in there
   `,
   soft: `
-    forgot, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
+    tho, fr, bruh, period, comma, full stop, new line, forgot, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
     pain, no extra pain, no worse pain, no increase in pain, no change in pain, no added pain, no
     additional pain, what a, what the, i, me, it, you, we, he, so, too, very, really, again, well, pretty,
     quite, bit, a bit, little bit, a little, bit of, there, here, oh, hi, hello, hey, morning coach,

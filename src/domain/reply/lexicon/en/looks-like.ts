@@ -62,8 +62,9 @@ export const looksLike = {
     done and dusted, done my back in, did my back in, done with, am i done, did too much, did a lot, did
     loads, did sleep, did walk, did feel, did you, did have, did hurt, got to go, got a, got the, got
     some, got my, got no, got stuck, got wet, got home, got the flu, got caught, got so, got really, got
-    into, got out, got over, got enough, finished work, finished early, finished late, finished my shift,
-    managed to, did get, i do think, do feel, do have, do think, do want, do need, do get, to do, do it
+    into, got out, got over, got enough, lots to do, nothing to do, things to do, work to do, stuff to do, much to do, what to do,
+    how to do, finished work, finished early, finished late, finished my shift,
+    managed to, did get, i do think, do feel, do have, do think, do want, do need, do get, do it
     again, do more, do less, do well, do better, do ok, do i need, do this, do that, do what, do so, do
     with, do know, training for, level with, level headed, score sheet, burning rubber, burn out, burnt,
     music score, level crossing, training day, training plan, good level, high level, low level, from
