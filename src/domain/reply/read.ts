@@ -100,7 +100,7 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const tokens = tokenise(folded)
   const { items: raw, words, courteous } = itemise(tokens, language)
   const items = joinNumbers(joinDates(raw, context, language), context.planned, language)
-  setScopes(items)
+  setScopes(items, language)
   const corrects = applyCorrections(items)
   if (corrects) settleDenied(items, context.planned)
   const answer = answerTo(context.asked, { items, words, tokens }, language)

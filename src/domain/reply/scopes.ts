@@ -1,5 +1,5 @@
 import { type Item, isBreak, isMark, isStrong } from './items.ts'
-import type { Cue } from './lexicon/compile.ts'
+import type { Cue, Language } from './lexicon/compile.ts'
 
 /** Furthest that a denial carries; further on people have changed the subject. */
 const DENIAL_REACH = 9
@@ -68,13 +68,18 @@ function forget(items: readonly Item[], from: number, to: number): void {
   for (let at = from; at < to; at++) items[at]!.unread = true
 }
 
+const inverts = ({ text }: Item, language: Language): boolean => language.inverted.has(text.split(' ', 1)[0]!)
+
 /** Questions, plans, other people: what follows in the clause is nobody's check-in. */
-function setAside(items: readonly Item[]): void {
+function setAside(items: readonly Item[], language: Language): void {
   let opens = true
   for (let at = 0; at < items.length; at++) {
     const item = items[at]!
     const asks = item.cue === 'ask' && (opens || item.text.includes(' '))
-    if (isMark(item, '¿') || (item.cue === 'be' && opens && isMark(items[endOfSentence(items, at)], '?')))
+    if (
+      isMark(item, '¿') ||
+      (item.cue === 'be' && opens && inverts(item, language) && isMark(items[endOfSentence(items, at)], '?'))
+    )
       forget(items, at + 1, endOfSentence(items, at + 1))
     if (asks || item.cue === 'later' || item.cue === 'someone') forget(items, at, endOfChunk(items, at))
     if (item.cue === 'past') forget(items, startOfChunk(items, at), pastEnd(items, at))
@@ -214,8 +219,8 @@ function exempt(items: readonly Item[], at: number): void {
 }
 
 /** Writes onto the items what is denied, set aside, or of another time. */
-export function setScopes(items: readonly Item[]): void {
-  setAside(items)
+export function setScopes(items: readonly Item[], language: Language): void {
+  setAside(items, language)
   setBefore(items)
   deny(items)
 }

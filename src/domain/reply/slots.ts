@@ -70,7 +70,9 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
     evidence: [],
   }
   addHours(items, planned)
-  const missed = sessionsInWords(items, planned, language)
+  // "both" and nothing else, where the side was asked, is the side
+  const isSide = context.asked === 'side' && items.every((i) => i.cue === 'both' || i.cue === 'mark')
+  const missed = isSide ? null : sessionsInWords(items, planned, language)
   const pairs = pairLabels(items)
   const numbers = sortNumbers(items, pairs)
   const saysNone = placeNothing(items, found, numbers, context)

@@ -23,6 +23,7 @@ export interface Language {
   readonly language: string
   readonly decimalComma: boolean
   readonly dayFirst: boolean
+  readonly inverted: ReadonlySet<string>
   readonly cues: Phrasebook<Meaning>
   readonly within: Phrasebook<Intent>
   readonly whole: ReadonlyMap<string, Intent>
@@ -94,6 +95,7 @@ export function compile(data: LexiconData): Language {
     language: lexicon.language,
     decimalComma: lexicon.decimalComma,
     dayFirst: lexicon.dayFirst,
+    inverted: new Set(lexicon.inverted),
     cues: book([...meanings]),
     within: book(within),
     whole: new Map(

@@ -102,6 +102,8 @@ export const LexiconSchema = z.strictObject({
   decimalComma: z.boolean(),
   /** "3/4/2026" is the third of April. */
   dayFirst: z.boolean(),
+  /** Verbs that open a question where they stand first and a question mark ends the sentence ("is calf 4 ok?"). */
+  inverted: phrases,
   zones: z.record(z.enum(REACHES), phrases),
   /** Forms among the zones that mean both sides after "both". */
   pairs: phrases,

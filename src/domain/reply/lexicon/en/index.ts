@@ -10,6 +10,7 @@ export const en: LexiconData = {
   language: 'en',
   decimalComma: false,
   dayFirst: false,
+  inverted: 'is, are, was, were, has, have, had',
   zones,
   pairs,
   numbers,

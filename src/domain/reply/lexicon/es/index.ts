@@ -10,6 +10,7 @@ export const es: LexiconData = {
   language: 'es',
   decimalComma: true,
   dayFirst: true,
+  inverted: '',
   zones,
   pairs,
   numbers,
