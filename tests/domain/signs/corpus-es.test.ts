@@ -5,7 +5,7 @@ import { isSignId } from '../../../src/domain/signs/catalogue.ts'
 import { type Expectation, type Score, score } from '../../../src/domain/signs/score.ts'
 import { careFor, screen } from '../../../src/domain/signs/screen.ts'
 
-type Row = Expectation & { readonly part: 'tuned' | 'kept'; readonly care: string }
+type Row = Expectation & { readonly part: 'tuned' | 'kept' | 'later'; readonly care: string }
 
 const rows = readFileSync(new URL('corpus/es.jsonl', import.meta.url), 'utf8')
   .trim()
@@ -26,12 +26,14 @@ function report(part: string, { texts, emergency, otherSigns, signless, denials 
 
 describe('the corpus of Spanish sign texts', () => {
   it('is large, and a third of it is set aside', () => {
-    expect(rows.length).toBeGreaterThanOrEqual(160)
-    expect(rows.filter((row) => row.part === 'kept').length).toBeGreaterThanOrEqual(0.3 * rows.length)
+    // `later`: written against the screen as it then stood, and tuned on since
+    const first = rows.filter((row) => row.part !== 'later')
+    expect(first.length).toBeGreaterThanOrEqual(160)
+    expect(first.filter((row) => row.part === 'kept').length).toBeGreaterThanOrEqual(0.3 * first.length)
     for (const row of rows) expect(careFor(row.signs)).toBe(row.care)
   })
 
-  it.each(['tuned', 'kept'] as const)('reaches the goals on the part %s', (part) => {
+  it.each(['tuned', 'kept', 'later'] as const)('reaches the goals on the part %s', (part) => {
     const result = score(
       rows.filter((row) => row.part === part),
       inSpanish,

@@ -64,7 +64,8 @@ export const cues: LexiconSource['words'] = {
     bien, normal, normalmente, del todo, como siempre, correctamente, como antes, con normalidad`,
   odd: ``,
   me: `
-    yo, mi, mis, me, mio, mia, conmigo, tengo, siento, noto, estoy, a mi, llevo, tuve, sufro, no puedo, no
+    casi me, casi me caigo, me caigo, me cai, se me, no duermo, lo arrastro, ando, hago, he dejado, deje, yo,
+    mi, mis, me, mio, mia, conmigo, tengo, siento, noto, estoy, a mi, llevo, tuve, sufro, no puedo, no
     siento, no noto, no me siento, ando, perdi, arrastro (el pie/la pierna/los pies), no aguanto, no consigo,
     no logro, he, tropiezo, pierdo`,
   own: `mi, mis, mio, mia, tengo, siento, noto, llevo, estoy, yo`,
@@ -74,6 +75,12 @@ export const cues: LexiconSource['words'] = {
     alguien, otra persona, otras personas, otra gente, la gente, mi viejo, mi vieja`,
   third: `ella, ellos, ellas`,
   report: `
+    con (mi/mis/un/una/el/la)
+    (padre/madre/papa/mama/hermano/hermana/hijo/hija/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/companero/companera/pareja/familia),
+    a casa de mi
+    (padre/madre/papa/mama/hermano/hermana/hijo/hija/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/companero/companera/pareja/familia),
+    en casa de mi
+    (padre/madre/papa/mama/hermano/hermana/hijo/hija/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/companero/companera/pareja/familia),
     dice, dicen, dijo, dijeron, cree, piensa, opina, me dice, me dijo, me ve, me vio, me noto, notaron, vio,
     me pregunta, pregunto, insiste, tuvo que ayudarme, me ayuda, me ayudo, me llevo, me trajo, me encontro`,
   like: `
@@ -111,21 +118,19 @@ export const cues: LexiconSource['words'] = {
     (risa/hambre/sed/sueno/cansancio/verguenza/calor/frio/ganas/envidia/aburrimiento/miedo/la
     risa/pena/nervios/gusto/amor/curiosidad), estoy muerto, estoy muerta, (me/nos/te) (mata/matan/mato/estas
     matando/esta matando), este dolor me mata, dolor me esta matando, me mata de, me vas a matar, me va a
-    matar, para matarme, (el/del/este/un/al/cada/todo el/otro/por) ano (pasado/que
-    viene/nuevo/proximo/anterior/entero/siguiente), este ano, un ano, del ano pasado, cada ano, por ano, al
-    ano, fin de ano, todo el ano, me (quede/he quedado/quedo) (dormido/dormida), dormido en el sofa, medio
-    dormido, medio dormida, sigo dormido, recien levantado, peso muerto, punto muerto, pecho (al
-    suelo/pegado/apoyado/en el suelo/abajo/arriba/abierto), el pecho (al suelo/pegado/apoyado/en el suelo),
-    rodillas al pecho, rodilla al pecho, abrir el pecho, a pie, de pie, en pie, al pie de, pie de la letra,
-    boca abajo, boca arriba, cara a cara, de cara a, dar la cara, cuesta arriba, cuesta abajo, echar una
-    mano, a mano, de la mano, mano a mano, segunda mano, por otro lado, vista previa, hasta la vista, a la
-    vista, en vista, la vista al frente, me (caigo/cai) de (sueno/cansancio), me cae bien, me cayo bien, se
-    me cae la baba, se me cayo el (movil/telefono/celular), me parto el culo, que culo, hasta el culo,
-    romperme el culo, mover el culo, a la cola, en la cola, hacer cola, haciendo cola, de paso, se me fue el
-    santo, se me fue el tiempo, se me fue la hora, no puedo (manana/hoy/el lunes/el martes/el miercoles/el
-    jueves/el viernes/el sabado/el domingo/esta tarde/esta noche/esta semana/ahora/ir/quejarme/ayer), no pude
-    (hacer/hoy/ayer/entrenar/ir/completar/terminar), no puedo mas de (contento/contenta/alegria), no puedo
-    (hacer/entrenar/quedar/hablar ahora), no me siento con ganas, no (siento/noto)
-    (dolor/dolores/molestia/molestias/diferencia/cambio/cambios/mejora/mejoria/nada raro/nada nuevo/nada
-    malo/nada extrano), no siento (mucho/apenas/nada de) dolor, sin sentir dolor`,
+    matar, para matarme, (el/del/este/un/cada/otro) ano (pasado/que
+    viene/nuevo/proximo/anterior/entero/siguiente), este ano, un ano, del ano pasado, cada ano, fin de ano,
+    me (quede/he quedado/quedo) (dormido/dormida), dormido en el sofa, medio dormido, medio dormida, sigo
+    dormido, recien levantado, peso muerto, punto muerto, pecho (al suelo/pegado/apoyado/en el
+    suelo/abajo/arriba/abierto), el pecho (al suelo/pegado/apoyado/en el suelo), rodillas al pecho, rodilla
+    al pecho, abrir el pecho, pie de la letra, boca abajo, boca arriba, cara a cara, cuesta arriba, cuesta
+    abajo, echar una mano, mano a mano, segunda mano, vista previa, hasta la vista, la vista al frente, me
+    (caigo/cai) de (sueno/cansancio), me cae bien, me cayo bien, se me cae la baba, se me cayo el
+    (movil/telefono/celular), me parto el culo, romperme el culo, hacer cola, haciendo cola, de paso, se me
+    fue el santo, se me fue el tiempo, se me fue la hora, no puedo (manana/hoy/el lunes/el martes/el
+    miercoles/el jueves/el viernes/el sabado/el domingo/esta tarde/esta noche/esta
+    semana/ahora/ir/quejarme/ayer), no pude (hacer/hoy/ayer/entrenar/ir/completar/terminar), no puedo mas de
+    (contento/contenta/alegria), no puedo (hacer/entrenar/quedar/hablar ahora), no me siento con ganas, no
+    (siento/noto) (dolor/dolores/molestia/molestias/diferencia/cambio/cambios/mejora/mejoria/nada raro/nada
+    nuevo/nada malo/nada extrano), no siento (mucho/apenas/nada de) dolor, sin sentir dolor`,
 }

@@ -87,6 +87,7 @@ export const es: LexiconSource = {
       'leaking',
       'often',
       'no-feel',
+      'no-pee',
       'bowel-strong',
       'constipated',
       'sex-fail',

@@ -7,9 +7,13 @@ export const events: LexiconSource['words'] = {
     pesadez, peso, ardor, punzada, punzadas, pinchazo, pinchazos, molestia, quema, palpitaciones, acelerado,
     se me acelera, dolores, nudo`,
   'chest-strong': `
-    (dolor/dolores/presion/opresion/pinchazos/punzadas/pinchazo/punzada) (de/en el/en) pecho, opresion
-    toracica, dolor toracico, me (duele/aprieta/oprime) el pecho, infarto, angina, me ahogo, me estoy
-    ahogando, me ahogaba, ahogo, ahogos, me asfixio, asfixia, me falta (el aire/aire/la respiracion/el
+    me (quedo/quede/he quedado/estoy quedando) (sin) (aire/aliento/respiracion), me dio un
+    (desmayo/sincope/infarto), no me llega el oxigeno, no cojo aire, no agarro aire, (sangre) en (la
+    saliva/el esputo/la flema/el panuelo al toser), saliva con sangre, se me (cierra/cerro) el pecho, dolor
+    al respirar, me duele al respirar, caí desmayado, cai desmayado, cai desmayada, me fui al suelo sin
+    conocimiento, (dolor/dolores/presion/opresion/pinchazos/punzadas/pinchazo/punzada) (de/en el/en) pecho,
+    opresion toracica, dolor toracico, me (duele/aprieta/oprime) el pecho, infarto, angina, me ahogo, me
+    estoy ahogando, me ahogaba, ahogo, ahogos, me asfixio, asfixia, me falta (el aire/aire/la respiracion/el
     aliento), me faltaba (el aire/aire), falta de (aire/aliento/respiracion), sin aire, sin aliento en
     reposo, disnea, no me entra (el aire/aire), no me llega (el aire/aire), corta de aire, corto de aire, (no
     puedo/me cuesta/no podia/apenas puedo/casi no puedo/no consigo/dificultad para/dificultades
@@ -44,21 +48,25 @@ export const events: LexiconSource['words'] = {
     hormigueo, hormigueos, cosquilleo, calambre, calambres, hormiguea, hormiguean, me hormiguea, me
     hormiguean, pinchazos, raro, rara, dolor, ardor, quemazon, parestesias, agujas`,
   'stroke-strong': `
-    se me (cae/cayo/ha caido/torcio/tuerce/ha torcido/paraliza/paralizo/durmio/duerme/desvio/va) (media
-    cara/la cara/la boca/el parpado/un lado de la cara/la mitad de la cara/la comisura/el labio/la cara de un
-    lado), (cara/boca) (torcida/caida/chueca/paralizada/de lado/desviada), (mitad de la cara/media cara/lado
-    de la cara) (dormida/paralizada/caida/dormido/adormecida/entumecida), no me
-    (sale/salen/salia/salian/salio) (el habla/las palabras/la voz/palabras/la palabra), no
-    (puedo/podia/logro/consigo) (hablar/articular/pronunciar) (bien/palabra/), me cuesta
-    (hablar/pronunciar/encontrar las palabras), hablo (raro/mal/como borracho/como
-    borracha/enredado/pastoso/trabado), habla (rara/pastosa/trabada/enredada/arrastrada), arrastro las
-    palabras, arrastrando las palabras, se me (traba/trabo/enreda/enredo) la lengua, lengua trabada, se me
-    traban las palabras, derrame, ictus, derrame cerebral, acv, trombosis cerebral, paralisis facial,
-    (perdi/he perdido/pierdo) (la vista/la vision/el habla/vision/vista), perdida de (vision/vista/habla), no
-    veo (nada/por un ojo/de un ojo/del ojo/con el ojo), me quede ciego, me quede ciega, ciego de un ojo,
-    (mitad/medio lado/un lado/lado izquierdo/lado derecho/media parte) del cuerpo, medio cuerpo, el peor
-    dolor de cabeza, dolor de cabeza (brutal/repentino/subito/explosivo/de golpe/de repente), se me cae la
-    baba de un lado, no puedo tragar`,
+    (la boca/la cara/el labio) se me (fue/va/ha ido/torcio/cayo/cae/ha torcido/ha caido/duerme/durmio)
+    (para/a/hacia/de) (un lado/el lado/lado), (la boca/la cara) se me (torcio/cayo/ha caido/ha
+    torcido/paraliza), no me salen (bien/) las palabras, no (articulo/pronuncio) (bien/), no vocalizo,
+    (digo/decia) palabras raras, (no entiendo/no entendia) lo que me dicen, se me (cierra/cerro) el parpado,
+    medio lado dormido, vi todo negro, veo todo negro, se me (cae/cayo/ha caido/torcio/tuerce/ha
+    torcido/paraliza/paralizo/durmio/duerme/desvio/va) (media cara/la cara/la boca/el parpado/un lado de la
+    cara/la mitad de la cara/la comisura/el labio/la cara de un lado), (cara/boca)
+    (torcida/caida/chueca/paralizada/de lado/desviada), (mitad de la cara/media cara/lado de la cara)
+    (dormida/paralizada/caida/dormido/adormecida/entumecida), no me (sale/salen/salia/salian/salio) (el
+    habla/las palabras/la voz/palabras/la palabra), no (puedo/podia/logro/consigo)
+    (hablar/articular/pronunciar) (bien/palabra/), me cuesta (hablar/pronunciar/encontrar las palabras),
+    hablo (raro/mal/como borracho/como borracha/enredado/pastoso/trabado), habla
+    (rara/pastosa/trabada/enredada/arrastrada), arrastro las palabras, arrastrando las palabras, se me
+    (traba/trabo/enreda/enredo) la lengua, lengua trabada, se me traban las palabras, derrame, ictus, derrame
+    cerebral, acv, trombosis cerebral, paralisis facial, (perdi/he perdido/pierdo) (la vista/la vision/el
+    habla/vision/vista), perdida de (vision/vista/habla), no veo (nada/por un ojo/de un ojo/del ojo/con el
+    ojo), me quede ciego, me quede ciega, ciego de un ojo, (mitad/medio lado/un lado/lado izquierdo/lado
+    derecho/media parte) del cuerpo, medio cuerpo, el peor dolor de cabeza, dolor de cabeza
+    (brutal/repentino/subito/explosivo/de golpe/de repente), se me cae la baba de un lado, no puedo tragar`,
   speech: `habla, hablar, hablo, palabras, voz, pronunciar, lengua`,
   muddle: `
     enredadas, trabado, trabada, raro, rara, mal, no me salen, confundo, me confundo, pastosa, torpe, trabo`,
@@ -83,14 +91,18 @@ export const events: LexiconSource['words'] = {
   tear: `
     desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, late, latidos, palpita, rasgado`,
   'crash-strong': `
-    accidente de (coche/auto/carro/moto/trafico/transito/bici/bicicleta/automovil), me
-    (atropello/atropellaron/han atropellado/ha atropellado/choco un/choque/chocaron/embistio),
-    (choque/chocamos/choco/he chocado) (con/contra) (el coche/la moto/el auto/el carro/otro coche/un coche/un
-    arbol/la bici), atropello, me (cai/caigo/he caido) (del tejado/del techo/de un tejado/de un techo/de una
-    escalera/de la escalera/por las escaleras/escaleras abajo/de un arbol/desde/de un andamio/del caballo/de
-    la moto/de la bici/de un muro/de un balcon/por un barranco/de altura/de una altura), caida (desde/de)
-    (altura/una escalera/un tejado/la moto/del caballo), volque, volco el coche, golpe (fuerte/muy
-    fuerte/tremendo) en la (espalda/columna/cabeza)`,
+    (tuve/tuvimos/he tenido/sufri) un (choque/accidente/golpe fuerte/atropello/accidente grave), me
+    (estrelle/he estrellado/estampe/la pegue/di contra/volque) (con/contra/en/) (la/el/un/una/)
+    (bici/moto/coche/auto/carro/arbol/muro/pared/farola/), chocamos, nos chocaron, me chocaron, me pego un
+    coche, (caida/cai/caida de) (de/desde) (dos/tres/cuatro/2/3/4/5) metros, accidente de
+    (coche/auto/carro/moto/trafico/transito/bici/bicicleta/automovil), me (atropello/atropellaron/han
+    atropellado/ha atropellado/choco un/choque/chocaron/embistio), (choque/chocamos/choco/he chocado)
+    (con/contra) (el coche/la moto/el auto/el carro/otro coche/un coche/un arbol/la bici), atropello, me
+    (cai/caigo/he caido) (del tejado/del techo/de un tejado/de un techo/de una escalera/de la escalera/por
+    las escaleras/escaleras abajo/de un arbol/desde/de un andamio/del caballo/de la moto/de la bici/de un
+    muro/de un balcon/por un barranco/de altura/de una altura), caida (desde/de) (altura/una escalera/un
+    tejado/la moto/del caballo), volque, volco el coche, golpe (fuerte/muy fuerte/tremendo) en la
+    (espalda/columna/cabeza)`,
   vehicle: `coche, auto, carro, moto, bici, bicicleta, camion, autobus`,
   crash: `choque, choco, accidente, chocamos, atropello, golpeo, colision, volcamos`,
   fall: `caida, golpe, me pegue un golpe, porrazo, trompazo`,
@@ -99,10 +111,13 @@ export const events: LexiconSource['words'] = {
     un golpe, me golpee`,
   height: `metros, altura, tejado, techo, escalera, arbol, andamio, balcon, caballo, muro, barranco`,
   fever: `
-    fiebre, fiebres, febricula, fiebron, calentura, febril, escalofrio, escalofrios, tiritona, tiritonas,
-    tiritando, tirito, temblores de frio, destemplado, destemplada, temperatura alta, grados de fiebre, tengo
-    temperatura, con temperatura, de temperatura, 38 de temperatura, 39 de temperatura, decimas, tiritera,
-    castaneteo`,
+    (tengo/estoy con/con/estoy a/he tenido/subi a/llegue a) (38/39/40/37.5/37.8/38.5/39.5/treinta y
+    ocho/treinta y nueve), (treinta y ocho/treinta y nueve) de, fiebrecita,
+    (tiritar/tiritando/temblando/tiemblo) de (frio/fiebre), sudores y escalofrios, temperatura, me subio la
+    fiebre, fiebre, fiebres, febricula, fiebron, calentura, febril, escalofrio, escalofrios, tiritona,
+    tiritonas, tiritando, tirito, temblores de frio, destemplado, destemplada, temperatura alta, grados de
+    fiebre, tengo temperatura, con temperatura, de temperatura, 38 de temperatura, 39 de temperatura,
+    decimas, tiritera, castaneteo`,
   shaky: `tiemblo, temblando, temblor, temblores`,
   'hot-cold': `frio, calor, sudor, sudando, ardiendo, helado`,
   unwell: `
@@ -118,27 +133,40 @@ export const events: LexiconSource['words'] = {
     roja, rojo, caliente, ardiendo, morada, morado, enrojecida, tirante, rojas, dura y caliente`,
   'swell-strong': `trombosis, trombo, coagulo, coagulos, tvp, flebitis`,
   severe: `
-    insoportable, inaguantable, insufrible, intolerable, peor dolor, el peor dolor, peor dolor de mi vida,
-    dolor atroz, atroz, no (aguanto/soporto/resisto) (mas/) (el/este/tanto) dolor, no aguanto mas del dolor,
-    no puedo mas del dolor, no puedo mas con el dolor, no puedo con el dolor, llorando de dolor, lloro de
-    dolor, llorando del dolor, gritando de dolor, nada (me/) (quita/alivia/calma/baja/ayuda con) (el dolor/),
-    ni con (morfina/pastillas/calmantes/nada), (no hay/no encuentro/ninguna/sin/no tengo)
-    (postura/posicion/postura comoda/posicion comoda) (que me alivie/que alivie/que me calme/me
-    alivia/alivia/que ayude/comoda/buena/), en ninguna (postura/posicion), me (retuerzo/estoy retorciendo) de
-    dolor, muero de dolor, me muero del dolor, me muero de dolor, once sobre diez, 11 de 10, agonia, un
-    suplicio, una tortura`,
+    no puedo con (este/el/tanto/mas) dolor, llorando, estoy llorando, lloro, dolor (de/) 10, un 10 de dolor,
+    dolor diez, nada (me/) (ayuda/funciona/sirve/hace efecto/lo alivia/lo calma/lo quita), no hay
+    (forma/manera) de (calmarlo/aliviarlo/estar), no hay quien lo aguante, dolor
+    (horrible/brutal/tremendo/bestial/inhumano/extremo), no me puedo mover del dolor, no puedo moverme del
+    dolor, imposible de aguantar, me hace gritar, grito de dolor, insoportable, inaguantable, insufrible,
+    intolerable, peor dolor, el peor dolor, peor dolor de mi vida, dolor atroz, atroz, no
+    (aguanto/soporto/resisto) (mas/) (el/este/tanto) dolor, no aguanto mas del dolor, no puedo mas del dolor,
+    no puedo mas con el dolor, no puedo con el dolor, llorando de dolor, lloro de dolor, llorando del dolor,
+    gritando de dolor, nada (me/) (quita/alivia/calma/baja/ayuda con) (el dolor/), ni con
+    (morfina/pastillas/calmantes/nada), (no hay/no encuentro/ninguna/sin/no tengo) (postura/posicion/postura
+    comoda/posicion comoda) (que me alivie/que alivie/que me calme/me alivia/alivia/que ayude/comoda/buena/),
+    en ninguna (postura/posicion), me (retuerzo/estoy retorciendo) de dolor, muero de dolor, me muero del
+    dolor, me muero de dolor, once sobre diez, 11 de 10, agonia, un suplicio, una tortura`,
   constant: `
     constante, no para, no cesa, todo el dia y toda la noche, dia y noche, sin parar, continuo, permanente,
     no se quita con nada, 24 horas`,
   soaked: `empapado, empapada, sudado, sudada, sudando, chorreando`,
   'wakes-strong': `
-    me (despierta/desperto/ha despertado/levanta/despertaba) (el dolor/del dolor/de noche/por la noche/en la
-    noche/por las noches/de madrugada/en la madrugada/cada noche/todas las noches/la espalda/la pierna), me
-    (despierto/desperte/he despertado) (por el/del/con/de/con el/por) dolor, el dolor (no me deja/me impide)
-    dormir, no me deja dormir, no puedo dormir (del/por el/por) dolor, dolor nocturno, dolores nocturnos`,
+    me (levanto/levante/despierto/desperte) (de noche/por la noche/de madrugada/a media noche/varias veces)
+    (del/con/por el/por el/con el/de/por) dolor, (me/) desvela el dolor, el dolor me desvela, (por la
+    noche/de noche) (el dolor/me duele) (es peor/me despierta/mas), (despierto/despierta) (toda la noche)
+    (por el/del/con) dolor, dolor por las noches, dolor de noche, el dolor me (levanta/saca de la
+    cama/despierta/desperto), no (duermo/puedo dormir/consigo dormir/logro dormir/he dormido/dormi/pude
+    dormir) (nada/casi nada/bien/) (por el/del/por/por culpa del/con el/de) dolor, sin dormir por el dolor,
+    me levanto por el dolor, me (despierta/desperto/ha despertado/levanta/despertaba) (el dolor/del dolor/de
+    noche/por la noche/en la noche/por las noches/de madrugada/en la madrugada/cada noche/todas las noches/la
+    espalda/la pierna), me (despierto/desperte/he despertado) (por el/del/con/de/con el/por) dolor, el dolor
+    (no me deja/me impide) dormir, no me deja dormir, no puedo dormir (del/por el/por) dolor, dolor nocturno,
+    dolores nocturnos`,
   wakes: `
     me despierta, me desperto, me despierto, me desperte, despierta, despertarme, despertandome`,
   weight: `
+    (bajando/bajado/perdiendo/perdido) (de) peso, se me caen los pantalones de delgado, he perdido peso,
+    perdi peso, adelgazo, adelgazo sin, estoy mas flaco, estoy mas flaca, he perdido el apetito y peso,
     (he/estoy/voy/) (bajado/bajando/perdido/perdiendo/adelgazado/baje/perdi/bajo/pierdo) (de/mucho/bastante/)
     peso, perdida de peso, adelgace, he adelgazado, adelgazando, estoy adelgazando, (baje/perdi/he perdido/he
     bajado/he adelgazado/adelgace) (como/unos/casi/)
@@ -147,10 +175,13 @@ export const events: LexiconSource['words'] = {
   lose: `he perdido, perdi, baje, he bajado`,
   'weight-count': `kilos, kg, libras`,
   sweats: `
-    sudor nocturno, sudores nocturnos, sudoracion nocturna, sudoraciones nocturnas,
-    (sudores/sudor/sudo/sudando) (mucho/) (por la noche/de noche/en la noche/por las noches/de madrugada/toda
-    la noche/cada noche), (empapado/empapada/banado/banada) (en/de) sudor, cambiar las sabanas (por el/del)
-    sudor, empapo (las sabanas/la cama/el pijama), sabanas empapadas, pijama empapado`,
+    (sudo/sudaba/sudando) (un monton/muchisimo/tanto/demasiado) (por la noche/de noche/por las
+    noches/mientras duermo/dormido), amanezco (empapado/empapada/sudado/sudada), me despierto
+    (empapado/empapada/sudado/sudada/sudando), camiseta empapada por la noche, sudor nocturno, sudores
+    nocturnos, sudoracion nocturna, sudoraciones nocturnas, (sudores/sudor/sudo/sudando) (mucho/) (por la
+    noche/de noche/en la noche/por las noches/de madrugada/toda la noche/cada noche),
+    (empapado/empapada/banado/banada) (en/de) sudor, cambiar las sabanas (por el/del) sudor, empapo (las
+    sabanas/la cama/el pijama), sabanas empapadas, pijama empapado`,
   cancer: `
     cancer, tumor, tumores, metastasis, linfoma, leucemia, melanoma, mieloma, carcinoma, sarcoma, quimio,
     quimioterapia, radioterapia, oncologo, oncologa, oncologia, maligno, maligna, cancer de

@@ -16,14 +16,14 @@ export const functions: LexiconSource['words'] = {
     pipi, orinas, orinaba, meaba, pichi`,
   loo: `bano, al bano, aseo, wc, inodoro, vater, excusado, retrete, el water, orinal`,
   cant: `
-    no puedo, no podia, no pude, no he podido, no podes, ya no puedo, no consigo, no logro, no logre, no
-    consegui, me cuesta, me costo, me esta costando, cuesta, imposible, es imposible, soy incapaz de, incapaz
-    de, apenas puedo, casi no puedo, no me sale, no me salia, no me salio, no sale, no salia, no salio, no
-    hay manera de, no hay forma de, no alcanzo a, dificultad para, dificultades para, problemas para,
-    problema para, trabajo para, me da trabajo, no soy capaz de, ya no consigo, ya no logro, no me deja, no
-    me es posible, no puedo ni, no puedo casi, sin poder, no poder, no me puedo, no se puede, no lo puedo, no
-    controlo, no aguanto, ya no controlo, no retengo, no siento ganas de, no me vienen ganas de, no tengo
-    ganas de`,
+    no hay quien, no puedo, no podia, no pude, no he podido, no podes, ya no puedo, no consigo, no logro, no
+    logre, no consegui, me cuesta, me costo, me esta costando, cuesta, imposible, es imposible, soy incapaz
+    de, incapaz de, apenas puedo, casi no puedo, no me sale, no me salia, no me salio, no sale, no salia, no
+    salio, no hay manera de, no hay forma de, no alcanzo a, dificultad para, dificultades para, problemas
+    para, problema para, trabajo para, me da trabajo, no soy capaz de, ya no consigo, ya no logro, no me
+    deja, no me es posible, no puedo ni, no puedo casi, sin poder, no poder, no me puedo, no se puede, no lo
+    puedo, no controlo, no aguanto, ya no controlo, no retengo, no siento ganas de, no me vienen ganas de, no
+    tengo ganas de`,
   'slow-start': `
     debil, flojo, cortado, entrecortado, a gotas, gota a gota, gotas, goteo, goteando, retencion, retencion
     de orina, tarda, tardo, tardo mucho, tardo en, apretar, hacer fuerza, empujar, esfuerzo, no arranca, no
@@ -32,10 +32,17 @@ export const functions: LexiconSource['words'] = {
     no fluye, a chorritos, dejo de salir`,
   'stream-word': `chorro, al orinar, al mear, para orinar`,
   strong: `
-    (${PEED}) (encima/en la cama/en los pantalones/sin darme cuenta/sin querer/sin sentir/sin notarlo/sin
-    enterarme/las bragas/los calzoncillos/los pantalones/la cama/en cama/dormido/dormida/toda/todo/de
-    noche/en el coche), se me (escapa/escapo/ha escapado/escapaba/sale/salio/va/fue/escapan/gotea) (el pis/el
-    pipi/la orina/la meada/pis/pipi/orina/el chorro/el uno/gotas/unas gotas/la pis/la pipi/solo el pis),
+    cama mojada, cama meada, pantalon mojado, pantalones mojados, (amaneci/amanezco/me levante/me
+    despierto/me desperte) (mojado/mojada/meado/meada/orinado/orinada/toda mojada/todo mojado), (me/)
+    (habia/habian) (meado/orinado/hecho pis/hecho pipi) (encima/), me hago encima, hacerme pis encima,
+    hacerme encima, mearme encima, orinarme encima, meada encima, charco, (estoy/voy/quede)
+    (meado/meada/orinado/orinada) (encima/), no (me/) (enteré/entere/doy cuenta/di cuenta) (de que/que) (me/)
+    (meo/orino/mee/orine/hago pis), me (mojo/moje/he mojado/mojaba/orine/meo) (los pantalones/la cama/la
+    ropa/el pantalon/las bragas/los calzoncillos/entero/entera), (${PEED}) (encima/en la cama/en los
+    pantalones/sin darme cuenta/sin querer/sin sentir/sin notarlo/sin enterarme/las bragas/los
+    calzoncillos/los pantalones/la cama/en cama/dormido/dormida/toda/todo/de noche/en el coche), se me
+    (escapa/escapo/ha escapado/escapaba/sale/salio/va/fue/escapan/gotea) (el pis/el pipi/la orina/la
+    meada/pis/pipi/orina/el chorro/el uno/gotas/unas gotas/la pis/la pipi/solo el pis),
     (perdida/perdidas/escape/escapes/fugas) de (orina/pis/pipi), incontinencia, incontinencia urinaria,
     incontinente, retencion urinaria, retencion de orina, uso panales, con panales, uso compresas para el
     pis, uso panal, no (siento/noto) (cuando/las/si) (tengo ganas/necesito/quiero/tengo que/ganas) (de/)
@@ -83,17 +90,20 @@ export const functions: LexiconSource['words'] = {
     defeco, evacuo, voy de cuerpo, voy de vientre, pupu, del dos`,
   wind: `gases, pedos, pedo, los gases, ventosidades, peos`,
   'bowel-strong': `
-    me (cago/cague/he cagado/cagaba/hago caca/hice caca/hago popo/hice popo/he hecho caca/he hecho popo/hice
-    del dos/ensucie/he ensuciado/hice/defeco/defeque/zurre) (encima/en la cama/en los pantalones/sin darme
-    cuenta/sin querer/sin sentir/sin enterarme/toda/todo), se me (escapa/escapo/escapan/ha
-    escapado/sale/salio/va/salen) (la caca/caca/la popo/el popo/popo/las heces/heces/los gases/los
-    pedos/pedos/gases/la mierda/por atras/por detras), incontinencia fecal, ensucie (la ropa/la ropa
-    interior/los calzoncillos/la cama/las bragas), mancho (la ropa interior/los calzoncillos/las bragas),
-    manche (los calzoncillos/las bragas/la ropa interior), no controlo (los esfinteres/el esfinter/la caca/el
-    intestino/las heces/los gases), no me aguanto (la caca/las heces/los gases/el popo), no (siento/noto)
-    (cuando/las/si) (tengo/necesito/quiero/ganas) (que/ganas/ganas de/de/) (${POO}), no (siento/noto)
-    (ganas/las ganas) de (${POO}), perdi el control (del intestino/de los esfinteres/del esfinter/de los
-    intestinos)`,
+    (me/) (habia) (cagado/hecho caca/hecho popo/ensuciado) (encima/), cagarme encima, hacerme caca, hacerme
+    popo, hacerme caca encima, (estoy/quede) (cagado/cagada) (encima), caca en (la ropa/los calzoncillos/las
+    bragas/la cama/el pantalon), accidente con la caca, calzoncillos sucios, bragas sucias, (no distingo/no
+    diferencio) (gases/pedo/si es), me (cago/cague/he cagado/cagaba/hago caca/hice caca/hago popo/hice
+    popo/he hecho caca/he hecho popo/hice del dos/ensucie/he ensuciado/hice/defeco/defeque/zurre) (encima/en
+    la cama/en los pantalones/sin darme cuenta/sin querer/sin sentir/sin enterarme/toda/todo), se me
+    (escapa/escapo/escapan/ha escapado/sale/salio/va/salen) (la caca/caca/la popo/el popo/popo/las
+    heces/heces/los gases/los pedos/pedos/gases/la mierda/por atras/por detras), incontinencia fecal, ensucie
+    (la ropa/la ropa interior/los calzoncillos/la cama/las bragas), mancho (la ropa interior/los
+    calzoncillos/las bragas), manche (los calzoncillos/las bragas/la ropa interior), no controlo (los
+    esfinteres/el esfinter/la caca/el intestino/las heces/los gases), no me aguanto (la caca/las heces/los
+    gases/el popo), no (siento/noto) (cuando/las/si) (tengo/necesito/quiero/ganas) (que/ganas/ganas de/de/)
+    (${POO}), no (siento/noto) (ganas/las ganas) de (${POO}), perdi el control (del intestino/de los
+    esfinteres/del esfinter/de los intestinos)`,
   constipated: `
     estrenido, estrenida, estrenimiento, (llevo/hace) (dos/tres/cuatro/cinco/seis/siete/varios/2/3/4/5/6/7)
     dias (sin/que no) (${POO}/hago caca/voy de vientre/cago/hago popo/voy de cuerpo)`,
@@ -110,12 +120,14 @@ export const functions: LexiconSource['words'] = {
     fallo, falla, me falla, no responde, no me responde, problemas, dificultad, no llego, ya no, dormido,
     raro, disfuncion, menos, no tengo, me cuesta, no siente, imposible, floja, sin ganas`,
   'sex-strong': `
-    impotencia, impotente, disfuncion erectil, no se me (levanta/para/pone
-    dura/empalma/endurece/levanto/paro), ya no se me (levanta/para/pone dura), no (me empalmo/puedo
-    empalmarme/tengo erecciones/tengo ereccion/consigo una ereccion/logro una ereccion/logro tener una
-    ereccion/consigo tener una ereccion), ya no (tengo erecciones/tengo ereccion/me empalmo), no puedo
-    (eyacular/correrme/venirme/llegar al orgasmo/tener un orgasmo/tener erecciones/tener una ereccion),
-    problemas de ereccion, gatillazo, gatillazos, no me funciona el pene, gatillazo siempre`,
+    no (se pone/se me pone/me pone) (dura/duro/tiesa), ya no se pone dura, se me baja enseguida, no siento
+    (placer/el orgasmo/los orgasmos), no llego al (orgasmo/final), no lubrico, no me mojo, impotencia,
+    impotente, disfuncion erectil, no se me (levanta/para/pone dura/empalma/endurece/levanto/paro), ya no se
+    me (levanta/para/pone dura), no (me empalmo/puedo empalmarme/tengo erecciones/tengo ereccion/consigo una
+    ereccion/logro una ereccion/logro tener una ereccion/consigo tener una ereccion), ya no (tengo
+    erecciones/tengo ereccion/me empalmo), no puedo (eyacular/correrme/venirme/llegar al orgasmo/tener un
+    orgasmo/tener erecciones/tener una ereccion), problemas de ereccion, gatillazo, gatillazos, no me
+    funciona el pene, gatillazo siempre`,
   'sex-fine': `
     sin (problemas/problema) (de/en el/con el/con la) (ereccion/sexo/sexuales), no tengo problemas
     (sexuales/de ereccion)`,

@@ -21,4 +21,10 @@ export const helpers: LexiconSource['words'] = {
     (no/tampoco) (siento/noto) (debilidad/perdida de fuerza/falta de fuerza), no (arrastro/se me va/se me
     dobla) (el pie/la pierna/la rodilla/los pies/), no me (falla/fallan) (la pierna/las piernas/la rodilla/el
     pie/nada/), tengo fuerza, la misma fuerza, fuerza normal`,
+  'no-pee': `
+    (no/aun no/todavia no/sin) (he/) (orinado/orinar/orino/orine/meado/meo/mee/mear/hago pis/hice pis/hecho
+    pis/hacer pis/hago pipi/hice pipi/hecho pipi/hacer pipi)`,
+  'not-wet': `
+    no me (hago/hice/he hecho/hago mas) (pis/pipi/caca/popo) (encima/), no me (meo/orino/cago) encima`,
+  hours: `desde, horas, todo el dia, toda la noche, dias, anoche, ayer, en todo el dia, desde ayer`,
 }

@@ -6,9 +6,18 @@ export const mind: LexiconSource['words'] = {
     suicidio, pensamientos suicidas, ideas suicidas, ideas de suicidio, ideas de muerte, pensamientos de
     muerte, autolesion, autolesiones, intento de suicidio, pensamientos oscuros`,
   harm: `
-    suicida, suicidarme, suicidarse, suicidar, (me quiero/quiero/queria/quisiera/me
-    gustaria/prefiero/preferiria/deseo/pienso en/he pensado en/ganas de/pensando en/mejor/ojala me/voy a/me
-    voy a/me dan ganas de/tengo ganas de/pense en/planeo)
+    no quiero (seguir/seguir adelante/continuar/seguir mas/despertarme manana/levantarme nunca mas), (me voy
+    a/voy a/quiero/pienso) (tirar/tirarme/lanzar/lanzarme/ahorcar/colgar/cortar las venas) (por la
+    ventana/del puente/al tren/al vacio/por el balcon/a las vias/), tirar por la ventana, para que
+    (seguir/vivir/seguir aqui/estar aqui/existo), (terminar/acabar) con (esto/mi dolor) de una vez por todas,
+    (no/ya no) (merezco/merece) vivir, (seria/es/estaria) mejor (morir/morirme/no estar/no existir/si no
+    estuviera/si me muero/si no existiera/desaparecer), (nadie/no) me (necesita/quiere) (vivo/viva/aqui),
+    pensando en (la muerte/morir/matarme/suicidarme/hacerme dano), pienso en (morir/la muerte/matarme/hacerme
+    dano), (ganas de) (morir/morirme/no vivir/no despertar/dejar de vivir), (he intentado/intente/intento)
+    (matarme/suicidarme/quitarme la vida), no le encuentro sentido a (la vida/nada/vivir/seguir), me tomaria
+    todas las pastillas, me da igual (vivir/morir/morirme/vivir o morir), suicida, suicidarme, suicidarse,
+    suicidar, (me quiero/quiero/queria/quisiera/me gustaria/prefiero/preferiria/deseo/pienso en/he pensado
+    en/ganas de/pensando en/mejor/ojala me/voy a/me voy a/me dan ganas de/tengo ganas de/pense en/planeo)
     (morir/morirme/matarme/matar/desaparecer/desaparecer para siempre/dejar de vivir/dejar de existir/no
     existir/no vivir/no estar aqui/estar muerto/estar muerta/acabar con todo/terminar con todo/no
     despertar/hacerme dano/cortarme/tirarme por/tirarme/lanzarme/ahorcarme/colgarme/quitarme de en medio/la

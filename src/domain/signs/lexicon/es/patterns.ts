@@ -214,5 +214,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['self-harm', 'harm-maybe', { unsure: true }],
   // negations that hold their thing
   ['new-numbness', 'no-numb', { isDenial: true }],
+  ['bladder-change', 'not-wet', { isDenial: true }],
+  ['bladder-change', 'no-pee', { unsure: true, sure: 'hours' }],
   ['leg-weakness', 'no-weak', { isDenial: true }],
 ]

@@ -12,9 +12,10 @@ export const sensations: LexiconSource['words'] = {
     parestesia, parestesias, adormecimientos, entumecimientos, sensacion de corcho, sensacion de anestesia,
     sensibilidad reducida, sensibilidad disminuida`,
   numb: `
-    ${DEAD.replaceAll('/', ', ')}, (bien/muy/super/re/como/medio/todo/toda) (${DEAD}), como (corcho/carton/de
-    corcho/de carton/de madera/de goma/anestesia/con anestesia/algodon), como si no fuera
-    (mia/mio/mias/mios), como en el dentista, se me
+    se me (empezo a/empieza a/esta empezando a/empiezan a/empezaron a/vuelve a/volvio a/suele/suelen)
+    (dormir/adormecer/dormirse/entumecer/acorchar), ${DEAD.replaceAll('/', ', ')},
+    (bien/muy/super/re/como/medio/todo/toda) (${DEAD}), como (corcho/carton/de corcho/de carton/de madera/de
+    goma/anestesia/con anestesia/algodon), como si no fuera (mia/mio/mias/mios), como en el dentista, se me
     (duerme/duermen/durmio/durmieron/adormece/adormecen/adormecio/adormecieron/entumece/entumecen/entumecio/acorcha/acorchan/acorcho/entume/entumen),
     se me (ha/han/esta/estan)
     (dormido/dormida/adormecido/adormecida/entumecido/acorchado/durmiendo/adormeciendo/quedado
@@ -45,12 +46,13 @@ export const sensations: LexiconSource['words'] = {
     ha dolido`,
   sore: `molestia, molestias, resentidas, cargadas`,
   'no-feel': `
-    (no/ya no/apenas/casi no/nunca/no me/ya no me/apenas me/casi ni/casi no me/ni/ni me)
-    (siento/noto/sentia/notaba/senti/note/he sentido/he notado/entero/doy cuenta) (nada/bien/mucho/casi/lo/),
-    no (logro/consigo/puedo) (sentir/notar), no se si (ya/) (termine/he terminado/acabe/he acabado/estoy
-    orinando/orine), no (distingo/percibo/tengo sensacion de), dejo de sentir, deje de sentir, sin sentir
-    nada, no lo (siento/noto/senti), no la (siento/noto), no los (siento/noto), no las (siento/noto), no
-    sentir, sin (sentir/notar) (nada/), no me entero, no tengo sensacion`,
+    (apenas/casi no/ya ni/ni siquiera) (siento/noto), (no/ya no/apenas/casi no/nunca/no me/ya no me/apenas
+    me/casi ni/casi no me/ni/ni me) (siento/noto/sentia/notaba/senti/note/he sentido/he notado/entero/doy
+    cuenta) (nada/bien/mucho/casi/lo/), no (logro/consigo/puedo) (sentir/notar), no se si (ya/) (termine/he
+    terminado/acabe/he acabado/estoy orinando/orine), no (distingo/percibo/tengo sensacion de), dejo de
+    sentir, deje de sentir, sin sentir nada, no lo (siento/noto/senti), no la (siento/noto), no los
+    (siento/noto), no las (siento/noto), no sentir, sin (sentir/notar) (nada/), no me entero, no tengo
+    sensacion`,
   'feeling-word': `sensibilidad, sensacion, tacto`,
   lost: `
     perdi, he perdido, perdido, perdida, pierdo, perdiendo, se me fue, se me ha ido, desaparecio, disminuida`,
@@ -59,6 +61,11 @@ export const sensations: LexiconSource['words'] = {
     debilidad, falta de fuerza, perdida de fuerza, pie caido, pie equino, caida del pie, paralisis, flojera,
     falta de fuerzas, perdida de fuerzas`,
   weak: `
+    caido, caida, caidos, caidas, cuelga, cuelgan, colgado, colgada, de plomo, se me tuerce, se me engancha,
+    se engancha, se me enreda, no puedo apoyar, no puedo cargar, no apoya, sin tono, atrofiada, mas delgada,
+    mas flaca, no me da, no da, no me obedece, menos fuerza, menos fuerzas, poca fuerza, perdiendo fuerza,
+    perdiendo la fuerza, cedio, cedieron, cede, ceden, me cedio, lo arrastro, la arrastro, arrastro,
+    arrastra, arrastrando, no lo levanto, no la levanto, vencio, flaqueo, flaquea, no me sigue, no tira,
     debil, debiles, floja, flojo, flojas, flojos, (sin/no tengo/no tiene/no tienen/no hay/perdi/he
     perdido/pierdo/perdio/ha perdido/menos/poca/ya no tengo/ya no tiene/apenas tengo/casi no tengo/tengo
     menos/tengo poca/pierde/no me queda/estoy perdiendo) (la/) (fuerza/fuerzas), (no/ya no/apenas) (me/)
@@ -71,10 +78,13 @@ export const sensations: LexiconSource['words'] = {
   'weak-verb': `se me dobla, se me doblan, me falla, me fallan, se me vence`,
   'weak-word': `sin fuerza, debil, perdi fuerza, he perdido fuerza, perdi la fuerza`,
   'weak-alone': `
-    pie caido, pie equino, caida del pie, (arrastro/arrastrando/arrastra/arrastrar/arrastre/voy
-    arrastrando/arrastraba) (el pie/la pierna/los pies/la punta del pie/el pie izquierdo/el pie derecho/un
-    pie/las piernas/la pata), se me (va/fue/ha ido/dobla/doblo/ha
-    doblado/vence/vencio/afloja/aflojo/cae/queda) (${WEAK_LEG}), (${WEAK_LEG}) se me
+    (se me engancha/se engancha/engancho/enganchando) (la punta/la punta del pie/el pie/los dedos), no me
+    (tengo/sostengo/mantengo) (en pie/de pie), no me (sostienen/aguantan) las piernas, (me/) (caigo/voy
+    cayendo) (todo el rato/mucho/cada dos por tres), pierna de trapo, pie de trapo, pie muerto, (no subo/no
+    puedo subir) la punta, pie caido, pie equino, caida del pie,
+    (arrastro/arrastrando/arrastra/arrastrar/arrastre/voy arrastrando/arrastraba) (el pie/la pierna/los
+    pies/la punta del pie/el pie izquierdo/el pie derecho/un pie/las piernas/la pata), se me (va/fue/ha
+    ido/dobla/doblo/ha doblado/vence/vencio/afloja/aflojo/cae/queda) (${WEAK_LEG}), (${WEAK_LEG}) se me
     (va/fue/dobla/doblo/vence/vencio/afloja/cae/doblan/aflojan), me (falla/fallo/fallan/ha fallado)
     (${WEAK_LEG}), (tropiezo/tropezando/me tropiezo/tropece) (todo el rato/todo el
     tiempo/mucho/constantemente/a cada rato/con la punta del pie/con la punta/con el pie/con mi pie/con mis
@@ -98,6 +108,6 @@ export const sensations: LexiconSource['words'] = {
   jelly: `de gelatina, como gelatina, de mantequilla, de goma, temblorosas, me tiemblan`,
   'strength-word': `fuerza, fuerzas`,
   fail: `
-    me falla, me fallan, se me va, se me van, se me dobla, no responde, no me responde, cede, falla, flaquea,
-    flaquean, torpe`,
+    cedio, me cedio, arrastro, arrastra, lo arrastro, la arrastro, me falla, me fallan, se me va, se me van,
+    se me dobla, no responde, no me responde, cede, falla, flaquea, flaquean, torpe`,
 }
