@@ -91,6 +91,7 @@ export const events: LexiconSource['words'] = {
   tear: `
     desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, late, latidos, palpita, rasgado`,
   'crash-strong': `
+    (me/) (tiro/tumbo/derribo/lanzo) (el/un) (caballo/coche/toro), (me/) (tiro/derribo) una ola,
     (tuve/tuvimos/he tenido/sufri) un (choque/accidente/golpe fuerte/atropello/accidente grave), me
     (estrelle/he estrellado/estampe/la pegue/di contra/volque) (con/contra/en/) (la/el/un/una/)
     (bici/moto/coche/auto/carro/arbol/muro/pared/farola/), chocamos, nos chocaron, me chocaron, me pego un

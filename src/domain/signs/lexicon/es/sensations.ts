@@ -78,14 +78,15 @@ export const sensations: LexiconSource['words'] = {
   'weak-verb': `se me dobla, se me doblan, me falla, me fallan, se me vence`,
   'weak-word': `sin fuerza, debil, perdi fuerza, he perdido fuerza, perdi la fuerza`,
   'weak-alone': `
-    (se me engancha/se engancha/engancho/enganchando) (la punta/la punta del pie/el pie/los dedos), no me
-    (tengo/sostengo/mantengo) (en pie/de pie), no me (sostienen/aguantan) las piernas, (me/) (caigo/voy
-    cayendo) (todo el rato/mucho/cada dos por tres), pierna de trapo, pie de trapo, pie muerto, (no subo/no
-    puedo subir) la punta, pie caido, pie equino, caida del pie,
-    (arrastro/arrastrando/arrastra/arrastrar/arrastre/voy arrastrando/arrastraba) (el pie/la pierna/los
-    pies/la punta del pie/el pie izquierdo/el pie derecho/un pie/las piernas/la pata), se me (va/fue/ha
-    ido/dobla/doblo/ha doblado/vence/vencio/afloja/aflojo/cae/queda) (${WEAK_LEG}), (${WEAK_LEG}) se me
-    (va/fue/dobla/doblo/vence/vencio/afloja/cae/doblan/aflojan), me (falla/fallo/fallan/ha fallado)
+    (pie/pierna/punta/punta del pie/dedo gordo) (derecho/izquierdo/derecha/izquierda/) no (me/se/)
+    (sube/levanta/reacciona/dobla/flexiona), (se me engancha/se engancha/engancho/enganchando) (la punta/la
+    punta del pie/el pie/los dedos), no me (tengo/sostengo/mantengo) (en pie/de pie), no me
+    (sostienen/aguantan) las piernas, (me/) (caigo/voy cayendo) (todo el rato/mucho/cada dos por tres),
+    pierna de trapo, pie de trapo, pie muerto, (no subo/no puedo subir) la punta, pie caido, pie equino,
+    caida del pie, (arrastro/arrastrando/arrastra/arrastrar/arrastre/voy arrastrando/arrastraba) (el pie/la
+    pierna/los pies/la punta del pie/el pie izquierdo/el pie derecho/un pie/las piernas/la pata), se me
+    (va/fue/ha ido/dobla/doblo/ha doblado/vence/vencio/afloja/aflojo/cae/queda) (${WEAK_LEG}), (${WEAK_LEG})
+    se me (va/fue/dobla/doblo/vence/vencio/afloja/cae/doblan/aflojan), me (falla/fallo/fallan/ha fallado)
     (${WEAK_LEG}), (tropiezo/tropezando/me tropiezo/tropece) (todo el rato/todo el
     tiempo/mucho/constantemente/a cada rato/con la punta del pie/con la punta/con el pie/con mi pie/con mis
     pies/con los dedos/con mis propios pies), la punta del pie se me (engancha/queda/cae), el pie (me/)
