@@ -9,15 +9,6 @@ import { reschedulePrompt } from './schedule-prompt.ts'
 import { carryScreening, nextScreeningStep } from './screening.ts'
 import { isLocked, openHold, openSigns, statusOf } from './status.ts'
 
-export const CLINICIANS = [
-  'general practitioner',
-  'emergency physician',
-  'hospital doctor',
-  'surgeon',
-  'physiotherapist',
-  'nurse practitioner',
-] as const
-
 /** Why a clearance cannot be recorded, or null. The date lies between the (latest) sign's day and today. */
 export function clearanceProblem(draft: Draft, by: string, on: Day): string | null {
   const { coach } = draft.texts

@@ -320,7 +320,7 @@ describe('the digest', () => {
 
   it('proposes to refer after six weeks without a change that matters', async () => {
     await practice.enrol('heron', {}, { pain: ['4'] })
-    await reply(1, 43, '2 calf 4')
+    await reply(1, 49, '2 calf 4')
     await practice.until('2026-04-19', '18:30')
     const card = coach('digest').at(-1)!
     expect(card.buttons[0]?.name).toBe('refer')
