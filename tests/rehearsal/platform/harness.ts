@@ -78,7 +78,7 @@ export function nextMessage(client: Client): Promise<Message> {
 }
 
 /** Waits until `check` holds; fails after `ms`. */
-export async function until(check: () => boolean, ms = 12_000): Promise<void> {
+export async function until(check: () => boolean, ms = 30_000): Promise<void> {
   const end = performance.now() + ms
   while (!check()) {
     if (performance.now() > end) throw new Error('what was waited for did not come')
