@@ -96,6 +96,18 @@ function holds({ context }: Reading, match: Match): boolean {
   return anywhere === null || context.anywhere[anywhere] === 1
 }
 
+/**
+ * "2 calf 4 btw numb when I wipe": the reach of a check-in, told with its number, is not where the numbness is
+ * once the numbness has a place of its own.
+ */
+function withoutReach({ units }: Reading, found: readonly Match[]): Match[] {
+  const placed = new Set(found.filter(({ rule }) => rule.sign === 'saddle-numbness').flatMap(({ at }) => at))
+  return found.filter(({ rule, at }) => {
+    if (rule.sign !== 'new-numbness' || at.length < 2 || !at.some((i) => placed.has(i))) return true
+    return !units.slice(at[0]!, at.at(-1)!).some(({ value }) => value !== null)
+  })
+}
+
 /** All rules found. */
 export function matchesOf(reading: Reading): Match[] {
   const found: Match[] = []
@@ -115,7 +127,7 @@ export function matchesOf(reading: Reading): Match[] {
         if (match !== null && holds(reading, match)) found.push(match)
       }
   }
-  return withoutShared(reading, found)
+  return withoutShared(reading, withoutReach(reading, found))
 }
 
 /** The unit behind the last contrast that a match reaches across, or -1. */

@@ -26,6 +26,7 @@ class Walk {
   private isVerbal = false
   private joinedByOr = false
   private inList = false
+  private hasCovered = false
 
   constructor(
     private readonly units: readonly Unit[],
@@ -78,13 +79,17 @@ class Walk {
     this.unknown = 0
     this.isVerbal = this.is(i, 'not')
     this.inList = false
+    this.hasCovered = false
     this.joinedByOr = false
   }
 
   private atBreak(i: number): void {
     const { gap } = this.units[i]!
     if (gap >= BREAK.contrast) this.close()
-    if (gap === BREAK.comma && this.level > 0) this.enterList(i)
+    if (gap !== BREAK.comma || this.level === 0) return
+    // "a cushion that isn't there, no feeling": a verb that denied nothing before the comma has no list to open
+    if (this.isVerbal && !this.hasCovered) this.close()
+    else this.enterList(i)
   }
 
   private atAnd(i: number): void {
@@ -139,6 +144,7 @@ class Walk {
   }
 
   private cover(i: number): void {
+    if (!this.is(i, 'filler') && !this.is(i, 'own')) this.hasCovered = true
     if (this.is(i, 'fine')) {
       this.turn(i)
       return

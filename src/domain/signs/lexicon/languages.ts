@@ -7,12 +7,18 @@ import type { LexiconSource } from './shape.ts'
 const SOURCES: Readonly<Record<string, LexiconSource>> = { en, es }
 const FALLBACK = 'en'
 
-const ready = new Map(
-  Object.entries(SOURCES).map(([locale, source]): [string, Compiled] => [locale, compile(source)]),
-)
+const ready = new Map<string, Compiled>()
 
-/** The lexicon of a locale ("en-GB" is "en"). */
+function readyFor(language: string): Compiled {
+  const known = ready.get(language)
+  if (known) return known
+  const made = compile(SOURCES[language]!)
+  ready.set(language, made)
+  return made
+}
+
+/** The lexicon of a locale ("en-GB" is "en"), made ready at its first use, since that is the slow part of a start. */
 export function lexiconFor(locale: string): Compiled {
   const language = locale.toLowerCase().split(/[-_]/, 1)[0] ?? FALLBACK
-  return ready.get(language) ?? ready.get(FALLBACK)!
+  return readyFor(Object.hasOwn(SOURCES, language) ? language : FALLBACK)
 }

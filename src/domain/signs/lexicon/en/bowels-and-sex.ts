@@ -5,7 +5,8 @@ export const bowelsAndSex: LexiconSource['words'] = {
   bowel: `
     bowel, bowels, bowl movement, bowl movements, bowel movement, bowel movements, bowel control,
     bowel function, bowl control, bowls, stool, stools, faeces, feces, faecal, fecal, back end, sphincter,
-    motions, bm, bms`,
+    motions, bm, bms, my motion, passing motion, passing motions, passed motion, (motion/motions) (is/are) passing,
+    (motion/motions) (pass/passes/comes/came/coming), loose motion, loose motions, latrine motion`,
   poo: `
     poo, pooing, poos, pooed, poop, pooping, poops, pooped, number two, number twos, number 2, number 2s,
     no 2, turd, turds, defecate, defecating, have a shit, having a shit, take a shit, taking a shit,
@@ -87,6 +88,7 @@ export const bowelsAndSex: LexiconSource['words'] = {
     no (problem/problems/trouble/troubles/issue/issues/change/changes) (with/in/getting/having/) (my/) (erection/erections/sex/erect/sexual function)`,
   'cant-come': `
     
-    (can't/cant/cannot/couldn't/couldnt/unable to/not able to/no longer/can no longer/hard to/struggle to) (come/finish/climax)`,
+    (can't/cant/cannot/couldn't/couldnt/unable to/not able to/no longer/can no longer/hard to/struggle to) (come/finish/climax),
+    (finish/come/cum/climax/orgasm/ejaculate) (but/and/though) (i/) (can't/cant/cannot/don't/dont/didn't/didnt/barely/hardly/can hardly/can barely) (feel/notice) (it/anything/a thing/much)`,
   'can-poo': `(can/could) (poo/poop/open my bowels/go for a poo)`,
 }

@@ -103,6 +103,11 @@ export const circumstances: LexiconSource['circumstances'] = {
   worsened: `
     worse, worse since, much worse, a lot worse, worse after, since then, ever since, since the fall,
     since, pain since, in agony, can't move, agony, terrible, awful, really bad`,
+  'side-name': `left, right, the other, other one, other side`,
+  'was-hurt': `
+    worse, since, since then, ever since, hit, hit by, struck, crushed, fell, thrown, landed, trapped,
+    hurt, injured, hospital, ambulance, my back, pain, agony`,
+  'held-up': `late, traffic, jam, stuck in, held up, delay, delayed, closed, queue, queues, tailback`,
   toilet: `
     loo, toilet, bathroom, bog, lav, pee, wee, piss, poo, poop, urine, bladder, bowel, bowels, peeing,
     weeing, time, restroom, pants, trousers, knickers, underwear, shit, number one, number two, john,
@@ -194,7 +199,9 @@ export const circumstances: LexiconSource['circumstances'] = {
     kicked off too, kicking off too, on both sides now, playing up too, playing up as well, is at it too,
     at it now, at it as well, caught it,
     (the/) same (pain/thing/feeling/numbness/tingling/symptoms/ache/sensation/problem/sciatica) (in/on/down/into/to) (my/the/) (right/left/other),
-    also in my (right/left/other), in my (right/left) leg now, now in my (right/left/other),
+    also in my (right/left/other),
+    (and/as/) (so/as) (does/is/has/do/did) (the/my/that) (right/left/other), (right/left/other) (one/leg/side/foot/calf/thigh/hip/) (is/has/has been/been/was/started/is now/now/) (doing/feeling/getting/having/acting) (exactly/) (the/) same,
+    (right/left/other) (one/leg/side/foot/calf/) (is/feels/does/hurts) (exactly/now/just/) the same, in my (right/left) leg now, now in my (right/left/other),
     now my (right/left/other), now the (right/left/other), and now my (right/left/other),
     (right/left) one too, (right/left) side as well, (right/left) leg is at it`,
   'now-both': `

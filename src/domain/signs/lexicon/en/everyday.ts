@@ -63,7 +63,7 @@ export const everyday: LexiconSource['circumstances'] = {
     break, breaks,
     (went/gone/go/going/off/up/stopped/stop/nipped/ran/popped/out/need/needed/time/pause/paused/quick/left) for a (pee/wee/piss/slash/poo/poop/leak),
     need a (pee/wee/poo/piss), needed a (pee/wee/poo/piss), quick (pee/wee/poo), before my (pee/wee/poo),
-    after a (pee/wee/poo), after my (pee/wee/poo),
+    after a (pee/wee/poo), had a (big/good/quick/) poo, after my (pee/wee/poo),
     (woke/wake/got/get/getting/up) (up/) (for a/to/for) (pee/wee), the dog, green pea, peas, fine, ok,
     okay, normal, normally, morning pee, drink more, more water, bath, hilarious, laughing`,
   compared: `

@@ -34,6 +34,7 @@ export const helpers: LexiconSource['words'] = {
   'numb-word': `
     numb, numbed, numbish, gone numb, went numb, goes numb, going numb, no feeling, no sensation,
     lost feeling, lost the feeling, lost sensation, losing feeling`,
+  'at-it': `(at/doing) it (too/as well/aswell/also/now), acting up too, playing up too, kicking off too`,
   'started-too': `
     too, as well, aswell, also, started, starting, joined in, joining in, kicking off, playing up, copying,
     spread, spreading, spread to, gone into, moved into, crossed over, moved across, catching it,

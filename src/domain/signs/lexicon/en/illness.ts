@@ -120,6 +120,9 @@ export const illness: LexiconSource['words'] = {
     (keeps/kept/keeping) (awake/up) (by/with/all night/half the night),
     awake (all/most of the/half the) night`,
   'wakes-strong': `
+    (woken/woke/wakes me/waking/waking up) (up/) (every/each) night (by/with/from) (the/my/) (pain/pains/back/leg/ache),
+    (woken/woke/wakes me/waking/waking up) (up/) by (the/my/) (pain/pains/ache) (every/each) night,
+    (can't/cant/cannot/couldn't/couldnt/never) get back (to sleep/off/off to sleep) (from/with/because of) (the/) pain,
     night pain, night pains, night time pain, nighttime pain, nocturnal pain, pain at night,
     wakes me at night, wakes me up at night, woke up in pain, wake up in pain, wake in pain,
     waking in pain, waking up in pain, woken by pain, woken by the pain, woken up by pain,
@@ -157,6 +160,7 @@ export const illness: LexiconSource['words'] = {
     sweating buckets at night, bed is soaked, bed soaked, pools of sweat, pool of sweat,
     (change/changed/changing) (the/my/) sheets (again/) (soaked/drenched/wet/soaking)`,
   cancer: `
+    (i'm/im/i am) a (breast/bowel/skin/prostate/lung/) cancer (survivor/patient/sufferer),
     cancer, cancers, cancerous, tumour, tumor, tumours, tumors, lymphoma, leukaemia, leukemia, melanoma,
     myeloma, carcinoma, sarcoma, malignant, malignancy, metastasis, metastases, metastatic, chemo,
     chemotherapy, radiotherapy, radiation therapy, oncologist, oncology, mets, secondaries, the big c,
@@ -164,6 +168,7 @@ export const illness: LexiconSource['words'] = {
     testicular cancer, kidney cancer, cancer free, in remission, macmillan nurse, biopsy came back,
     biopsy was positive`,
   'cancer-not': `
+    (i'm/im/i am) a cancer, star sign cancer, cancer sign, cancerian,
     cancer research, cancer charity, race for cancer, cancer awareness, cancer zodiac, tropic of cancer,
     zodiac, fundraiser, cancer fundraiser, for cancer, cancer ward, cancer season`,
   lump: `

@@ -105,6 +105,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['both-legs', 'leg|other-leg', { needs: 'joined', unsure: true }],
   ['both-legs', 'both-legs|both-sides', { alone: true, needs: 'now-both', unsure: true }],
   ['both-legs', 'leg|both-legs', { needs: 'both-once', unsure: true }],
+  ['both-legs', 'at-it', { needs: 'side-name', unsure: true }],
   ['both-legs', 'left-leg & right-leg', { within: 9, unsure: true, unless: 'legs-plain' }],
   ['both-legs', 'left-leg|right-leg', { needs: 'also-word', unsure: true }],
   ['both-legs', 'both-legs yes', { within: 1 }],
@@ -134,6 +135,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['leg-weakness', 'leg-task & cant|fail|weak', { within: 6, unsure: true }],
   ['leg-weakness', 'walk-noun & impossible', { within: 2, unsure: true, unless: 'only-pain' }],
   ['leg-weakness', 'leg-task', { needs: 'cant-said', unsure: true }],
+  ['leg-weakness', 'fail|cant pedal', { within: 2, unsure: true, sure: 'new', unless: 'only-pain' }],
   ['leg-weakness', 'tripping', { unsure: true, unless: 'travel' }],
   ['leg-weakness', 'weak-verb', { alone: true, unsure: true }],
   ['leg-weakness', 'leg|legs|both-legs & jelly', { within: 3, unsure: true, unless: 'muscle' }],
@@ -198,6 +200,12 @@ export const patterns: LexiconSource['patterns'] = [
   // injury
   ['major-injury', 'crash-strong', {}],
   ['major-injury', 'vehicle & crash', { within: 3 }],
+  ['major-injury', 'crash & load', { within: 2 }],
+  ['major-injury', 'blow-word load|vehicle', { within: 3 }],
+  ['major-injury', 'accident-event', { needs: 'was-hurt' }],
+  ['major-injury', 'accident-event', { alone: true, unsure: true, unless: 'held-up' }],
+  // "an accident at work" may be wet trousers
+  ['bladder-change', 'accident-event', { alone: true, unsure: true, unless: 'held-up' }],
   ['major-injury', 'fall|fall-minor height', { within: 5 }],
   ['major-injury', 'fall-minor|fall', { needs: 'worsened', unless: 'fall-idiom' }],
   ['minor-injury-risk', 'fall-minor|fall', { anywhere: 'bones', unless: 'fall-idiom' }],
