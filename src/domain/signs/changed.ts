@@ -1,11 +1,14 @@
 import { fold } from '../reply/fold.ts'
 import { type Token, tokenise } from '../reply/tokens.ts'
 import { change as en } from './lexicon/en/change.ts'
+import { change as es } from './lexicon/es/change.ts'
 
-type ChangeWords = Readonly<Record<'changed' | 'fresh' | 'denied' | 'same' | 'others', readonly string[]>>
+type ChangeWords = Readonly<
+  Record<'changed' | 'fresh' | 'denied' | 'same' | 'others' | 'turns', readonly string[]>
+>
 
 /** One line a language; the first is read where a language is not known. */
-const SOURCES: Readonly<Record<string, ChangeWords>> = { en }
+const SOURCES: Readonly<Record<string, ChangeWords>> = { en, es }
 /** A denial reaches so many words on: "not any worse". */
 const DENIAL_REACH = 3
 
@@ -19,7 +22,7 @@ const wordsFor = (locale: string): ChangeWords => SOURCES[locale.toLowerCase().s
 export function saysChanged(text: string, locale: string, about: readonly string[] = []): boolean {
   const words = wordsFor(locale)
   const named = new Set(about.flatMap((quote) => tokenise(fold(quote)).map((token) => token.text)))
-  const clauses = clausesOf(text)
+  const clauses = clausesOf(text, words)
   const calledSame = clauses.some((clause) => includes(clause, named) && isSame(clause, words))
   return clauses.some(
     (clause) => tells(clause, words) && !(calledSame && !includes(clause, named) && isAside(clause, words)),
@@ -44,17 +47,16 @@ function tells(clause: readonly string[], words: ChangeWords): boolean {
 }
 
 const ENDS = ['.', ',', ';', '!', '?', '\n', ':', '(', ')']
-const TURNS = ['but', 'though', 'although', 'however', 'only']
 
-function clausesOf(text: string): string[][] {
+function clausesOf(text: string, words: ChangeWords): string[][] {
   const clauses: string[][] = [[]]
   for (const token of tokenise(fold(text))) {
-    if (ends(token)) clauses.push([])
+    if (ends(token, words)) clauses.push([])
     else clauses.at(-1)!.push(token.text)
   }
   return clauses
 }
 
-const ends = (token: Token): boolean =>
+const ends = (token: Token, { turns }: ChangeWords): boolean =>
   (token.kind === 'mark' && ENDS.includes(token.text)) ||
-  (token.kind === 'word' && TURNS.includes(token.text))
+  (token.kind === 'word' && turns.includes(token.text))

@@ -70,4 +70,6 @@ export const change = {
     'sessions',
     'drill',
   ],
+  /** Words at which a new clause begins. */
+  turns: ['but', 'though', 'although', 'however', 'only'],
 } as const
