@@ -11,7 +11,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     when i was (a/younger/little/small/young/pregnant/at/in/about/around/), back then, in the past,
     previously, historically,
     in my (teens/twenties/thirties/forties/youth/first episode/last episode/20s/30s/40s/first/previous),
-    back in, decades ago, decade ago, ages ago, long ago, a long time ago, long time ago,
+    back in (january/february/march/april/may/june/july/august/september/october/november/december/the day/the spring/the summer/the autumn/the winter/the nineties/school/uni/college/my twenties/my thirties/my youth), decades ago, decade ago, ages ago, long ago, a long time ago, long time ago,
     before the operation, before my operation, before the op, before my op, before surgery,
     before the surgery, before my surgery, first episode, last episode, previous episode, last time round,
     first time round, the first time round, at university, at uni, at school, in school, last summer,
@@ -103,6 +103,9 @@ export const circumstances: LexiconSource['circumstances'] = {
   worsened: `
     worse, worse since, much worse, a lot worse, worse after, since then, ever since, since the fall,
     since, pain since, in agony, can't move, agony, terrible, awful, really bad`,
+  'as-the-other': `
+    (as well as/aswell as/like/just like/same as/the same as/along with/on top of/besides/in addition to/plus) (in/) (the/my/) (right/left/other),
+    not (just/only) (in/) (the/my/) (right/left)`,
   'side-name': `left, right, the other, other one, other side`,
   'was-hurt': `
     worse, since, since then, ever since, hit, hit by, struck, crushed, fell, thrown, landed, trapped,

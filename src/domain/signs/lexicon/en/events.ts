@@ -167,6 +167,9 @@ export const events: LexiconSource['words'] = {
     (horse/pony/bike/motorbike/mare) (threw/bucked/dumped/chucked) me,
     (thrown/bucked) (off/by/from) (my/a/the) (horse/pony/mare), bucked off,
     (weight/weights/bar/plates/boat/box/bag/shelf/ceiling/cabinet/fridge/tree/branch/rock) (fell/landed/dropped/came down) on (me/my back/top of me)`,
+  'went-down': `
+    went down, gone down, slid out, slid off, skidded, lost control, went under me, went over, went from under, landed on me,
+    aquaplaned, spun, came down`,
   load: `
     pallet, pallets, forklift, fork lift, fork truck, beam, girder, plank, planks, crate, crates, pole,
     scaffold pole, machine, machinery, digger, excavator, jcb, trolley, cage, roll cage, load, barrel, keg,

@@ -3,7 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
-    breathless (excitement/anticipation/with excitement/wait), torn between, (work/day/week/meeting/match/game/regatta) was a (total/complete/) car crash, car crash of a, heart in (my/our) mouth,
+    breathless (excitement/anticipation/with excitement/wait), torn between, (sessions/sets/drills/rounds) on both legs, (work/day/week/meeting/match/game/regatta) was a (total/complete/) car crash, car crash of a, heart in (my/our) mouth,
     (took/takes/taking/take) the (piss/mick/mickey), weak willed, weak will, weak moment,
     moment of weakness, weak excuse, weak joke, both legs of the (session/race/trip/journey/relay/workout),
     bathroom (floor/tiles/tiling/renovation/fitter/fitters/refit/being fitted/being done/door/wall/scales),

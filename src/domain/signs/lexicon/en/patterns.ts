@@ -105,6 +105,11 @@ export const patterns: LexiconSource['patterns'] = [
   ['both-legs', 'leg|other-leg', { needs: 'joined', unsure: true }],
   ['both-legs', 'both-legs|both-sides', { alone: true, needs: 'now-both', unsure: true }],
   ['both-legs', 'leg|both-legs', { needs: 'both-once', unsure: true }],
+  [
+    'both-legs',
+    `left-leg|right-leg|other-leg & ${FEELING}|pain|sore|${WEAK}`,
+    { within: 3, needs: 'as-the-other', unsure: true },
+  ],
   ['both-legs', 'at-it', { needs: 'side-name', unsure: true }],
   ['both-legs', 'left-leg & right-leg', { within: 9, unsure: true, unless: 'legs-plain' }],
   ['both-legs', 'left-leg|right-leg', { needs: 'also-word', unsure: true }],
@@ -200,6 +205,7 @@ export const patterns: LexiconSource['patterns'] = [
   // injury
   ['major-injury', 'crash-strong', {}],
   ['major-injury', 'vehicle & crash', { within: 3 }],
+  ['major-injury', 'vehicle & went-down', { within: 3, unsure: true, sure: 'worsened' }],
   ['major-injury', 'crash & load', { within: 2 }],
   ['major-injury', 'blow-word load|vehicle', { within: 3 }],
   ['major-injury', 'accident-event', { needs: 'was-hurt' }],
