@@ -1,6 +1,7 @@
 import type { Day } from '../domain/day.ts'
 import { assess } from '../domain/rules/assess.ts'
-import { type Assessment, atLeastHold, type Flag, type RuleId } from '../domain/rules/assessment.ts'
+import type { Assessment, Flag } from '../domain/rules/assessment.ts'
+import { hasRisen, toldAtOnce } from '../domain/rules/told.ts'
 import { decisionButtons } from './decide.ts'
 import type { Draft } from './draft.ts'
 import { type Eased, easeDown } from './ease.ts'
@@ -31,14 +32,19 @@ export function watch(draft: Draft, day: Day): Assessment {
   return assessment
 }
 
-/** Opens and closes the rows of flags; gives the episodes that are new. Signs have their own rows. */
+/** Opens and closes the rows of flags; gives the episodes that are new or now hold. Signs have their own rows. */
 function syncFlags(draft: Draft, assessment: Assessment): Flag[] {
   const flags = assessment.flags.filter((flag) => flag.rule !== 'sign')
   const open = draft.file.flags.filter((row) => row.closedAt === null)
   for (const row of open)
     if (!flags.some((flag) => flag.rule === row.rule)) draft.put('flag', { ...row, closedAt: draft.now })
   return flags.filter((flag) => {
-    if (open.some((row) => row.rule === flag.rule)) return false
+    const before = open.find((row) => row.rule === flag.rule)
+    if (before) {
+      const risen = hasRisen(before.level, flag.level)
+      if (risen) draft.put('flag', { ...before, level: flag.level, figures: flag.figures })
+      return risen
+    }
     const row: FlagRow = {
       id: draft.id('flag', flag.rule, flag.day),
       clientId: draft.client.id,
@@ -56,12 +62,9 @@ function syncFlags(draft: Draft, assessment: Assessment): Flag[] {
   })
 }
 
-// Which notes reach the coach before the digest; the others wait for it.
-const TOLD: readonly RuleId[] = ['gate', 'plateau']
-
 /** One message for all that is new, with the proposal, its reasons and the buttons to decide. */
 function tellCoach(draft: Draft, assessment: Assessment, fresh: readonly Flag[], eased: Eased): void {
-  const news = fresh.filter((flag) => atLeastHold(flag.level) || TOLD.includes(flag.rule))
+  const news = fresh.filter(toldAtOnce)
   if (news.length === 0) return
   draft.toCoach({
     kind: 'proposal',

@@ -1,15 +1,14 @@
 import { addDays, type Day } from '../day.ts'
 import { noNearer } from '../ladder/ease-back.ts'
-import { atLeastHold, type Flag, type RuleId } from '../rules/assessment.ts'
+import type { Level, RuleId } from '../rules/assessment.ts'
 import { QUIET_STEPS } from '../rules/quiet.ts'
+import { hasRisen, toldAtOnce } from '../rules/told.ts'
 import { answersOf } from '../rules/view.ts'
 import { assessedDays, historyOfDiary } from './assessed.ts'
 import type { Diary } from './diary.ts'
 import type { DayRule } from './measure.ts'
 import { FIRST_DAY } from './series.ts'
 
-/** Notes that reach the coach by a message of their own; the others wait for the digest. */
-const TOLD: readonly RuleId[] = ['gate', 'plateau']
 /** Silent days before a reply after which the rungs are lowered and the coach is told. */
 const LONG_GAP_DAYS = 7
 
@@ -24,15 +23,18 @@ export interface CoachMessage {
 
 const wholeDiary = (diary: Diary) => assessedDays(diary, 0, diary.pain.length - 1)
 
-/** One message a day for all flags that are new, where one of them is more than a note for the digest. */
+/** One message a day for all flags that are new or now hold, where one of them is more than a note for the digest. */
 function newFlags(diary: Diary): CoachMessage[] {
-  let open: readonly RuleId[] = []
+  let open: ReadonlyMap<RuleId, Level> = new Map()
   const told = new Set<string>()
   return wholeDiary(diary).flatMap(({ at, flags }): CoachMessage[] => {
-    const fresh = flags.filter(({ rule, day }) => !open.includes(rule) && !told.has(`${rule} ${day}`))
-    open = flags.map(({ rule }) => rule)
+    const fresh = flags.filter(({ rule, day, level }) => {
+      const before = open.get(rule)
+      return before === undefined ? !told.has(`${rule} ${day}`) : hasRisen(before, level)
+    })
+    open = new Map(flags.map(({ rule, level }) => [rule, level]))
     for (const { rule, day } of fresh) told.add(`${rule} ${day}`)
-    const news = fresh.find((flag: Flag) => atLeastHold(flag.level) || TOLD.includes(flag.rule))
+    const news = fresh.find(toldAtOnce)
     return news ? [{ at, cause: news.rule }] : []
   })
 }
@@ -78,7 +80,6 @@ export const CAUSES: readonly Cause[] = [
   'pain-up',
   'pain-severe',
   'regain',
-  'plateau',
   'all-rest',
   'quiet',
   'lapse',

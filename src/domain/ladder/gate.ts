@@ -172,7 +172,8 @@ function gateOf(facts: GateFacts, standing: Standing, ladder: Ladder): GateVerdi
   const began = beganOn(facts.days, ladder.id, rung)
   if (began === null) return null
   const figures = figuresOf(facts, ladder.id, rung, began)
-  const missing = rung === 0 ? openingNeeds(facts, standing.rungs, ladder) : rungNeeds(facts, figures)
+  const missing = rung === 0 ? [] : rungNeeds(facts, figures)
+  if (rung === 0 || ladder.id === 'lift') missing.push(...openingNeeds(facts, standing.rungs, ladder))
   const leastDays = drillAt(ladder, rung)?.leastDays ?? 0
   if (daysBetween(began, facts.on) < leastDays) missing.push('rung-days')
   if (tooSoon(facts, standing.advanced)) missing.push('apart')
@@ -193,7 +194,10 @@ function rungNeeds(facts: GateFacts, figures: GateFigures): GateNeed[] {
   return missing
 }
 
-/** A ladder planned but not begun (rung 0): only `lift` waits so, and opens by its own conditions alone. */
+/**
+ * A ladder planned but not begun (rung 0): only `lift` waits so, and opens by its own conditions alone. They are
+ * asked again for each of its steps: more load on less calm ground would be the less safe reading.
+ */
 function openingNeeds(facts: GateFacts, rungs: Rungs, ladder: Ladder): GateNeed[] {
   if (ladder.id !== 'lift') return ['opening']
   const others = LIFT_NEEDS.every((id) => {

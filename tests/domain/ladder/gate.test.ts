@@ -98,9 +98,11 @@ describe('the gate to the next rung', () => {
     expect(missing([...times(2, { resting: ['extension'] }), ...times(4)])).toEqual(['check-ins'])
   })
 
-  it('keeps a loaded hinge on its rung for a week', () => {
-    expect(missing(times(6, { rungs: { lift: 3 } }))).toEqual(['rung-days'])
-    expect(missing(times(8, { rungs: { lift: 3 } }))).toEqual([])
+  it('keeps a loaded hinge on its rung for a week, and for as long as lift would not open', () => {
+    const lifting = { rungs: { extension: 3, 'extend-hip': 3, lift: 3 }, reach: 'back', pain: 3 } as const
+    expect(missing(times(8, lifting))).toEqual([])
+    expect(missing(times(7, lifting))).toEqual(['rung-days'])
+    expect(missing(times(8, { rungs: { lift: 3 } }))).toEqual(['opening'])
   })
 
   it('takes the thresholds of the plan', () => {
