@@ -38,7 +38,8 @@ export function openRows(draft: Draft, signs: readonly SignId[], day: Day, words
   if (soon.length === 0 || soon.length + before.length < 2) return rows
   const open = before.filter((row) => row.state === 'open')
   for (const row of [...soon, ...open]) draft.put('sign', { ...row, care: 'same-day' })
-  return rows.map((row) => (row.care === 'soon' ? { ...row, care: 'same-day' as const } : row))
+  // the one told of before belongs to the event: the alert names both
+  return [...rows, ...open].map((row) => (row.care === 'soon' ? { ...row, care: 'same-day' as const } : row))
 }
 
 function writeSign(draft: Draft, sign: SignId, day: Day, words: string, state: SignRow['state']): SignRow {

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import type { Message } from '../../src/engine/message.ts'
+import { SIGN_WORDS } from '../../src/text/en/signs.ts'
 import { openPractice, type Practice } from './practice.ts'
 
 let practice: Practice
@@ -109,6 +110,14 @@ describe('a sign that is there', () => {
     const file = await practice.file('heron')
     expect(file.signs.find((row) => row.sign === 'night-sweats')?.care).toBe('same-day')
     expect((await practice.command('noted', { client: 'heron' }))?.text).toContain('nothing')
+  })
+
+  it('of level soon twice within two weeks names both to the coach', async () => {
+    await practice.say('heron', 'losing weight without trying')
+    await practice.say('heron', 'night sweats that soak my sheets')
+    const alert = practice.sent.findLast((one) => one.message.kind === 'alert')!.message.text
+    expect(alert).toContain(SIGN_WORDS['weight-loss'].short)
+    expect(alert).toContain(SIGN_WORDS['night-sweats'].short)
   })
 
   it('of self-harm gives the crisis words, and ends by the coach having spoken', async () => {
