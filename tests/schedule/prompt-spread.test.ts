@@ -42,4 +42,4 @@ it('prompts are spread over the practice’s window, each client at the same ins
   } finally {
     await practice.close()
   }
-})
+}, 60_000)
