@@ -30,6 +30,8 @@ export interface BotParts {
 
 // So many due rows are taken at a time: enough to keep delivery busy, few enough to let an urgent event between.
 const BATCH = 100
+// One client's row that cannot be handled must not hold up the others; it is tried again at every tick.
+const FAILURES_A_TICK = 10
 
 export function createBot(parts: BotParts): Bot {
   const { engine, dues, outbox, now, onTrouble = () => {} } = parts
@@ -58,12 +60,20 @@ export function createBot(parts: BotParts): Bot {
   }
 
   const tick = async (): Promise<void> => {
-    for (
-      let batch = await dues.dueBy(now(), BATCH);
-      batch.length > 0;
-      batch = await dues.dueBy(now(), BATCH)
-    ) {
-      for (const due of batch) await engine.handle({ kind: 'due', due }, now())
+    const failed = new Set<string>()
+    const next = async () =>
+      (await dues.dueBy(now(), BATCH + failed.size)).filter(({ id }) => !failed.has(id))
+    for (let batch = await next(); batch.length > 0; batch = await next()) {
+      for (const due of batch) {
+        try {
+          await engine.handle({ kind: 'due', due }, now())
+        } catch (error) {
+          failed.add(due.id)
+          onTrouble(error)
+          // so many at once are no matter of single rows: the next tick tries again
+          if (failed.size >= FAILURES_A_TICK) throw error
+        }
+      }
       await delivery.drain()
     }
     await delivery.drain()

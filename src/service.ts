@@ -55,7 +55,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     outbox: store.outbox,
     courier: createCourier({ rest: client.rest, draw, log }),
     now,
-    onTrouble: (error) => log.warn({ error: safeError(error) }, 'sending failed; it is tried again'),
+    onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),
     ...(parts.onSent ? { onSent: parts.onSent } : {}),
     ...(parts.onHandled ? { onHandled: parts.onHandled } : {}),
   })

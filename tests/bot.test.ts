@@ -1,0 +1,57 @@
+import { expect, it } from 'vitest'
+import { createBot } from '../src/bot.ts'
+import type { DueRow } from '../src/engine/rows.ts'
+
+const due = (id: string): DueRow => ({
+  id,
+  practiceId: 'p',
+  clientId: id,
+  kind: 'prompt',
+  at: new Date(0),
+  data: {},
+})
+
+/** A bot whose engine cannot handle some rows; handled ones are gone, as the engine's transaction leaves them. */
+function botWith(ids: readonly string[], broken: (id: string) => boolean) {
+  let rows = ids.map(due)
+  const handled: string[] = []
+  const troubles: unknown[] = []
+  const bot = createBot({
+    engine: {
+      handle: async (event) => {
+        if (event.kind !== 'due' || broken(event.due.id)) throw new Error('cannot be handled')
+        handled.push(event.due.id)
+        rows = rows.filter((row) => row.id !== event.due.id)
+        return { answer: null }
+      },
+    },
+    dues: { dueBy: async (_now, most) => rows.slice(0, most), nextDue: async () => null },
+    outbox: {
+      waiting: async () => [],
+      sent: async () => {},
+      failed: async () => {},
+      dropped: async () => {},
+      retry: async () => {},
+      nextDue: async () => null,
+    },
+    courier: { deliver: async () => ({ channel: 'c', platformId: 'm' }) },
+    now: () => new Date(1),
+    onTrouble: (error) => troubles.push(error),
+  })
+  return { bot, handled, troubles, left: () => rows.map((row) => row.id) }
+}
+
+it('handles everybody else where one row cannot be handled, and keeps that row for the next tick', async () => {
+  const { bot, handled, troubles, left } = botWith(['dipper', 'heron', 'wren'], (id) => id === 'heron')
+  await bot.tick()
+  expect(handled).toEqual(['dipper', 'wren'])
+  expect(left()).toEqual(['heron'])
+  expect(troubles).toHaveLength(1)
+})
+
+it('gives up a tick in which everything fails', async () => {
+  const many = Array.from({ length: 50 }, (_, n) => `client-${n}`)
+  const { bot, left } = botWith(many, () => true)
+  await expect(bot.tick()).rejects.toThrow('cannot be handled')
+  expect(left()).toHaveLength(50)
+})
