@@ -14,6 +14,6 @@ export const answer: CoachCommand = {
       kind: 'notice',
       text: draft.texts.commands.fromCoach(String(options.text).slice(0, 1500)),
     })
-    return plain(draft.texts.commands.answered, draft.client.ref)
+    return plain(draft.forCoach.commands.answered, draft.client.ref)
   },
 }

@@ -13,7 +13,7 @@ export const clear: CoachCommand = {
     { name: 'on', kind: 'text', required: true },
   ],
   run(draft, { options, actor }) {
-    const { commands } = draft.texts
+    const { commands } = draft.forCoach
     const on = String(options.on)
     if (!isDay(on)) return plain(commands.badDay(on), draft.client.ref)
     const by = String(options.by).slice(0, 80)

@@ -7,5 +7,5 @@ export const clientRecord: CoachCommand = {
   name: 'client-record',
   who: 'coach',
   options: [{ name: 'client', kind: 'client', required: true }],
-  run: (draft) => ({ ...plain(recordText(draft), draft.client.ref), kind: 'report' }),
+  run: (draft) => ({ ...plain(recordText(draft, draft.forCoach), draft.client.ref), kind: 'report' }),
 }

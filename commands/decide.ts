@@ -28,7 +28,7 @@ export const decide: CoachCommand = {
     const problem = decisionProblem(draft, wish)
     if (problem) return plain(problem, draft.client.ref)
     takeDecision(draft, wish)
-    const text = draft.texts.coach.decided(draft.client.ref, wish.decision, wish.ladder, by)
+    const text = draft.forCoach.coach.decided(draft.client.ref, wish.decision, wish.ladder, by)
     return { ...plain(text, draft.client.ref), kind: 'decision' }
   },
 }

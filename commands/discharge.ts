@@ -22,6 +22,9 @@ export const discharge: CoachCommand = {
       values(last?.reach ?? null, last?.pain ?? null),
     )
     dischargeClient(draft, summary)
-    return { ...plain(commands.discharged(draft.client.ref), draft.client.ref), kind: 'discharge' }
+    return {
+      ...plain(draft.forCoach.commands.discharged(draft.client.ref), draft.client.ref),
+      kind: 'discharge',
+    }
   },
 }

@@ -57,7 +57,7 @@ export const enrol: PracticeCommand = {
       start: null,
       createdAt: now,
     }
-    const draft = new Draft(emptyFile(practice!, client), now, command.id, textsFor(client.language))
+    const draft = new Draft(emptyFile(practice!, client), now, command.id, textsFor)
     draft.put('client', client)
     invite(draft)
     await tx.apply(draft.outcome)

@@ -10,11 +10,12 @@ export const eraseClient: CoachCommand = {
     { name: 'sure', kind: 'yes-no', required: false },
   ],
   run(draft, { options }) {
-    const { commands } = draft.texts
+    const { commands } = draft.forCoach
     const { ref } = draft.client
     return eraseAnswer(draft, options.sure === true, {
       ask: commands.sureErase(ref),
       done: commands.erased(ref),
+      withSign: commands.eraseWithSign,
     })
   },
 }

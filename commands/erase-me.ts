@@ -8,6 +8,10 @@ export const eraseMe: ClientCommand = {
   options: [{ name: 'sure', kind: 'yes-no', required: false }],
   run(draft, { options }) {
     const { commands } = draft.texts
-    return eraseAnswer(draft, options.sure === true, { ask: commands.sureEraseMe, done: commands.erasedMe })
+    return eraseAnswer(draft, options.sure === true, {
+      ask: commands.sureEraseMe,
+      done: commands.erasedMe,
+      withSign: commands.eraseWithSignMe,
+    })
   },
 }

@@ -7,5 +7,5 @@ export const myRecord: ClientCommand = {
   name: 'my-record',
   who: 'client',
   options: [],
-  run: (draft) => ({ ...plain(recordText(draft), draft.client.ref), kind: 'report' }),
+  run: (draft) => ({ ...plain(recordText(draft, draft.texts), draft.client.ref), kind: 'report' }),
 }

@@ -17,6 +17,6 @@ export const note: CoachCommand = {
       by: `<@${actor.user}>`,
       text: String(options.text).slice(0, 2000),
     })
-    return plain(draft.texts.commands.noteKept, draft.client.ref)
+    return plain(draft.forCoach.commands.noteKept, draft.client.ref)
   },
 }

@@ -13,7 +13,7 @@ export const noted: CoachCommand = {
     { name: 'sign', kind: 'text', required: false, choices: SIGN_IDS.filter((id) => careOf(id) === 'soon') },
   ],
   run(draft, { options, actor }) {
-    const { coach } = draft.texts
+    const { coach } = draft.forCoach
     const by = `<@${actor.user}>`
     const named = String(options.sign ?? '')
     const signs = isSignId(named) ? [named] : openSigns(draft.file).map((row) => row.sign)

@@ -8,10 +8,10 @@ export const pauseClient: CoachCommand = {
   who: 'coach',
   options: [{ name: 'client', kind: 'client', required: true }],
   run(draft, { actor }) {
-    const { coach, commands } = draft.texts
+    const { coach, commands } = draft.forCoach
     if (!pause(draft, 'coach', `<@${actor.user}>`))
       return plain(coach.paused(draft.client.ref), draft.client.ref)
-    draft.toClient({ kind: 'notice', text: commands.pausedByCoach })
+    draft.toClient({ kind: 'notice', text: draft.texts.commands.pausedByCoach })
     return plain(commands.done, draft.client.ref)
   },
 }

@@ -15,7 +15,7 @@ export const plan: CoachCommand = {
     { name: 'from', kind: 'text', required: false },
   ],
   run(draft, { options, actor }) {
-    const { commands } = draft.texts
+    const { commands } = draft.forCoach
     const { ref } = draft.client
     const text = String(options.ladders)
     const rungs = readRungs(text)

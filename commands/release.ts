@@ -14,7 +14,7 @@ export const release: CoachCommand = {
     { name: 'on', kind: 'text', required: true },
   ],
   run(draft, { options, actor }) {
-    const { commands, coach } = draft.texts
+    const { commands, coach } = draft.forCoach
     const { ref } = draft.client
     const on = String(options.on)
     if (!isDay(on)) return plain(commands.badDay(on), ref)

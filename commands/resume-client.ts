@@ -8,9 +8,9 @@ export const resumeClient: CoachCommand = {
   who: 'coach',
   options: [{ name: 'client', kind: 'client', required: true }],
   run(draft, { actor }) {
-    const { client, coach, commands } = draft.texts
+    const { coach, commands } = draft.forCoach
     if (!resume(draft, `<@${actor.user}>`)) return plain(coach.notPaused(draft.client.ref), draft.client.ref)
-    draft.toClient({ kind: 'notice', text: client.resumed(draft.client.prompt) })
+    draft.toClient({ kind: 'notice', text: draft.texts.client.resumed(draft.client.prompt) })
     return plain(commands.done, draft.client.ref)
   },
 }

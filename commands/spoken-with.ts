@@ -10,8 +10,8 @@ export const spokenWith: CoachCommand = {
   options: [{ name: 'client', kind: 'client', required: true }],
   run(draft, { actor }) {
     const open = openSigns(draft.file).some((row) => row.sign === 'self-harm')
-    if (!open) return plain(draft.texts.coach.nothingToNote, draft.client.ref)
+    if (!open) return plain(draft.forCoach.coach.nothingToNote, draft.client.ref)
     spoken(draft, `<@${actor.user}>`)
-    return { ...plain(draft.texts.commands.done, draft.client.ref), kind: 'cleared' }
+    return { ...plain(draft.forCoach.commands.done, draft.client.ref), kind: 'cleared' }
   },
 }

@@ -52,10 +52,10 @@ export function openAlert(draft: Draft, { signs, care, words, told }: AlertFacts
     kind: 'alert',
     care,
     key: draft.id('alert', draft.cause, 0),
-    text: draft.texts.coach.alert({
+    text: draft.forCoach.coach.alert({
       ref: draft.client.ref,
       care,
-      signs: signs.map((sign) => draft.texts.signs[sign].short),
+      signs: signs.map((sign) => draft.forCoach.signs[sign].short),
       sources: [...new Set(signs.map((sign) => SIGNS[sign].source))],
       words: draft.file.practice.quote ? words : null,
       at: timeAt(draft.now, draft.file.practice.zone),
@@ -72,7 +72,7 @@ export function openAlert(draft: Draft, { signs, care, words, told }: AlertFacts
 
 const takeUpButton = (draft: Draft, alert: AlertRow): Button => ({
   name: 'take-up',
-  label: draft.texts.coach.takeUp,
+  label: draft.forCoach.coach.takeUp,
   act: { do: 'take-up', alert: alert.id },
   style: 'main',
 })
@@ -136,10 +136,10 @@ export function alertStep(draft: Draft, alertId: string, step: number): void {
     kind: 'alert-repeat',
     care: alert.care,
     key: `${alertId}/${step}`,
-    text: draft.texts.coach.alertRepeat({
+    text: draft.forCoach.coach.alertRepeat({
       ref: draft.client.ref,
       care: alert.care,
-      signs: alert.signs.map((sign) => draft.texts.signs[sign].short),
+      signs: alert.signs.map((sign) => draft.forCoach.signs[sign].short),
       minutes,
     }),
     buttons: [takeUpButton(draft, alert)],

@@ -11,7 +11,7 @@ import { isLocked, openHold, openSigns, statusOf } from './status.ts'
 
 /** Why a clearance cannot be recorded, or null. The date lies between the (latest) sign's day and today. */
 export function clearanceProblem(draft: Draft, by: string, on: Day): string | null {
-  const { coach } = draft.texts
+  const { coach } = draft.forCoach
   if (!isLocked(draft.file)) return coach.notLocked(draft.client.ref)
   if (by.trim() === '') return coach.whoCleared
   const stopping = openSigns(draft.file).filter((row) => stopsDrills(row.care))

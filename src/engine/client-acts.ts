@@ -42,7 +42,7 @@ export function applyAct(draft: Draft, act: Act, values: readonly string[], word
 
 /** Seen or not, as they say: the coach hears of it, since only the coach can open the plan again. */
 function seen(draft: Draft, yes: boolean): string {
-  if (yes) draft.toCoach({ kind: 'notice', text: draft.texts.coach.saysSeen(draft.client.ref) })
+  if (yes) draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.saysSeen(draft.client.ref) })
   return yes ? draft.texts.client.seenThanks : draft.texts.client.seenNotYet
 }
 
@@ -104,7 +104,7 @@ function answerBarrier(draft: Draft, value: string): Noted {
   if (flag) draft.put('flag', { ...flag, figures: { ...flag.figures, barrier } })
   draft.toCoach({
     kind: 'notice',
-    text: draft.texts.coach.barrier(draft.client.ref, draft.texts.client.barrier[barrier]),
+    text: draft.forCoach.coach.barrier(draft.client.ref, draft.forCoach.client.barrier[barrier]),
   })
   return noted(draft.texts.client.barrierThanks)
 }

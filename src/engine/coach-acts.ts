@@ -35,7 +35,7 @@ export function coachAct(draft: Draft, act: Act, by: string): CoachNoted | null 
     case 'why':
       return shown(why(draft, act.on as Day))
     case 'record':
-      return shown(recordText(draft))
+      return shown(recordText(draft, draft.forCoach))
     default:
       return null
   }
@@ -43,39 +43,41 @@ export function coachAct(draft: Draft, act: Act, by: string): CoachNoted | null 
 
 function takeUpPressed(draft: Draft, id: string, by: string): CoachNoted {
   const alert = draft.file.alerts.find((row) => row.id === id)
-  if (!alert || alert.closedAt) return said(draft.texts.coach.alertClosed)
-  if (takeUp(draft, alert, by) === 'had') return said(draft.texts.coach.alertHad(alert.takenBy!))
+  if (!alert || alert.closedAt) return said(draft.forCoach.coach.alertClosed)
+  if (takeUp(draft, alert, by) === 'had') return said(draft.forCoach.coach.alertHad(alert.takenBy!))
   const buttons: Button[] = OUTCOMES.map((one) => ({
     name: `outcome-${one}`,
-    label: draft.texts.coach.outcome[one],
+    label: draft.forCoach.coach.outcome[one],
     act: { do: 'outcome', alert: id, outcome: one },
   }))
-  draft.toAlerts({ kind: 'notice', text: draft.texts.coach.whatCame(draft.client.ref, by), buttons })
-  return said(draft.texts.coach.taken(by))
+  draft.toAlerts({ kind: 'notice', text: draft.forCoach.coach.whatCame(draft.client.ref, by), buttons })
+  return said(draft.forCoach.coach.taken(by))
 }
 
 /** Take-up and outcome of all that is open about a client, as the command gives them. */
 export function takeUpWith(draft: Draft, outcome: Outcome | null, by: string): string {
   const open = openAlerts(draft)
-  if (open.length === 0) return draft.texts.coach.noAlert(draft.client.ref)
+  if (open.length === 0) return draft.forCoach.coach.noAlert(draft.client.ref)
   const untaken = open.filter((alert) => alert.takenBy === null)
   for (const alert of untaken) takeUp(draft, alert, by)
   if (outcome) for (const alert of open) closeAlert(draft, alert, outcome, by)
-  if (untaken.length === 0 && !outcome) return draft.texts.coach.alertHad(open[0]!.takenBy!)
-  return outcome ? draft.texts.coach.closed(draft.texts.coach.outcome[outcome]) : draft.texts.coach.taken(by)
+  if (untaken.length === 0 && !outcome) return draft.forCoach.coach.alertHad(open[0]!.takenBy!)
+  return outcome
+    ? draft.forCoach.coach.closed(draft.forCoach.coach.outcome[outcome])
+    : draft.forCoach.coach.taken(by)
 }
 
 function outcome(draft: Draft, id: string, value: string, by: string): CoachNoted {
   const alert = draft.file.alerts.find((row) => row.id === id)
   const known = OUTCOMES.find((one) => one === value)
-  if (!alert || alert.closedAt || !known) return said(draft.texts.coach.alertClosed)
+  if (!alert || alert.closedAt || !known) return said(draft.forCoach.coach.alertClosed)
   closeAlert(draft, alert, known, by)
-  return said(draft.texts.coach.closed(draft.texts.coach.outcome[known]))
+  return said(draft.forCoach.coach.closed(draft.forCoach.coach.outcome[known]))
 }
 
 function decidePressed(draft: Draft, act: Act, by: string): CoachNoted {
   const decision = DECISIONS.find((one) => one === act.decision)
-  if (!decision) return said(draft.texts.coach.cannotUndo)
+  if (!decision) return said(draft.forCoach.coach.cannotUndo)
   const on = act.on as Day
   const wish: Wish = {
     decision,
@@ -88,32 +90,32 @@ function decidePressed(draft: Draft, act: Act, by: string): CoachNoted {
   // the facts under the button are older than the latest reply: say so instead of acting
   const now = assessOn(draft, draft.today)
   if (decision === 'advance' && isStale(draft, on) && now.proposal !== 'advance')
-    return said(draft.texts.coach.stale(draft.client.ref, now.proposal))
+    return said(draft.forCoach.coach.stale(draft.client.ref, now.proposal))
   const decidedAlready = draft.file.decisions.some(
     (row) => row.day >= on && row.ladder === wish.ladder && row.decision === decision,
   )
-  if (decidedAlready) return said(draft.texts.coach.decidedAlready)
+  if (decidedAlready) return said(draft.forCoach.coach.decidedAlready)
   const problem = decisionProblem(draft, wish)
   if (problem) return said(problem)
   decide(draft, wish)
-  return said(draft.texts.coach.decided(draft.client.ref, decision, wish.ladder, by))
+  return said(draft.forCoach.coach.decided(draft.client.ref, decision, wish.ladder, by))
 }
 
 function undoPressed(draft: Draft, ids: readonly string[], by: string): CoachNoted {
-  const { coach } = draft.texts
+  const { coach } = draft.forCoach
   if (isLocked(draft.file)) return said(coach.lockedNoDecision(draft.client.ref))
   return said(undo(draft, ids, by) ? coach.undone : coach.cannotUndo)
 }
 
 function notedPressed(draft: Draft, sign: string, by: string): CoachNoted {
   const done = isSignId(sign) && noteSign(draft, sign, by)
-  return said(done ? draft.texts.coach.notedBy(by) : draft.texts.coach.nothingToNote)
+  return said(done ? draft.forCoach.coach.notedBy(by) : draft.forCoach.coach.nothingToNote)
 }
 
 /** The figures, days and sources behind flags and proposal. */
 export function why(draft: Draft, on: Day): string {
   const assessment = assessOn(draft, on)
-  const { coach, rules } = draft.texts
+  const { coach, rules } = draft.forCoach
   const lines = assessment.flags.map((flag) => `${rules.why(flag)} ${coach.source(flag.source)}`)
   return coach.whyText(draft.client.ref, on, assessment.proposal, lines)
 }

@@ -13,7 +13,7 @@ export type Decision = (typeof DECISIONS)[number]
 
 /** The buttons under a proposal: the one proposed first, then the others, then the reasons and the record. */
 export function decisionButtons(draft: Draft, assessment: Assessment): Button[] {
-  const { coach } = draft.texts
+  const { coach } = draft.forCoach
   const ladder = assessment.ladder ?? firstLadder(draft)
   const possible = DECISIONS.filter(
     (one) => one !== 'advance' || (assessment.proposal === 'advance' && ladder !== null),
@@ -51,7 +51,7 @@ export interface Wish {
 
 /** Why a decision cannot be taken as it is, or null. */
 export function decisionProblem(draft: Draft, wish: Wish): string | null {
-  const { coach } = draft.texts
+  const { coach } = draft.forCoach
   const { ref } = draft.client
   if (isLocked(draft.file)) return coach.lockedNoDecision(ref)
   if (isPressing(draft.file)) return coach.askedNoDecision(ref)

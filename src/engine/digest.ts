@@ -41,11 +41,12 @@ export function digest(
   practice: PracticeRow,
   files: readonly ClientFile[],
   now: Date,
-  texts: Texts,
+  textsFor: (language: string) => Texts,
   key: string,
 ): Posting[] {
   if (!practice.coachChannel) return []
-  const cards = files.filter(isOnTheRoll).map((file) => cardOf(file, now, texts, key))
+  const texts = textsFor(practice.language)
+  const cards = files.filter(isOnTheRoll).map((file) => cardOf(file, now, textsFor, key))
   const day = dayAt(now, practice.zone)
   const facts = cards.map((card) => card.facts)
   const roll = rollCall(facts)
@@ -69,8 +70,14 @@ interface Card {
   readonly postings: readonly Posting[]
 }
 
-export function cardOf(file: ClientFile, now: Date, texts: Texts, key: string): Card {
-  const draft = new Draft(file, now, key, texts)
+export function cardOf(
+  file: ClientFile,
+  now: Date,
+  textsFor: (language: string) => Texts,
+  key: string,
+): Card {
+  const draft = new Draft(file, now, key, textsFor)
+  const texts = draft.forCoach
   const on = draft.today
   const history = historyOf(file)
   const assessment = assessOn(draft, on)

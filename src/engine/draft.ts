@@ -48,6 +48,10 @@ export class Draft {
   private readonly changes: Change[] = []
   private readonly postings: Posting[] = []
   private stopped = false
+  /** Sentences in the client's language. */
+  readonly texts: Texts
+  /** Sentences in the practice's language, for coach and keeper. */
+  readonly forCoach: Texts
 
   /**
    * @param cause what the event stands for; it makes ids and message keys the same on a second try
@@ -57,10 +61,12 @@ export class Draft {
     file: ClientFile,
     readonly now: Date,
     readonly cause: string,
-    readonly texts: Texts,
+    textsFor: (language: string) => Texts,
     readonly written: Date = now,
   ) {
     this.pages = { ...file }
+    this.texts = textsFor(file.client.language)
+    this.forCoach = textsFor(file.practice.language)
   }
 
   get file(): ClientFile {

@@ -86,13 +86,7 @@ async function weekly(parts: EngineParts, tx: Tx, practiceId: string, at: Date, 
   const practice = await tx.practice(practiceId)
   if (!practice) return NOTHING
   const files = await tx.roster(practiceId)
-  const postings = digest(
-    practice,
-    files,
-    now,
-    parts.textsFor(practice.language),
-    at.toISOString().slice(0, 10),
-  )
+  const postings = digest(practice, files, now, parts.textsFor, at.toISOString().slice(0, 10))
   await tx.apply({ changes: [{ put: 'due', row: digestDue(practice, now) }], postings })
   return NOTHING
 }
@@ -108,7 +102,7 @@ async function undelivered(parts: EngineParts, tx: Tx, event: Undelivered, now: 
   tell({
     kind: 'notice',
     key: draft.id('unreachable', row.kind === 'urgent' ? event.outbox : event.reason, draft.today),
-    text: draft.texts.coach.unreachable(draft.client.ref, event.reason, row.kind === 'urgent'),
+    text: draft.forCoach.coach.unreachable(draft.client.ref, event.reason, row.kind === 'urgent'),
   })
   await commit(tx, draft)
   return NOTHING

@@ -44,7 +44,7 @@ export function consent(draft: Draft, yes: boolean): Answer['text'] {
   if (!yes) {
     draft.put('client', { ...draft.client, stage: 'left' })
     for (const due of draft.file.dues) draft.drop('due', due.id)
-    draft.toCoach({ kind: 'notice', text: draft.texts.coach.declined(draft.client.ref) })
+    draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.declined(draft.client.ref) })
     return draft.texts.client.declined
   }
   draft.put('client', { ...draft.client, stage: 'screening' })

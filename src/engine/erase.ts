@@ -6,8 +6,12 @@ import type { Posting, Tx } from './ports.ts'
 import { isLocked } from './status.ts'
 
 /** Asked for twice; with a word of warning while an urgent sign is open. `said` by client or coach alike. */
-export function eraseAnswer(draft: Draft, sure: boolean, said: { ask: string; done: string }): Answer {
-  const warning = isLocked(draft.file) ? `${draft.texts.commands.eraseWithSign}\n` : ''
+export function eraseAnswer(
+  draft: Draft,
+  sure: boolean,
+  said: { ask: string; done: string; withSign: string },
+): Answer {
+  const warning = isLocked(draft.file) ? `${said.withSign}\n` : ''
   if (!sure) return plain(warning + said.ask, draft.client.ref)
   return { ...plain(warning + said.done, null), erases: true }
 }
@@ -31,7 +35,7 @@ function erasedWithSign(draft: Draft): Posting | null {
       kind: 'notice',
       asks: null,
       care: 'none',
-      text: draft.texts.commands.erasedWithSign(client.ref),
+      text: draft.forCoach.commands.erasedWithSign(client.ref),
       drills: [],
       buttons: [],
       pick: null,

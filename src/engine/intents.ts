@@ -35,5 +35,5 @@ const notice = (draft: Draft, text: string): void => void draft.toClient({ kind:
 /** A question in words is carried to the coach's channel; the answer comes back the same way. */
 export function askCoach(draft: Draft, text: string): void {
   const words = draft.file.practice.quote ? text : null
-  draft.toCoach({ kind: 'notice', text: draft.texts.coach.question(draft.client.ref, words) })
+  draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.question(draft.client.ref, words) })
 }

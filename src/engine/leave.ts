@@ -5,7 +5,7 @@ import { drillsWithheld, isLocked } from './status.ts'
 export function leave(draft: Draft): void {
   close(draft, 'left')
   draft.toClient({ kind: 'discharge', text: draft.texts.client.left(draft.file.practice.retentionDays) })
-  draft.toCoach({ kind: 'notice', text: draft.texts.coach.left(draft.client.ref, isLocked(draft.file)) })
+  draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.left(draft.client.ref, isLocked(draft.file)) })
 }
 
 /** The end of the way together: where it began, where it is, what to do if it comes back. */

@@ -19,7 +19,7 @@ export const draftOf = (
   now: Date,
   cause: string,
   written = now,
-): Draft => new Draft(file, now, cause, parts.textsFor(file.client.language), written)
+): Draft => new Draft(file, now, cause, parts.textsFor, written)
 
 // A way that is under way comes before an invitation, and that before one that has ended.
 const STAGES: readonly Stage[] = ['enrolled', 'screening', 'invited', 'discharged', 'left']

@@ -17,7 +17,7 @@ export interface PlanWish {
 
 /** What stands against a plan, as ids of the sentences that say so; empty where nothing does. */
 export function planConflicts(draft: Draft, wish: PlanWish): string[] {
-  const { coach } = draft.texts
+  const { coach } = draft.forCoach
   const conflicts = Object.entries(wish.rungs).flatMap(([id, rung]) => {
     const ladder = ladderOf(id)
     if (!ladder) return [coach.unknownLadder(id)]

@@ -16,7 +16,8 @@ export const LONG_GAP_DAYS = 7
 export function afterSilence(draft: Draft, day: Day): boolean {
   const since = silentSince(draft.file)
   const silent = since === null ? 0 : daysBetween(since, day)
-  const { client, coach } = draft.texts
+  const { client } = draft.texts
+  const { coach } = draft.forCoach
   const { ref } = draft.client
   if (silent >= LAPSE_DAYS) {
     pause(draft, 'quiet', 'rules')
@@ -78,7 +79,7 @@ export function returnLower(draft: Draft, lastBefore: Day | null, day: Day): voi
   if (moved.length > 0) tellChange(draft, { text: draft.texts.client.lowerAgain, drills: [] })
   draft.toCoach({
     kind: 'notice',
-    text: draft.texts.coach.returned(draft.client.ref, gap, moved),
+    text: draft.forCoach.coach.returned(draft.client.ref, gap, moved),
     buttons: undoButton(draft, moved, []),
   })
 }

@@ -67,7 +67,7 @@ export function restWhereNoNearer(draft: Draft, assessment: Assessment, day: Day
   })
   draft.toCoach({
     kind: 'proposal',
-    text: draft.texts.coach.allRest(draft.client.ref),
+    text: draft.forCoach.coach.allRest(draft.client.ref),
     buttons: [...decisionButtons(draft, assessment), ...undoButton(draft, [], rested)],
   })
 }

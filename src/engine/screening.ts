@@ -136,7 +136,7 @@ function goOn(draft: Draft, again: readonly string[]): void {
   if (typeof age === 'number' && age < ADULT) {
     draft.put('client', { ...draft.client, stage: 'left' })
     draft.toClient({ kind: 'notice', text: client.minor })
-    draft.toCoach({ kind: 'notice', text: draft.texts.coach.minor(draft.client.ref) })
+    draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.minor(draft.client.ref) })
     return
   }
   raiseScreened(draft)
@@ -188,11 +188,11 @@ function finish(draft: Draft): void {
   })
   draft.toCoach({
     kind: 'notice',
-    text: draft.texts.coach.screened(
+    text: draft.forCoach.coach.screened(
       draft.client.ref,
       screening.answers,
       risks,
-      knownSigns(draft.file).map((sign) => draft.texts.signs[sign].short),
+      knownSigns(draft.file).map((sign) => draft.forCoach.signs[sign].short),
     ),
   })
 }
@@ -200,5 +200,5 @@ function finish(draft: Draft): void {
 function riskAnswers(draft: Draft): string[] {
   const answers = draft.file.screening!.answers
   const risks = Array.isArray(answers.risks) ? answers.risks : []
-  return risks.map((risk) => draft.texts.screening.risk[risk] ?? risk)
+  return risks.map((risk) => draft.forCoach.screening.risk[risk] ?? risk)
 }

@@ -16,7 +16,7 @@ export function undoButton(draft: Draft, moved: readonly RungRow[], rested: read
   return [
     {
       name: 'undo',
-      label: draft.texts.coach.undo,
+      label: draft.forCoach.coach.undo,
       act: { do: 'undo', rungs: ids(moved), rests: ids(rested) },
     },
   ]

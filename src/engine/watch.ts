@@ -68,9 +68,9 @@ function tellCoach(draft: Draft, assessment: Assessment, fresh: readonly Flag[],
   if (news.length === 0) return
   draft.toCoach({
     kind: 'proposal',
-    text: draft.texts.coach.proposal({
+    text: draft.forCoach.coach.proposal({
       ref: draft.client.ref,
-      flags: news.map((flag) => draft.texts.rules.why(flag)),
+      flags: news.map((flag) => draft.forCoach.rules.why(flag)),
       proposal: assessment.proposal,
       ladder: assessment.ladder,
       direction: assessment.direction,

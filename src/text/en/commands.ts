@@ -109,6 +109,8 @@ export const commands = {
   sureErase: (ref: string): string =>
     `This erases everything kept of ${ref}, for good. Run it again with sure: True.`,
   eraseWithSign: 'An urgent sign is open: the client was told to seek care, and that advice stands.',
+  eraseWithSignMe:
+    'A warning sign you told me of is still open: please get care and do not wait; that advice stands.',
   erasedWithSign: (ref: string): string =>
     `${ref} has been erased while an urgent sign was open. They were told to seek care; please reach them.`,
   erased: (ref: string): string =>
