@@ -55,6 +55,9 @@ export const enrol: PracticeCommand = {
       stage: 'invited',
       wordsOnly: options['in-words'] === true,
       start: null,
+      coach: `<@${command.actor.user}>`,
+      remind: null,
+      endedAt: null,
       createdAt: now,
     }
     const draft = new Draft(emptyFile(practice!, client), now, command.id, textsFor)
@@ -80,4 +83,7 @@ const emptyFile = (practice: PracticeRow, client: ClientRow): ClientFile => ({
   alerts: [],
   asked: [],
   dues: [],
+  activities: [],
+  questions: [],
+  covers: [],
 })

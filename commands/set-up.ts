@@ -71,6 +71,7 @@ const newPractice = (guild: string, now: Date): PracticeRow => ({
   quote: true,
   policyConfirmed: null,
   retentionDays: 365,
+  regions: [],
   createdAt: now,
 })
 

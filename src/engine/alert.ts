@@ -45,6 +45,7 @@ export function openAlert(draft: Draft, { signs, care, words, told }: AlertFacts
     takenAt: null,
     outcome: null,
     closedAt: null,
+    had: [],
   }
   draft.put('alert', alert)
   writeStep(draft, alert, 0)

@@ -34,6 +34,8 @@ const LISTS = {
   alert: 'alerts',
   asked: 'asked',
   due: 'dues',
+  activity: 'activities',
+  question: 'questions',
 } as const satisfies Partial<Record<Table, keyof ClientFile>>
 const SINGLES = ['client', 'consent', 'screening', 'plan'] as const satisfies readonly Table[]
 

@@ -23,6 +23,9 @@ export function onDue(draft: Draft, due: DueRow): void {
       return untaken(draft, data.alert)
     case 'urgent-follow-up':
       return urgentFollowUp(draft, due.at)
+    case 'activities':
+    case 'come-back':
+    case 'retention':
     case 'digest':
       return
   }

@@ -41,6 +41,7 @@ export function setPlan(draft: Draft, wish: PlanWish, by: string): Day {
     sessions: wish.sessions,
     loads: { ...draft.file.plan?.loads, ...wish.loads },
     gate: draft.file.plan?.gate ?? DEFAULT_GATE,
+    checked: draft.file.plan?.checked ?? [],
     by,
   })
   const before = rungsOn(draft.file, from)

@@ -1,11 +1,13 @@
 import type { Answer, Message } from './message.ts'
 import type {
+  ActivityRow,
   AlertRow,
   AskedRow,
   Change,
   CheckInRow,
   ClientRow,
   ConsentRow,
+  CoverRow,
   DecisionRow,
   DueRow,
   FlagRow,
@@ -14,6 +16,7 @@ import type {
   OutboxRow,
   PlanRow,
   PracticeRow,
+  QuestionRow,
   RungRow,
   ScreeningRow,
   SignRow,
@@ -40,6 +43,12 @@ export interface ClientFile {
   readonly alerts: readonly AlertRow[]
   readonly asked: readonly AskedRow[]
   readonly dues: readonly DueRow[]
+  /** Every score of the activities that matter, after the screening's own. */
+  readonly activities: readonly ActivityRow[]
+  /** Unanswered ones, and those of the last 60 days. */
+  readonly questions: readonly QuestionRow[]
+  /** Who stands in for which coach of the practice. */
+  readonly covers: readonly CoverRow[]
 }
 
 /** A message and how it is to travel. */

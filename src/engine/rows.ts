@@ -5,17 +5,30 @@ import type { GateSettings } from '../domain/ladder/plan.ts'
 import type { Reach } from '../domain/reach.ts'
 import type { Figures, Level, Proposal, RuleId } from '../domain/rules/assessment.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
-import type { AlertRow, AlertStepRow, AskedRow, DueRow, InboundRow, NoteRow } from './work-rows.ts'
-
-export type {
+import type {
+  ActivityRow,
   AlertRow,
   AlertStepRow,
   AskedRow,
+  CoverRow,
+  DueRow,
+  InboundRow,
+  NoteRow,
+  QuestionRow,
+} from './work-rows.ts'
+
+export type {
+  ActivityRow,
+  AlertRow,
+  AlertStepRow,
+  AskedRow,
+  CoverRow,
   DueKind,
   DueRow,
   InboundRow,
   NoteRow,
   OutboxRow,
+  QuestionRow,
 } from './work-rows.ts'
 
 /**
@@ -42,7 +55,10 @@ export interface PracticeRow {
   quote: boolean
   /** Local date on which the keeper confirmed that the platform's policy is settled. */
   policyConfirmed: Day | null
+  /** Days after the end of a client's way at which all of it is erased. */
   retentionDays: number
+  /** Country codes in which the practice works; empty: not limited. */
+  regions: string[]
   createdAt: Date
 }
 
@@ -68,6 +84,12 @@ export interface ClientRow {
   wordsOnly: boolean
   /** First local day of the plan. */
   start: Day | null
+  /** The coach in charge, as "<@id>"; null: whoever made the plan. */
+  coach: string | null
+  /** Whether one word some weeks after the end is wanted; null: not asked yet. */
+  remind: boolean | null
+  /** When the way ended: declined, left or discharged. The retention clock runs from it. */
+  endedAt: Date | null
   createdAt: Date
 }
 
@@ -98,6 +120,8 @@ export interface PlanRow {
   sessions: number
   loads: Record<string, string>
   gate: GateSettings
+  /** What the coach has confirmed for this plan: `anchor`. */
+  checked: string[]
   by: string
 }
 
@@ -223,6 +247,9 @@ export interface Rows {
   due: DueRow
   inbound: InboundRow
   note: NoteRow
+  activity: ActivityRow
+  question: QuestionRow
+  cover: CoverRow
 }
 export type Table = keyof Rows
 

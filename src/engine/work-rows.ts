@@ -14,6 +14,8 @@ export interface AlertRow {
   takenAt: Date | null
   outcome: string | null
   closedAt: Date | null
+  /** Who had it before whoever has it now. */
+  had: { by: string; at: string }[]
 }
 
 /** One delivery of an alert; step 0 is the first. */
@@ -56,6 +58,9 @@ export type DueKind =
   | 'untaken'
   | 'urgent-follow-up'
   | 'digest'
+  | 'activities'
+  | 'come-back'
+  | 'retention'
 
 /** A platform id already applied. */
 export interface InboundRow {
@@ -70,6 +75,36 @@ export interface NoteRow {
   at: Date
   by: string
   text: string
+}
+
+/** How hard the activities that matter were on a day, 0 (easy) to 10 by name. */
+export interface ActivityRow {
+  id: string
+  clientId: string
+  day: Day
+  at: Date
+  scores: Record<string, number>
+}
+
+/** A client's question in words, and the coach's answer once it is there. */
+export interface QuestionRow {
+  id: string
+  clientId: string
+  at: Date
+  words: string
+  answeredAt: Date | null
+  answeredBy: string | null
+  answer: string | null
+}
+
+/** A coach away from one local day to another (both included), and who stands in; both as "<@id>". */
+export interface CoverRow {
+  id: string
+  practiceId: string
+  coach: string
+  cover: string
+  from: Day
+  until: Day
 }
 
 /** A message to be delivered, and the ledger of what was. */

@@ -1,6 +1,6 @@
 import { addDays, type Day } from '../domain/day.ts'
 import type { ClientFile } from '../engine/ports.ts'
-import type { ClientRow, PracticeRow } from '../engine/rows.ts'
+import type { ClientRow, CoverRow, PracticeRow } from '../engine/rows.ts'
 import type { Db } from './database.ts'
 import { type StoredRows, type StoredTable, tableOf } from './tables.ts'
 
@@ -15,7 +15,7 @@ const LONG_AGO: Day = '1970-01-01'
 /** Tables of which a file holds the rows of one client, in order of time. */
 type Listed = Exclude<
   StoredTable,
-  'practice' | 'client' | 'alertStep' | 'version' | 'inbound' | 'note' | 'outbox'
+  'practice' | 'client' | 'alertStep' | 'version' | 'inbound' | 'note' | 'outbox' | 'cover'
 >
 type Lists = { [T in Listed]: Map<string, StoredRows[T][]> }
 
@@ -26,18 +26,27 @@ export async function loadFiles(
   clients: readonly ClientRow[],
 ): Promise<ClientFile[]> {
   const files: ClientFile[] = []
+  const covers = await tableOf(db, 'cover').findMany({
+    where: { practiceId: practice.id },
+    orderBy: [{ from: 'asc' }, { id: 'asc' }],
+  })
   for (let from = 0; from < clients.length; from += CLIENTS_AT_ONCE) {
     const some = clients.slice(from, from + CLIENTS_AT_ONCE)
     const lists = await loadLists(
       db,
       some.map((client) => client.id),
     )
-    files.push(...some.map((client) => fileOf(practice, client, lists)))
+    files.push(...some.map((client) => fileOf(practice, client, lists, covers)))
   }
   return files
 }
 
-function fileOf(practice: PracticeRow, client: ClientRow, lists: Lists): ClientFile {
+function fileOf(
+  practice: PracticeRow,
+  client: ClientRow,
+  lists: Lists,
+  covers: readonly CoverRow[],
+): ClientFile {
   const list = <T extends Listed>(table: T): StoredRows[T][] => lists[table].get(client.id) ?? []
   return {
     practice,
@@ -54,6 +63,9 @@ function fileOf(practice: PracticeRow, client: ClientRow, lists: Lists): ClientF
     alerts: list('alert'),
     asked: list('asked'),
     dues: list('due'),
+    activities: list('activity'),
+    questions: list('question'),
+    covers,
   }
 }
 
@@ -117,6 +129,12 @@ async function loadLists(db: Db, ids: readonly string[]): Promise<Lists> {
     ),
     asked: await read('asked', all, ['at']),
     due: await read('due', all, ['at']),
+    activity: await read('activity', all, ['at']),
+    question: await read(
+      'question',
+      recent(ENDED_DAYS, (_, from) => ({ OR: [{ answeredAt: null }, { at: { gte: from } }] })),
+      ['at'],
+    ),
   }
 }
 

@@ -50,6 +50,9 @@ export const TABLE_ORDER: readonly Table[] = [
   'due',
   'inbound',
   'note',
+  'activity',
+  'question',
+  'cover',
 ]
 
 /** A row as the client takes it: text that both databases can hold, and "nothing" in a JSON column as SQL NULL. */

@@ -146,18 +146,23 @@ describe('migrations on SQLite', () => {
     DROP TABLE "Client"; ALTER TABLE "new_Client" RENAME TO "Client";
     CREATE UNIQUE INDEX "Client_id" ON "Client"("id");`
 
+  function insert(db: SqliteDatabase.Database, table: string, row: Record<string, unknown>): void {
+    const names = Object.keys(row)
+    const columns = names.map((name) => `"${name}"`).join(', ')
+    const values = names.map((name) => `@${name}`).join(', ')
+    db.prepare(`INSERT INTO "${table}" (${columns}) VALUES (${values})`).run(row)
+  }
+
   async function withNote(path: string): Promise<SqliteDatabase.Database> {
     migrateSqlite(path, ours)
     const db = new SqliteDatabase(path)
-    const row = client('heron')
     db.pragma('foreign_keys = OFF')
-    db.prepare(`INSERT INTO "Client" VALUES (?, 'p', 'heron', '1', 'UTC', NULL, 'en', '08:00', NULL, '[]', NULL,
-      'enrolled', 0, NULL, '2026-01-01T00:00:00.000+00:00')`).run(row.id)
-    db.prepare(`INSERT INTO "Note" VALUES ('n', ?, '2026-01-01T00:00:00.000+00:00', 'coach', 'text')`).run(
-      row.id,
-    )
-    db.prepare(`INSERT INTO "Practice" VALUES ('p', '1', 'n', 'UTC', NULL, 'en', 'Sun 18:00', NULL, NULL, NULL, NULL,
-      0, 1, NULL, 1, '2026-01-01T00:00:00.000+00:00')`).run()
+    const instant = '2026-01-01T00:00:00.000+00:00'
+    const { createdAt, wordsOnly, off, ...words } = client('heron')
+    insert(db, 'Client', { ...words, createdAt: instant, wordsOnly: 0, off: '[]', practiceId: 'p' })
+    insert(db, 'Note', { id: 'n', clientId: words.id, at: instant, by: 'coach', text: 'text' })
+    const practice = { id: 'p', guild: '1', name: 'n', zone: 'UTC', language: 'en', digest: 'Sun 18:00' }
+    insert(db, 'Practice', { ...practice, window: 0, quote: 1, retentionDays: 1, createdAt: instant })
     return db
   }
 

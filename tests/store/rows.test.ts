@@ -26,6 +26,9 @@ onBothDatabases('rows', (bench) => {
       alert: file?.alerts[0],
       asked: file?.asked[0],
       due: file?.dues[0],
+      activity: file?.activities[0],
+      question: file?.questions[0],
+      cover: file?.covers[0],
       note: (await tx.notes('c:heron'))[0],
     }
   }

@@ -21,6 +21,7 @@ export const practice: PracticeRow = {
   quote: true,
   policyConfirmed: '2026-03-01',
   retentionDays: 365,
+  regions: ['PT', 'ES'],
   createdAt: NOON,
 }
 
@@ -39,6 +40,9 @@ export const client = (ref: string, more: Partial<ClientRow> = {}): ClientRow =>
   stage: 'enrolled',
   wordsOnly: false,
   start: '2026-03-02',
+  coach: '<@100000000000000005>',
+  remind: null,
+  endedAt: null,
   createdAt: NOON,
   ...more,
 })
@@ -82,6 +86,7 @@ export const samples: { [T in Table]: Rows[T] } = {
     sessions: 2,
     loads: { lift: '8 kg' },
     gate: { checkIns: 5, days: 5, share: 0.8, painAtMost: 5, apart: 2 },
+    checked: ['anchor'],
     by: 'coach',
   },
   rung: { ...own, ladder: 'extension', from: 1, to: 2, why: 'advance', by: 'coach' },
@@ -148,6 +153,7 @@ export const samples: { [T in Table]: Rows[T] } = {
     takenAt: at('2026-03-08T12:03:00Z'),
     outcome: 'reached',
     closedAt: at('2026-03-08T12:04:00Z'),
+    had: [{ by: 'other coach', at: '2026-03-08T12:02:00.000Z' }],
   },
   alertStep: { id: 'x', alertId: 'x', clientId: 'c:heron', step: 0, at: NOON },
   asked: {
@@ -169,6 +175,24 @@ export const samples: { [T in Table]: Rows[T] } = {
   },
   inbound: { id: '100000000000000009', clientId: 'c:heron', at: NOON },
   note: { id: 'x', clientId: 'c:heron', at: NOON, by: 'coach', text: 'Rows again on Monday.' },
+  activity: { ...own, scores: { rowing: 7, sitting: 5 } },
+  question: {
+    id: 'x',
+    clientId: 'c:heron',
+    at: NOON,
+    words: 'May I row?',
+    answeredAt: null,
+    answeredBy: null,
+    answer: null,
+  },
+  cover: {
+    id: 'x',
+    practiceId: practice.id,
+    coach: '<@100000000000000005>',
+    cover: '<@100000000000000006>',
+    from: '2026-03-10',
+    until: '2026-03-17',
+  },
 }
 
 export const put = <T extends Table>(table: T, row: Rows[T]): Change => ({ put: table, row }) as Change
