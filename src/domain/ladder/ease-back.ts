@@ -1,7 +1,7 @@
 import type { CheckIn } from '../checkin.ts'
 import type { Day } from '../day.ts'
 import { rank } from '../reach.ts'
-import { LADDERS, type Ladder, ladderOf } from './ladders.ts'
+import { LADDERS, type Ladder, ladderOf, lastRung } from './ladders.ts'
 import type { LadderId, RungChange, Rungs } from './plan.ts'
 
 /** Rung 1 is the floor. */
@@ -25,6 +25,7 @@ export const lastAdvanced = (changes: readonly RungChange[]): LadderId | null =>
 
 /**
  * Which ladder eases back: the one last advanced, else the one of the highest number in the plan, `settle` aside.
+ * @param ladders a ladder that is not among them (a practice has taken it away) rests and cannot ease back
  * @param resting ladders at rest already: another is looked for among the rest
  * @returns null where the plan holds no ladder that could
  */
@@ -34,13 +35,15 @@ export function easeBack(
   ladders: readonly Ladder[] = LADDERS,
   resting: readonly LadderId[] = [],
 ): EaseBack | null {
-  const inPlan = (id: LadderId): boolean => (rungs[id] ?? 0) >= FLOOR && !resting.includes(id)
+  const inPlan = (id: LadderId): boolean =>
+    (rungs[id] ?? 0) >= FLOOR && ladderOf(id, ladders) !== null && !resting.includes(id)
   const highest = Object.keys(rungs)
     .filter((id) => id !== CALM && inPlan(id))
     .sort((a, b) => (ladderOf(b, ladders)?.number ?? 0) - (ladderOf(a, ladders)?.number ?? 0))[0]
   const ladder = advanced !== null && inPlan(advanced) ? advanced : highest
   if (ladder === undefined) return null
-  const from = rungs[ladder]!
+  // a rung beyond the last (a practice shortened its ladder) counts as its last: it must ease like any other
+  const from = Math.min(rungs[ladder]!, lastRung(ladderOf(ladder, ladders)!))
   return { ladder, from, to: Math.max(FLOOR, from - 1), rests: from <= FLOOR }
 }
 

@@ -1,6 +1,7 @@
 import {
   type Alias,
   type Document,
+  isMap,
   isNode,
   LineCounter,
   type Node,
@@ -8,9 +9,9 @@ import {
   visit,
   type YAMLError,
 } from 'yaml'
-import { z } from 'zod'
-import { DRILL_SIDES, type Drill, type DrillProse, drillId, type Ladder, NEEDS } from './ladders.ts'
-import { LADDER_IDS } from './plan.ts'
+import type { z } from 'zod'
+import { type LadderInFile, OneLadder, type RungInFile, SeveralLadders } from './ladder-schema.ts'
+import { type Drill, type DrillProse, drillId, type Ladder } from './ladders.ts'
 
 /** A fault in a ladder file: the line (from 1), where in the file, and what to do. */
 export interface LadderFileError {
@@ -20,118 +21,42 @@ export interface LadderFileError {
 }
 
 /** A practice's own ladder: its data, its name, and the words of its drills by drill id. */
+export interface OwnLadder {
+  readonly ladder: Ladder
+  readonly name: string
+  readonly prose: Readonly<Record<string, DrillProse>>
+}
+
 export type LadderFile =
-  | {
-      readonly ok: true
-      readonly ladder: Ladder
-      readonly name: string
-      readonly prose: Readonly<Record<string, DrillProse>>
-    }
+  | { readonly ok: true; readonly ladders: readonly OwnLadder[] }
   | { readonly ok: false; readonly errors: readonly LadderFileError[] }
 
-// A day's drills are read on a telephone, in one chat message where they fit.
-const WORDS_AT_MOST = 400
-const FILE_AT_MOST = 64_000
-// No drill may promise or name a condition.
-const FORBIDDEN = /\b(safe(ly)?|all clear|diagnos\w*|cures?|guaranteed?)\b/i
-
-const whole = (low: number, high: number) => {
-  const message = `a whole number from ${low} to ${high} is needed`
-  return z.int(message).min(low, message).max(high, message)
-}
-const words = (most: number) =>
-  z
-    .string('words are needed')
-    .trim()
-    .min(1, 'words are needed')
-    .max(most, `at most ${most} characters`)
-    .refine((text) => !FORBIDDEN.test(text), 'say what to do; promise nothing and name no diagnosis')
-
-/** An object whose unknown keys are answered with the known ones. */
-const keyed = <Shape extends z.ZodRawShape>(shape: Shape) => {
-  const known = Object.keys(shape).join(', ')
-  return z.strictObject(shape, {
-    error: ({ code }) =>
-      code === 'unrecognized_keys' ? `not known here; known are ${known}` : `needs ${known}`,
-  })
-}
-
-const Dose = keyed({
-  reps: whole(1, 50),
-  hold: whole(0, 600).default(0),
-  ease: whole(0, 600).default(0),
-  sets: whole(1, 10).default(1),
-  times: whole(1, 6),
-})
-
-const Rung = keyed({
-  name: words(60),
-  how: words(300),
-  dose: Dose,
-  kit: z.array(words(30)).max(6, 'at most 6 things').default([]),
-  needs: z.array(z.enum(NEEDS, `one of ${NEEDS.join(', ')}`)).default([]),
-  side: z.enum(DRILL_SIDES, `one of ${DRILL_SIDES.join(', ')}`).default('none'),
-  'load-percent': whole(1, 100).nullable().default(null),
-  'least-days': whole(1, 60).nullable().default(null),
-  cautions: words(150),
-  'stop-if': words(150),
-})
-  .refine(({ kit, needs }) => !kit.some(isBand) || needs.includes('anchor-check'), {
-    path: ['needs'],
-    message: 'a drill with a band needs anchor-check',
-  })
-  .refine(
-    (rung) =>
-      [rung.name, ...rung.kit, rung.how, rung.cautions, rung['stop-if']].join(' ').length <= WORDS_AT_MOST,
-    {
-      message: `name, kit, how, cautions and stop-if together hold at most ${WORDS_AT_MOST} characters`,
-    },
-  )
-
-const File = keyed({
-  id: z
-    .string('an id is needed')
-    .regex(/^[a-z][a-z0-9-]{1,29}$/, 'small letters, digits and hyphens, 2 to 30, a letter first')
-    .refine(
-      (id) => !(LADDER_IDS as readonly string[]).includes(id),
-      'this id is one of the eight of the house; take another',
-    ),
-  // 1 to 8 are the ladders of the house
-  number: whole(9, 99),
-  name: words(40),
-  rungs: z.array(Rung, 'a list of rungs is needed').min(1, 'at least one rung').max(12, 'at most 12 rungs'),
-})
-type RungInFile = z.infer<typeof Rung>
-
-const isBand = (kit: string): boolean => /\bbands?\b/i.test(kit)
+const FILE_AT_MOST = 128_000
 
 /**
- * Reads a practice's own ladder from YAML (or JSON, which YAML takes in). Never throws: what cannot be used comes
- * back as errors with their lines, all of them at once.
+ * Reads a practice's own ladders from YAML (or JSON, which YAML takes in): one as it stands, or several under
+ * `ladders:`. Never throws: what cannot be used comes back as errors with their lines, all of them at once.
  */
 export function readLadderFile(text: string): LadderFile {
   if (text.length > FILE_AT_MOST)
-    return refused(
-      1,
-      'file',
-      `the file holds more than ${FILE_AT_MOST} characters; one ladder a file is enough`,
-    )
+    return refused(1, 'file', `the file holds more than ${FILE_AT_MOST} characters; shorten it`)
   const lines = new LineCounter()
   const document = parseDocument(text, { lineCounter: lines, prettyErrors: false })
   if (document.errors.length > 0)
     return { ok: false, errors: document.errors.map((error) => syntaxError(error, lines)) }
   const alias = firstAlias(document)
   if (alias) return refused(lineAt(alias, lines), 'file', 'write the value out: no references (& and *) here')
-  const read = File.safeParse(document.toJS())
-  if (read.success) return accepted(read.data)
+  const several = isMap(document.contents) && document.has('ladders')
+  const read = (several ? SeveralLadders : OneLadder).safeParse(document.toJS())
+  if (read.success) return { ok: true, ladders: read.data.map(accepted) }
   const errors = read.error.issues.flatMap((issue) => issueErrors(issue, document, lines))
   return { ok: false, errors: errors.sort((a, b) => a.line - b.line) }
 }
 
-function accepted({ id, number, name, rungs }: z.infer<typeof File>): LadderFile {
+function accepted({ id, number, name, rungs }: LadderInFile): OwnLadder {
   const drills = rungs.map((rung, index) => drillOf(drillId(id, index + 1), rung))
   const prose = rungs.map((rung, index) => [drillId(id, index + 1), proseOf(rung)] as const)
-  return { ok: true, ladder: { id, number, rungs: drills }, name, prose: Object.fromEntries(prose) }
+  return { ladder: { id, number, rungs: drills }, name, prose: Object.fromEntries(prose) }
 }
 
 const drillOf = (id: string, rung: RungInFile): Drill => ({
@@ -167,7 +92,7 @@ const syntaxError = (error: YAMLError, lines: LineCounter): LadderFileError => (
   where: 'file',
   message:
     error.code === 'MULTIPLE_DOCS'
-      ? 'one ladder a file: no "---" in it'
+      ? 'one document a file: no "---" in it; several ladders stand under "ladders:"'
       : `cannot be read as YAML: ${error.message}`,
 })
 

@@ -26,6 +26,12 @@ describe('easing back', () => {
     expect(easeBack({ extension: 2, lift: 0 }, null)?.ladder).toBe('extension')
   })
 
+  it('looks past a ladder that the practice has taken away, and eases a shortened one from its last rung', () => {
+    expect(easeBack({ extension: 2, balance: 3 }, 'balance')?.ladder).toBe('extension')
+    expect(easeBack({ balance: 3 }, 'balance')).toBeNull()
+    expect(easeBack({ extension: 5 }, null)).toEqual({ ladder: 'extension', from: 3, to: 2, rests: false })
+  })
+
   it('knows the ladder last advanced from the changes', () => {
     const change = { from: 1, to: 2, day: day(1) }
     expect(lastAdvanced([])).toBeNull()

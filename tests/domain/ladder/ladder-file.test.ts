@@ -34,8 +34,9 @@ const changed = (from: string, to: string): string => {
 }
 
 describe('a good file', () => {
-  const read = readLadderFile(GOOD)
-  if (!read.ok) throw new Error(JSON.stringify(read.errors))
+  const file = readLadderFile(GOOD)
+  if (!file.ok) throw new Error(JSON.stringify(file.errors))
+  const read = file.ladders[0]!
 
   it('gives the ladder as the eight of the house are given', () => {
     expect(read.name).toBe('Stand steady')
@@ -71,6 +72,35 @@ describe('a good file', () => {
     }
     const json = JSON.stringify({ id: 'balance', number: 9, name: 'Steady', rungs: [rung] }, null, 2)
     expect(readLadderFile(json).ok).toBe(true)
+  })
+})
+
+describe('several ladders in one file', () => {
+  const indented = GOOD.trimEnd()
+    .split('\n')
+    .map((line) => `    ${line}`)
+    .join('\n')
+    .replace('    id', '  - id')
+  const two = (change: (second: string) => string) => `ladders:\n${indented}\n${change(indented)}\n`
+
+  it('stand under one key', () => {
+    const file = readLadderFile(two((s) => s.replace('id: balance', 'id: steps').replace('9', '10')))
+    if (!file.ok) throw new Error(JSON.stringify(file.errors))
+    expect(file.ladders.map(({ ladder }) => [ladder.id, ladder.number])).toEqual([
+      ['balance', 9],
+      ['steps', 10],
+    ])
+  })
+
+  it('need an id and a number each', () => {
+    expect(errorsOf(two((s) => s))).toEqual([
+      { line: 21, where: 'ladders.2.id', message: expect.stringMatching(/balance is taken/) },
+      { line: 22, where: 'ladders.2.number', message: expect.stringMatching(/9 is taken/) },
+    ])
+  })
+
+  it.each(['ladders: []', 'ladders: {}', 'ladders:', 'ladders: 3'])('refuses %j', (text) => {
+    expect(errorsOf(text)[0]).toMatchObject({ line: 1, where: 'ladders' })
   })
 })
 
@@ -110,7 +140,7 @@ describe('a faulty file is refused with line, place and mend', () => {
     ['a missing stop rule', '    stop-if: Stop if the leg gives way.\n', '', 5, 'rungs.1.stop-if', /missing/],
     ['a text too long', 'Small steps first.', 'x'.repeat(151), 18, 'rungs.2.cautions', /at most 150/],
     ['a key given twice', 'number: 9', 'number: 9\nnumber: 10', 3, 'file', /unique/],
-    ['a second document', 'number: 9', 'number: 9\n---', 3, 'file', /one ladder a file/],
+    ['a second document', 'number: 9', 'number: 9\n---', 3, 'file', /one document a file/],
     ['a reference', 'number: 9', 'number: *nine', 2, 'file', /write the value out/],
   ])('%s', (_, from, to, line, where, message) => {
     const errors = errorsOf(changed(from, to))
@@ -129,7 +159,7 @@ describe('a faulty file is refused with line, place and mend', () => {
   })
 
   it('refuses a file that is far too long', () => {
-    expect(errorsOf(`${GOOD}${'#'.repeat(64_000)}`)[0]?.message).toMatch(/more than 64000/)
+    expect(errorsOf(`${GOOD}${'#'.repeat(128_000)}`)[0]?.message).toMatch(/more than 128000/)
   })
 
   it('refuses references that stand for gigabytes at once', () => {
