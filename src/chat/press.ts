@@ -60,7 +60,8 @@ const formBehind = (row: OutboxRow | null, ref: ComponentRef | null): Button['fo
 
 /** In private only the addressee has the message; in a channel the engine looks at roles. */
 function mayPress({ body: { address } }: OutboxRow, { user }: Press): boolean {
-  return address.to !== 'client' || address.user === user.id
+  const whose = address.to === 'client' ? address.user : address.only
+  return whose === undefined || whose === user.id
 }
 
 function choiceOf(

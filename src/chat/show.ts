@@ -7,7 +7,7 @@ import {
   type StringSelectMenuInteraction,
 } from 'discord.js'
 import type { Answer } from '../engine/message.ts'
-import { type Row, rowsWithout } from './components.ts'
+import { type Row, rowsOf, rowsWithout } from './components.ts'
 import { filesOf } from './courier.ts'
 import { splitText } from './cut.ts'
 import type { ChatParts } from './parts.ts'
@@ -28,11 +28,19 @@ export async function showAnswer(
   parts: ChatParts,
 ): Promise<void> {
   const [first, ...rest] = splitText(answer.text, CONTENT_MOST)
-  await interaction.editReply({ content: first ?? '', ...(await pictureOf(answer, parts)) })
-  await more(interaction, rest)
+  const shown = { ...(await pictureOf(answer, parts)), ...choicesOf(answer) }
+  if (rest.length === 0) return void (await interaction.editReply({ content: first ?? '', ...shown }))
+  await interaction.editReply({ content: first ?? '', allowedMentions: CALL_NOBODY })
+  await more(interaction, rest, shown)
 }
 
-/** Changes the message that was pressed: the words of the answer, without the choices that are settled. */
+const choicesOf = ({ choices }: Answer): { components?: Row[] } =>
+  choices?.outbox ? { components: rowsOf(choices.outbox, choices) } : {}
+
+/**
+ * Changes the message that was pressed: the words of the answer, with its own choices, or else without those that
+ * are settled. A new picture takes the place of the old one.
+ */
 export async function showInPlace(
   interaction: Press,
   answer: Answer,
@@ -41,22 +49,19 @@ export async function showInPlace(
 ): Promise<void> {
   const [first, ...rest] = splitText(answer.text, CONTENT_MOST)
   const before = (interaction.message?.components ?? []).map((row) => row.toJSON() as Row)
-  const components = rowsWithout(before, settled)
-  await interaction.editReply({ content: first ?? '', components, ...(await pictureOf(answer, parts)) })
+  const components = choicesOf(answer).components ?? rowsWithout(before, settled)
+  const picture = await pictureOf(answer, parts)
+  const attachments = 'files' in picture ? { attachments: [] } : {}
+  await interaction.editReply({ content: first ?? '', components, ...attachments, ...picture })
   await more(interaction, rest)
 }
 
 /** Tells whoever acted, alone. */
 export async function showBeside(interaction: Answerable, answer: Answer, parts: ChatParts): Promise<void> {
-  const [first, ...rest] = splitText(answer.text, CONTENT_MOST)
-  const picture = await pictureOf(answer, parts)
-  await interaction.followUp({
-    content: first ?? '',
-    flags: ONLY_FOR_THEM,
-    allowedMentions: CALL_NOBODY,
-    ...picture,
+  await more(interaction, splitText(answer.text, CONTENT_MOST), {
+    ...(await pictureOf(answer, parts)),
+    ...choicesOf(answer),
   })
-  await more(interaction, rest)
 }
 
 /** A sentence of the chat's own, wherever there is still room for it; a failure is only logged. */
@@ -71,9 +76,16 @@ export async function tell(interaction: Answerable, content: string, { log }: Ch
   }
 }
 
-async function more(interaction: Answerable, texts: readonly string[]): Promise<void> {
-  for (const content of texts) {
-    await interaction.followUp({ content, flags: ONLY_FOR_THEM, allowedMentions: CALL_NOBODY })
+/** Goes on below, for whoever acted alone; picture and choices stand on the last part. */
+async function more(interaction: Answerable, texts: readonly string[], last: object = {}): Promise<void> {
+  for (const [n, content] of texts.entries()) {
+    const rest = n === texts.length - 1 ? last : {}
+    await interaction.followUp({
+      content,
+      flags: ONLY_FOR_THEM,
+      allowedMentions: CALL_NOBODY,
+      ...rest,
+    })
   }
 }
 

@@ -84,7 +84,12 @@ export interface Picture {
 
 export type Address =
   | { readonly to: 'client'; readonly user: string }
-  | { readonly to: 'coach' | 'alerts'; readonly channel: string }
+  | {
+      readonly to: 'coach' | 'alerts'
+      readonly channel: string
+      /** Shown in place to this person alone. */
+      readonly only?: string
+    }
 
 /** One message as the engine means it; the chat folder turns it into the platform's own. */
 export interface Message {
@@ -106,7 +111,15 @@ export interface Message {
   readonly mentions: { readonly roles: readonly string[]; readonly users: readonly string[] }
 }
 
-/** What answers a command or a press: shown in place. It carries no components: those belong to the outbox. */
+/** Buttons and a list beside an answer; like a message's own they are known by the row that the store keeps. */
+export interface Choices {
+  readonly buttons: readonly Button[]
+  readonly pick: Pick | null
+  /** Id of the kept row, once it is kept: by it a press finds its way back. */
+  readonly outbox?: string
+}
+
+/** What answers a command or a press: shown in place. */
 export interface Answer {
   readonly text: string
   readonly kind: MessageKind
@@ -120,3 +133,5 @@ export interface Answer {
   /** Every row of the client goes once this has been said. */
   readonly erases?: true
 }
+  /** Left out: after a press the message keeps those that are not settled. */
+  readonly choices?: Choices

@@ -77,14 +77,21 @@ export interface Tx {
   /** Every file of a person, left and discharged ones included, latest first. */
   clientsOfUser(user: string): Promise<ClientFile[]>
   client(id: string): Promise<ClientFile | null>
+  /** The same with every row since the beginning, for looking at a time long past. */
+  wholeClient(id: string): Promise<ClientFile | null>
   clientByRef(practiceId: string, ref: string): Promise<ClientFile | null>
   /** All clients of a practice except those who left, by alias. */
   roster(practiceId: string): Promise<ClientFile[]>
+  /** Their aliases alone. */
+  refs(practiceId: string): Promise<string[]>
   notes(clientId: string): Promise<NoteRow[]>
   /** All that a client has told since the beginning: each day as it stands, and the trail of every version. */
   told(clientId: string): Promise<{ checkIns: CheckInRow[]; versions: VersionRow[] }>
   outbox(id: string): Promise<OutboxRow | null>
+  outboxByKey(key: string): Promise<OutboxRow | null>
   due(id: string): Promise<DueRow | null>
+  /** Keeps a message that is shown in place, for its choices: it is not delivered. Gives its id. */
+  keepShown(message: Message, of: { practiceId: string; clientId: string | null; at: Date }): Promise<string>
   /** Writes all of it; a posting whose key exists already is left out. */
   apply(outcome: Outcome): Promise<void>
   /** Drops those waiting messages of a client (not yet sent) that `which` picks, noting the reason. */

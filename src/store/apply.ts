@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import type { Message } from '../engine/message.ts'
 import type { Outcome, Posting } from '../engine/ports.ts'
 import type { Change, OutboxRow, Table } from '../engine/rows.ts'
 import type { Db } from './database.ts'
@@ -52,6 +53,25 @@ async function post(db: Db, postings: readonly Posting[]): Promise<void> {
     rows.push(toStored(outboxRow(posting, seq)))
   }
   if (rows.length > 0) await tableOf(db, 'outbox').createMany({ data: rows })
+}
+
+/** Keeps a message that is shown in place and never delivered. Must run inside a transaction. */
+export async function keepShown(
+  db: Db,
+  message: Message,
+  of: { practiceId: string; clientId: string | null; at: Date },
+): Promise<string> {
+  const { at, ...whose } = of
+  const last = await db.outbox.aggregate({ _max: { seq: true } })
+  const posting: Posting = { message, ...whose, priority: 4, notBefore: at, expires: null }
+  const row = toStored<OutboxRow>({
+    ...outboxRow(posting, (last._max.seq ?? 0) + 1),
+    state: 'sent',
+    sentAt: at,
+    reason: 'shown in place',
+  })
+  await tableOf(db, 'outbox').upsert({ where: { id: row.id }, create: row, update: row })
+  return row.id
 }
 
 function outboxRow(posting: Posting, seq: number): OutboxRow {

@@ -19,11 +19,15 @@ type Listed = Exclude<
 >
 type Lists = { [T in Listed]: Map<string, StoredRows[T][]> }
 
+/** How far a file goes back: what the engine looks at day by day, or to the beginning. */
+export type Reach = 'recent' | 'whole'
+
 /** The files of some clients of one practice, in the order given. */
 export async function loadFiles(
   db: Db,
   practice: PracticeRow,
   clients: readonly ClientRow[],
+  reach: Reach = 'recent',
 ): Promise<ClientFile[]> {
   const files: ClientFile[] = []
   const covers = await tableOf(db, 'cover').findMany({
@@ -35,6 +39,7 @@ export async function loadFiles(
     const lists = await loadLists(
       db,
       some.map((client) => client.id),
+      reach,
     )
     files.push(...some.map((client) => fileOf(practice, client, lists, covers)))
   }
@@ -69,12 +74,13 @@ function fileOf(
   }
 }
 
-async function loadLists(db: Db, ids: readonly string[]): Promise<Lists> {
+async function loadLists(db: Db, ids: readonly string[], reach: Reach = 'recent'): Promise<Lists> {
   const latest = await latestDays(db, ids)
   const all = { clientId: { in: ids } }
-  const recent = (n: number, condition: (day: Day, from: Date) => object): object => ({
-    OR: ids.map((clientId) => ({ clientId, ...since(latest.get(clientId), n, condition) })),
-  })
+  const recent = (n: number, condition: (day: Day, from: Date) => object): object =>
+    reach === 'whole'
+      ? all
+      : { OR: ids.map((clientId) => ({ clientId, ...since(latest.get(clientId), n, condition) })) }
 
   const read = async <T extends Listed>(table: T, where: object, order: readonly string[]) =>
     byClient(

@@ -1,7 +1,7 @@
 import type { ClientFile, Tx } from '../engine/ports.ts'
 import type { ClientRow, PracticeRow } from '../engine/rows.ts'
-import { applyOutcome } from './apply.ts'
-import { loadFiles } from './client-file.ts'
+import { applyOutcome, keepShown } from './apply.ts'
+import { loadFiles, type Reach } from './client-file.ts'
 import type { Db } from './database.ts'
 import { eraseClient } from './erase.ts'
 import { tableOf } from './tables.ts'
@@ -27,12 +27,23 @@ export function createTx(db: Db, erased: () => void): Tx {
         await clients.findMany({ where: { user }, orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] }),
       ),
     client: (id) => file({ id }),
+    wholeClient: async (id) => {
+      const client = await clients.findFirst({ where: { id } })
+      return client ? ((await filesOf(db, [client], 'whole'))[0] ?? null) : null
+    },
     clientByRef: (practiceId, ref) => file({ practiceId, ref }),
     roster: async (practiceId) =>
       filesOf(
         db,
         await clients.findMany({ where: { practiceId, stage: { not: 'left' } }, orderBy: { ref: 'asc' } }),
       ),
+    refs: async (practiceId) => {
+      const rows = await clients.findMany({
+        where: { practiceId, stage: { not: 'left' } },
+        orderBy: { ref: 'asc' },
+      })
+      return rows.map((row) => row.ref)
+    },
     notes: (clientId) =>
       tableOf(db, 'note').findMany({ where: { clientId }, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
     told: async (clientId) => ({
@@ -43,7 +54,9 @@ export function createTx(db: Db, erased: () => void): Tx {
       }),
     }),
     outbox: (id) => tableOf(db, 'outbox').findFirst({ where: { id } }),
+    outboxByKey: (key) => tableOf(db, 'outbox').findFirst({ where: { key } }),
     due: (id) => tableOf(db, 'due').findFirst({ where: { id } }),
+    keepShown: (message, of) => keepShown(db, message, of),
     apply: (outcome) => applyOutcome(db, outcome),
     withdraw: async (clientId, reason, which) => {
       const outbox = tableOf(db, 'outbox')
@@ -60,13 +73,17 @@ export function createTx(db: Db, erased: () => void): Tx {
 }
 
 /** Files in the order of the clients given, which may belong to several practices. */
-async function filesOf(db: Db, clients: readonly ClientRow[]): Promise<ClientFile[]> {
+async function filesOf(
+  db: Db,
+  clients: readonly ClientRow[],
+  reach: Reach = 'recent',
+): Promise<ClientFile[]> {
   const ids = [...new Set(clients.map((client) => client.practiceId))]
   const files = new Map<string, ClientFile>()
   for (const id of ids) {
     const practice = (await tableOf(db, 'practice').findFirst({ where: { id } })) as PracticeRow
     const own = clients.filter((client) => client.practiceId === id)
-    for (const file of await loadFiles(db, practice, own)) files.set(file.client.id, file)
+    for (const file of await loadFiles(db, practice, own, reach)) files.set(file.client.id, file)
   }
   return clients.flatMap((client) => files.get(client.id) ?? [])
 }
