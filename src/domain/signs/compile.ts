@@ -1,5 +1,6 @@
 import type { SignId } from './catalogue.ts'
 import { CUES, type Cue, type LexiconSource, lexiconShape, type Pattern } from './lexicon/shape.ts'
+import { compileNet, type Net, netName } from './net-data.ts'
 import { type ClassIds, type Entry, entryOf, type Node, phrasesByClass, treeOf } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
 
@@ -31,6 +32,8 @@ export interface Compiled {
   readonly skipped: ReadonlySet<string>
   readonly spellings: ReadonlyMap<string, string>
   readonly cue: Readonly<Record<Cue, number>>
+  /** The second layer, which only asks. */
+  readonly net: Net
   /** Rules by the class that opens them. */
   readonly opening: readonly (readonly Rule[])[]
   readonly subjects: readonly (SignId | undefined)[]
@@ -97,7 +100,9 @@ export function compile(source: LexiconSource): Compiled {
   const lexicon = lexiconShape.parse(source)
   const { words, circumstances, groups } = lexicon
   const classes = new Classes(
-    [CUES, ...[words, circumstances, groups].map((each) => Object.keys(each))].flat(),
+    [CUES, ...[words, circumstances, groups].map((each) => Object.keys(each))]
+      .flat()
+      .concat(Object.keys(lexicon.net.words).map(netName)),
   )
   const size = classes.ids.size
   const opening: Rule[][] = Array.from({ length: size }, () => [])
@@ -107,6 +112,7 @@ export function compile(source: LexiconSource): Compiled {
   for (const [name, sign] of Object.entries(lexicon.subjects)) subjects[classes.of(name)] = sign
   const phrases = phrasesByClass(words, groups, classes)
   const asides = phrasesByClass(circumstances, groups, classes)
+  const { net, phrases: netPhrases } = compileNet(lexicon, classes, size)
   const cue = Object.fromEntries(CUES.map((name) => [name, classes.of(name)])) as Record<Cue, number>
   // only words of the body and of what befalls it are worth a guess
   const guessed = [cue.place, cue.topic, cue.finding]
@@ -122,6 +128,7 @@ export function compile(source: LexiconSource): Compiled {
       kept: CUES.filter((name) => !BODY.includes(name)).map((name) => cue[name]),
     }),
     asides: treeOf(asides, size, null),
+    net,
     size,
     skipped: new Set(lexicon.skipped),
     spellings: new Map(Object.entries(lexicon.spellings)),
@@ -132,7 +139,7 @@ export function compile(source: LexiconSource): Compiled {
     unknown: entryOf([], size),
     speller: spellerOf(
       wordsOf(spellable),
-      wordsOf(phrases.keys(), asides.keys(), lexicon.ordinary, lexicon.skipped),
+      wordsOf(phrases.keys(), asides.keys(), netPhrases, lexicon.ordinary, lexicon.skipped),
     ),
   }
 }

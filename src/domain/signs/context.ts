@@ -25,6 +25,9 @@ const WEEKS_THAT_COUNT = 6
 const isYear = (unit: Unit): boolean =>
   unit.value !== null && Number.isInteger(unit.value) && unit.value >= 1940 && unit.value < 2100
 
+/** Units that are looked at before a word, so that the cost stays in line with the length. */
+const FARTHEST = 12
+
 /** A message cut at breaks of one strength, with the classes told in each piece. */
 class Pieces {
   readonly number: Int16Array
@@ -56,7 +59,11 @@ function isOldDate(units: readonly Unit[], { entry, unit }: Aside, lexicon: Comp
 /** "gone red": a gone that leads to a finding ends nothing. */
 function isOfFinding(units: readonly Unit[], { entry, unit }: Aside, { cue }: Compiled): boolean {
   const next = units[unit + 1]
-  return entry.has[cue.gone] === 1 && next?.gap === BREAK.none && next.entry.has[cue.finding] === 1
+  return (
+    (entry.has[cue.gone] === 1 || entry.has[cue.ended] === 1) &&
+    next?.gap === BREAK.none &&
+    next.entry.has[cue.finding] === 1
+  )
 }
 
 /** Another person owns what follows until the writer speaks of themselves again. */
@@ -74,12 +81,21 @@ function otherPerson(units: readonly Unit[], { cue }: Compiled): Uint8Array {
       wasOther = false
     } else if (has[cue.report] === 1) owner = 0
     else if (has[cue.person] === 1) {
-      owner = isLikened(units, i, cue.like) ? 0 : 2
+      owner = isLikened(units, i, cue.like) ? 0 : isAside(units, i, cue.me) ? 1 : 2
       wasOther = true
     } else if (has[cue.third] === 1 && (wasOther || i === 0 || gap !== BREAK.none)) owner = 2
     other[i] = owner
   }
   return other
+}
+
+/** "I carried the dog upstairs": the writer leads the phrase, the other only comes into it. */
+function isAside(units: readonly Unit[], person: number, me: number): boolean {
+  for (let i = person; i > 0 && person - i < FARTHEST; i--) {
+    if (units[i]!.gap !== BREAK.none) return false
+    if (i - 1 < person - 1 && units[i - 1]!.entry.has[me] === 1) return true
+  }
+  return false
 }
 
 const isLikened = (units: readonly Unit[], i: number, like: number): boolean =>
@@ -95,9 +111,11 @@ function supposed(
   const flags = new Uint8Array(units.length)
   let now = 0
   let isWorry = false
+  let isUneasy = false
   for (let i = 0; i < units.length; i++) {
     const { has } = units[i]!.entry
     const startsSentence = i === 0 || sentence[i] !== sentence[i - 1]
+    isUneasy = (isUneasy && !startsSentence) || has[cue.uneasy] === 1
     if (startsSentence || units[i]!.gap === BREAK.contrast) now = 0
     // "bit worried, my foot drags": after the comma comes what is
     if (isWorry && units[i]!.gap === BREAK.comma) now = 0
@@ -112,7 +130,7 @@ function supposed(
       isWorry = true
     } else if (isWorry && now === 2 && (has[cue.own] === 1 || has[cue.me] === 1 || has[cue.cant] === 1))
       now = 1
-    flags[i] = now
+    flags[i] = Math.max(now, isUneasy ? 1 : 0)
   }
   return flags
 }
@@ -150,9 +168,10 @@ export function contextOf(
       if (isOldDate(units, aside, lexicon)) set[lexicon.cue.old] = 1
     }
   }
+  const { old, past, own } = lexicon.cue
   units.forEach((unit, i) => {
     for (const set of around(i)) add(set, unit.entry)
-    if (isYear(unit)) clause.around(i)[lexicon.cue.old] = 1
+    if (isYear(unit)) clause.around(i)[units[i - 1]?.entry.has[own] === 1 ? past : old] = 1
   })
   const questions = questionsOf(units, sentence.number, endsAsking)
   return {

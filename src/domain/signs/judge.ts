@@ -45,8 +45,10 @@ function time(reading: Reading, match: Match): Verdict | null {
   const isEmergency = careOf(sign) === 'emergency'
   if (told[cue.old] === 1 && told[cue.ongoing] !== 1)
     return sign === HISTORY || sign === NEVER_DROPPED ? 'unsure' : 'dropped'
+  if (told[cue.past] === 1 && told[cue.ongoing] !== 1) return isEmergency ? 'unsure' : 'dropped'
   const isLoss = match.at.some((i) => reading.units[i]!.entry.has[cue.lost] === 1)
   if (told[cue.gone] === 1 && !isLoss) return isEmergency ? 'unsure' : 'dropped'
+  if (told[cue.ended] === 1 && !isLoss) return 'unsure'
   if (told[cue.always] !== 1) return null
   if (sign === FELT_ALL_ALONG) return 'dropped'
   return isEmergency ? 'unsure' : null

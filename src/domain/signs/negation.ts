@@ -51,12 +51,20 @@ class Walk {
     for (let i = 0; i < this.units.length; i++) {
       this.atBreak(i)
       const opens = this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'nil')
-      if (opens) this.open(i)
+      if (opens && this.is(i, 'double') && this.isAfterCannot(i)) this.close()
+      else if (opens) this.open(i)
       else if (this.is(i, 'ender') || this.is(i, 'except')) this.close()
       else if (this.is(i, 'and')) this.atAnd(i)
       else if (this.is(i, 'or')) this.joinedByOr = true
       else if (this.level > 0) this.cover(i)
     }
+  }
+
+  /** "can't finish a sentence without gasping" tells of gasping. */
+  private isAfterCannot(i: number): boolean {
+    for (let j = i; j > 0 && i - j < FARTHEST && this.units[j]!.gap === BREAK.none; j--)
+      if (this.is(j - 1, 'cant')) return true
+    return false
   }
 
   private close(): void {

@@ -7,6 +7,7 @@ import { judge, type Verdict } from './judge.ts'
 import { lexiconFor } from './lexicon/languages.ts'
 import { carriesOf, type Match, matchesOf, type Reading } from './match.ts'
 import { polarityOf } from './negation.ts'
+import { netMatches } from './net.ts'
 import type { Screening } from './screening.ts'
 import { asidesOf, unitsOf } from './units.ts'
 
@@ -41,7 +42,7 @@ export function screen(text: string, locale: string): Screening {
     context: contextOf(units, asidesOf(tokens, units, lexicon), lexicon, endsAsking(tokens)),
     carries: carriesOf(units, lexicon),
   }
-  const judged = matchesOf(reading).map((match): Judged => ({ match, verdict: judge(reading, match) }))
+  const judged = judgedOf(reading, matchesOf(reading), netMatches(tokens, reading))
   const { sure, unsure } = sorted(judged)
   const signs = SIGN_IDS.filter((sign) => sure.has(sign) || unsure.has(sign))
   const denied = denials(reading, judged, signs)
@@ -55,6 +56,20 @@ export function screen(text: string, locale: string): Screening {
     evidence: evidenceOf(reading, judged, signs, denied, quote),
   }
 }
+
+/** What the patterns found, and of what the net caught the signs that they did not tell. */
+function judgedOf(reading: Reading, found: readonly Match[], caught: readonly Match[]): Judged[] {
+  const judged = found.map((match): Judged => ({ match, verdict: judge(reading, match) }))
+  const told = new Set(judged.filter(({ verdict }) => isTold(verdict)).map(({ match }) => match.rule.sign))
+  for (const match of caught) {
+    if (told.has(match.rule.sign)) continue
+    const verdict = judge(reading, match)
+    if (isTold(verdict)) judged.push({ match, verdict })
+  }
+  return judged
+}
+
+const isTold = (verdict: Verdict): boolean => verdict === 'sure' || verdict === 'unsure'
 
 const endsAsking = (tokens: readonly Token[]): boolean => tokens.slice(-2).some((token) => token.text === '?')
 

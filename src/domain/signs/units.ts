@@ -100,8 +100,8 @@ function isHyphen(tokens: readonly Token[], i: number): boolean {
   return "-'/".includes(mark.text) && tokens[i - 1]?.end === mark.start && tokens[i + 1]?.start === mark.end
 }
 
-/** Cuts a message into units, the longest known phrase first. */
-export function unitsOf(tokens: readonly Token[], lexicon: Compiled): Unit[] {
+/** Cuts a message into units, the longest known phrase of the tree first. */
+export function unitsOf(tokens: readonly Token[], lexicon: Compiled, root: Node = lexicon.root): Unit[] {
   const units: Unit[] = []
   let gap: number = BREAK.none
   let afterQuestion = false
@@ -113,7 +113,7 @@ export function unitsOf(tokens: readonly Token[], lexicon: Compiled): Unit[] {
       i += 1
       continue
     }
-    const found = phrasesFrom(tokens, i, lexicon.root, lexicon).at(-1)
+    const found = phrasesFrom(tokens, i, root, lexicon).at(-1)
     const next = found?.next ?? i + 1
     const entry = found?.entry ?? (token.kind === 'number' ? lexicon.number : lexicon.unknown)
     const isContrast = entry.has[lexicon.cue.contrast] === 1
@@ -152,10 +152,12 @@ export function asidesOf(tokens: readonly Token[], units: readonly Unit[], lexic
     const longest = found.at(-1)
     if (longest !== undefined && says(longest.entry, ['shield'], lexicon)) shieldedTo = longest.next
     for (const { entry } of found)
-      if (i >= shieldedTo || !says(entry, ['gone', 'old', 'always', 'shielded'], lexicon))
+      if (i >= shieldedTo || !says(entry, ['gone', 'ended', 'old', 'past', 'always', 'shielded'], lexicon))
         asides.push({ entry, unit })
     i =
-      longest !== undefined && i >= shieldedTo && says(longest.entry, ['gone', 'old'], lexicon)
+      longest !== undefined &&
+      i >= shieldedTo &&
+      says(longest.entry, ['gone', 'ended', 'old', 'past'], lexicon)
         ? longest.next
         : i + 1
   }

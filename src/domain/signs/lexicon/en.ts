@@ -9,6 +9,7 @@ import { idioms } from './en/idioms.ts'
 import { illness } from './en/illness.ts'
 import { lookalikes } from './en/lookalikes.ts'
 import { mind } from './en/mind.ts'
+import { net } from './en/net/index.ts'
 import { ordinary, skipped, spellings } from './en/ordinary.ts'
 import { patterns } from './en/patterns.ts'
 import { places } from './en/places.ts'
@@ -160,6 +161,7 @@ export const en: LexiconSource = {
     ],
   },
   patterns,
+  net,
   subjects: {
     saddle: 'saddle-numbness',
     wipe: 'saddle-numbness',

@@ -4,12 +4,14 @@ import { SIGN_IDS } from '../catalogue.ts'
 /**
  * Classes the screen's code knows by name; every other class is the language's own affair.
  * `no` stands before a noun, `not` before a verb, `nil` answers ("none"); `unsaid` looks like a negation and is none.
+ * `old`, `gone` and `worried` can take a sign back; `past`, `ended` and `uneasy`, their weak kin, only make it asked.
  */
 export const CUES = [
   'no',
   'not',
   'nil',
   'unsaid',
+  'double',
   'deny-all',
   'contrast',
   'ender',
@@ -29,12 +31,15 @@ export const CUES = [
   'like',
   'supposed',
   'worried',
+  'uneasy',
   'asking',
   'doubt',
   'old',
+  'past',
   'weeks-ago',
   'ongoing',
   'gone',
+  'ended',
   'always',
   'lost',
   'admitted',
@@ -84,6 +89,29 @@ const options = z.strictObject({
   isDenial: z.boolean().optional(),
 })
 
+/** How the second layer reads; see `net.ts`. */
+const frameOptions = z.strictObject({
+  /** Words that may stand between the parts (default 7). */
+  within: z.number().int().min(0).max(14).optional(),
+  /** No word of these classes ("a|b") may stand near. */
+  unless: z.string().optional(),
+  /** A word of these classes must stand in the same sentence. */
+  needs: z.string().optional(),
+})
+
+const frame = z.tuple([z.enum(SIGN_IDS), z.string().min(1), frameOptions])
+
+/**
+ * The second layer, which only ever asks: topics (where, with what) and troubles (what befalls them). It has words
+ * of its own, so that no word of a topic changes how the first layer reads a message.
+ */
+const net = z.strictObject({
+  /** Class -> its words; `deny` takes back a trouble, `unable` takes away what should work, `stop` ends both. */
+  words: z.record(z.string(), phrases),
+  /** Sign, parts in any order ("topic & trouble|-function": a function counts where it fails), options. */
+  frames: z.array(frame),
+})
+
 const pattern = z.tuple([z.enum(SIGN_IDS), z.string().min(1), options])
 
 export const lexiconShape = z.strictObject({
@@ -100,6 +128,7 @@ export const lexiconShape = z.strictObject({
   groups: z.record(z.string(), z.array(z.string())),
   /** Sign, parts ("a b" in this order, "a & b" in any; "a|b" either), options. */
   patterns: z.array(pattern),
+  net: net.default({ words: {}, frames: [] }),
   /** A sign's subject: named as fine, or after "no", it denies the sign. */
   subjects: z.record(z.string(), z.enum(SIGN_IDS)),
   /** Chat and dialect spellings, and the word each stands for. */
@@ -113,3 +142,5 @@ export const lexiconShape = z.strictObject({
 export type LexiconSource = z.input<typeof lexiconShape>
 export type Lexicon = z.output<typeof lexiconShape>
 export type Pattern = Lexicon['patterns'][number]
+export type NetSource = z.input<typeof net>
+export type Frame = Lexicon['net']['frames'][number]

@@ -17,6 +17,8 @@ export const cues: LexiconSource['words'] = {
     (no/not noticed/havent noticed/haven't noticed/have not noticed/not noticing/didnt notice/didn't notice/not seen/not felt/havent felt/haven't felt/havent seen/haven't seen) any,
     not experienced any, not experiencing any, haven't experienced any, free from any,
     no (kind/sort/type) of`,
+  /** After "can't" these deny nothing. */
+  double: `without, without any`,
   not: `
     not, isn't, isnt, aren't, arent, wasn't, wasnt, weren't, werent, don't, dont, do not, doesn't, doesnt,
     does not, didn't, didnt, did not, never, ain't, aint, haven't, havent, hasn't, hasnt, hadn't, hadnt,
@@ -133,7 +135,7 @@ export const cues: LexiconSource['words'] = {
     sister in law, brother in law, in laws, stepdad, stepmum, kid, kids, kid's, child, children, toddler,
     baby, baby's, the lad, nephew, nephew's, niece, niece's, dog, dog's, dogs, cat, cat's, puppy, pup,
     horse's, a guy, a bloke, some guy, some bloke, a man, a woman, a lady, this guy, this bloke, someone,
-    somebody, someone else, another client, other client, another rower, someone i know, a chap,
+    somebody, someone else, everyone's, everyones, everybody, everybody's, another client, other client, another rower, someone i know, a chap,
     somebody else, other people, people, everyone else, missus, the missus, fella, our kid, bro, sis, ex,
     ex's, lodger, tenant, stroke seat, cox, the bloke, the guy next, coworker's, grandson, granddaughter,
     fiance, fiancee, spouse, godmother, godfather, step dad,
@@ -168,32 +170,33 @@ export const cues: LexiconSource['words'] = {
     would be if, before i get, so i don't get, so i dont get, never want, scared of ending up, end up,
     ended up like, unless i, as long as i don't, aslong as, provided i don't, not like those`,
   worried: `
-    worried about, worried about getting, worrying about, worry about, worries about, worried, scared of,
-    scared i, scared that, scared about, afraid of, afraid i, afraid that, frightened of, fear of,
-    fears of, fear, anxious about, anxious, concerned about, concerned, concern about, nervous about,
-    nervous of, paranoid about, panicking about, panic about, stressed about, stressing about,
-    freaking out about, dreading, terrified of, terrified, petrified of, bothered about, fretting about,
-    obsessing about, obsessed with, thinking about, thoughts about, worried that, worried i,
-    worried i might, worried it, wondering if, wonder if, wondered if, wondering whether,
-    worry too much about, worrying too much about, worry a lot about, worry so much about, overthinking,
-    going on about, risk of, at risk of, chance of, chances of, risks of, possibility of, could lead to,
-    can lead to, might lead to, lead to, leads to, could cause, can cause, might cause, would cause,
-    may cause, causes, does it cause, will it cause, cause, could turn into, might turn into, turn into,
-    what are the signs of, what are signs of, signs of what, what is, what's, whats, what does,
-    what counts as, what do you mean by, what you mean by, whats meant by, meant by, do you mean,
-    is it true, i read, i've read, ive read, read that, read about, reading about, read an article,
-    article, articles, leaflet, leaflets, booklet, website, googled, google, dr google, podcast, poster,
-    video, youtube, documentary, heard about, heard that, heard of, story, stories, forum, reddit,
-    you asked about, you ask about, asks about, ask about, asking about, asked about, asked me about,
-    asked if i had, asked whether, question about, questions about, curious about, wondering about,
-    warned me about, warned about, warned of, mentioned, supposed to watch, for example, e g, eg, avoid,
-    avoiding, prevent, preventing, prevents, prevention, to avoid, to prevent, the list of, list says,
-    the form, your form, on the form, your message about, in your message, a warning about,
-    warning signs like, signs like, symptoms like, things like, such as, like a sign of, is that a sign of,
-    are signs of, is a sign of, a sign of, sign of, difference between, explain, define, meaning of, means,
-    mean by, any news on, insurance covers, training on, course on, exam, essay, lecture, revising,
-    know what, know about, learn about, learned about, learnt about, reassure me about, what it means when,
-    what it means if`,
+    worried about, worried about getting, worrying about, worry about, worries about, scared of, scared
+    about, afraid of, frightened of, fear of, fears of, anxious about, concerned about, concern about,
+    nervous about, nervous of, paranoid about, panicking about, panic about, stressed about, stressing
+    about, freaking out about, dreading, terrified of, petrified of, bothered about, fretting about,
+    obsessing about, obsessed with, thinking about, thoughts about, worried i might, wondering if,
+    wonder if, wondered if, wondering whether, worry too much about, worrying too much about, worry a
+    lot about, worry so much about, risk of, at risk of, chance of, chances of, risks of, possibility
+    of, could lead to, can lead to, might lead to, could cause, can cause, might cause, would cause, may
+    cause, does it cause, will it cause, could turn into, might turn into, turn into, what are the signs
+    of, what are signs of, signs of what, what does, what counts as, what do you mean by, what you mean
+    by, whats meant by, meant by, do you mean, is it true, i read, i've read, ive read, read that, read
+    about, reading about, read an article, article, articles, leaflet, leaflets, booklet, website,
+    googled, google, dr google, podcast, poster, documentary, heard about, heard that, heard of, forum,
+    reddit, you asked about, you ask about, asks about, ask about, asking about, asked about, asked me
+    about, asked if i had, asked whether, question about, questions about, curious about, wondering
+    about, warned me about, warned about, warned of, supposed to watch, for example, e g, eg, prevent,
+    preventing, prevents, prevention, to avoid, to prevent, the list of, list says, the form, your form,
+    on the form, your message about, in your message, a warning about, warning signs like, signs like,
+    symptoms like, things like, such as, like a sign of, is that a sign of, are signs of, is a sign of,
+    a sign of, sign of, difference between, explain, define, meaning of, any news on, insurance covers,
+    training on, course on, exam, essay, lecture, revising, know about, learn about, learned about,
+    learnt about, reassure me about, what it means when, what it means if`,
+  uneasy: `
+    worried, scared i, scared that, afraid i, afraid that, fear, anxious, concerned, terrified, worried
+    that, worried i, worried it, overthinking, going on about, lead to, leads to, causes, cause, what
+    is, what's, whats, video, youtube, story, stories, mentioned, avoid, avoiding, means, mean by, know
+    what`,
   asking: `
     is, are, am, can, could, would, should, shall, will, do, does, did, may, might, what, whats, what's,
     when, how, why, which, who, where, any, anyone, has, have, is it, is there, is that, does it, do you,

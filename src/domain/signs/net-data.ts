@@ -1,0 +1,72 @@
+import type { SignId } from './catalogue.ts'
+import type { Frame, Lexicon } from './lexicon/shape.ts'
+import { type ClassIds, type Node, phrasesByClass, treeOf } from './phrases.ts'
+
+/** One part of a frame: a word of `present`, or one of `failing` that does not work. */
+export interface Part {
+  readonly present: readonly number[]
+  readonly failing: readonly number[]
+}
+
+export interface NetFrame {
+  readonly sign: SignId
+  readonly parts: readonly Part[]
+  readonly within: number
+  readonly unless: readonly number[]
+  readonly needs: readonly number[]
+}
+
+/** The second layer made ready. */
+export interface Net {
+  readonly root: Node
+  readonly frames: readonly NetFrame[]
+  readonly deny: number
+  readonly unable: number
+  readonly stop: number
+}
+
+const BETWEEN = 7
+/** The net's classes are kept apart from those of the first layer. */
+export const netName = (name: string): string => `~${name}`
+
+/** The net's words are planted in a tree of their own; contrasts part its clauses as in the first layer. */
+export function compileNet(
+  { net, words }: Lexicon,
+  classes: ClassIds,
+  size: number,
+): { net: Net; phrases: Iterable<string> } {
+  const idsOf = (list: string | undefined): number[] =>
+    list === undefined ? [] : list.split('|').map((name) => classes.of(netName(name)))
+  const own = Object.fromEntries(Object.entries(net.words).map(([name, list]) => [netName(name), list]))
+  const contrast = words.contrast ?? []
+  const phrases = phrasesByClass({ ...own, contrast }, {}, classes)
+  const cueOf = (name: string): number => (net.words[name] === undefined ? -1 : classes.of(netName(name)))
+  return {
+    net: {
+      root: treeOf(phrases, size, null),
+      frames: net.frames.map((frame) => frameOf(frame, idsOf)),
+      deny: cueOf('deny'),
+      unable: cueOf('unable'),
+      stop: cueOf('stop'),
+    },
+    phrases: phrases.keys(),
+  }
+}
+
+function frameOf([sign, text, options]: Frame, idsOf: (list: string | undefined) => number[]): NetFrame {
+  const parts = text.split(/\s*&\s*/).map((part): Part => {
+    const names = part.split('|')
+    const failing = names.filter((name) => name.startsWith('-')).map((name) => name.slice(1))
+    return {
+      present: names.filter((name) => !name.startsWith('-')).flatMap(idsOf),
+      failing: failing.flatMap(idsOf),
+    }
+  })
+  return {
+    sign,
+    parts,
+    within: options.within ?? BETWEEN,
+    unless: idsOf(options.unless),
+    needs: idsOf(options.needs),
+  }
+}

@@ -1,0 +1,149 @@
+import type { Token } from '../reply/tokens.ts'
+import type { Rule } from './compile.ts'
+import type { Match, Reading } from './match.ts'
+import type { Net, NetFrame, Part } from './net-data.ts'
+import { BREAK, type Unit, unitsOf } from './units.ts'
+
+/** Ordinary talk counts where it stands so many words away. */
+const AROUND = 10
+/** Words that "not" and "can't" reach on to. */
+const REACH = 4
+
+/** A message as the net reads it. */
+interface Catch {
+  readonly units: readonly Unit[]
+  /** The unit of the first layer that stands at the same place. */
+  readonly main: readonly number[]
+  readonly denied: Uint8Array
+  readonly failing: Uint8Array
+  readonly sentence: Int16Array
+}
+
+/**
+ * The second layer: topics and troubles near each other, of which no pattern knows the very combination. What it
+ * finds is only ever asked about, and who, when and whether it was meant are judged as everywhere.
+ */
+export function netMatches(tokens: readonly Token[], reading: Reading): Match[] {
+  const { net } = reading.lexicon
+  if (net.frames.length === 0) return []
+  const units = unitsOf(tokens, reading.lexicon, net.root)
+  const taken = read(units, reading, net)
+  const anywhere = new Set(units.flatMap(({ entry }) => entry.classes))
+  const found: Match[] = []
+  for (const frame of net.frames) {
+    if (!frame.parts.every((part) => mayHold(part, anywhere))) continue
+    for (let i = 0; i < units.length; i++) {
+      const at = fits(taken, frame.parts.at(-1)!, i) ? catchAt(taken, frame, i) : null
+      if (at !== null && !isTakenBack(reading, taken, frame, at)) found.push(matchOf(taken, frame, at))
+    }
+  }
+  return found
+}
+
+const mayHold = ({ present, failing }: Part, anywhere: ReadonlySet<number>): boolean =>
+  present.some((id) => anywhere.has(id)) || failing.some((id) => anywhere.has(id))
+
+function read(units: readonly Unit[], reading: Reading, { deny, unable, stop }: Net): Catch {
+  const denied = new Uint8Array(units.length)
+  const failing = new Uint8Array(units.length)
+  const sentence = new Int16Array(units.length)
+  const main: number[] = []
+  let [denial, failure] = [0, 0]
+  let at = 0
+  const { negated } = reading.polarity
+  units.forEach((unit, i) => {
+    while (at + 1 < reading.units.length && reading.units[at + 1]!.start <= unit.start) at += 1
+    main.push(at)
+    const parts = unit.gap > BREAK.contrast || (unit.gap === BREAK.contrast && reading.carries[at] !== 1)
+    sentence[i] = (sentence[i - 1] ?? 0) + (parts ? 1 : 0)
+    const { has } = unit.entry
+    if (unit.gap !== BREAK.none || has[stop] === 1) [denial, failure] = [0, 0]
+    denied[i] = denial > 0 || negated[at] === 1 ? 1 : 0
+    // "no trouble lifting it": a failure that is denied is none
+    const fails = has[unable] === 1 && !(denial > 0 && has[deny] !== 1)
+    failing[i] = failure > 0 ? 1 : 0
+    denial = has[deny] === 1 ? REACH : Math.max(0, denial - 1)
+    failure = fails ? REACH : Math.max(0, failure - 1)
+  })
+  return { units, main, denied, failing, sentence }
+}
+
+function fits({ units, denied, failing }: Catch, { present, failing: lacking }: Part, i: number): boolean {
+  const { has } = units[i]!.entry
+  if (denied[i] === 0 && present.some((id) => has[id] === 1)) return true
+  return failing[i] === 1 && lacking.some((id) => has[id] === 1)
+}
+
+const isOne = ({ units }: Catch, i: number, classes: readonly number[]): boolean =>
+  classes.some((id) => units[i]!.entry.has[id] === 1)
+
+/** The other parts of the frame around the one that tells the trouble, nearest first, or null. */
+function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null {
+  const at = [anchor]
+  const { sentence, units } = taken
+  const reach = frame.within + 1
+  const around = Math.max(reach, AROUND)
+  const [from, to] = [Math.max(0, anchor - around), Math.min(units.length - 1, anchor + around)]
+  const isNear = (i: number): boolean => sentence[i] === sentence[anchor]
+  let needed = frame.needs.length === 0
+  for (let i = from; i <= to; i++) {
+    if (!isNear(i)) continue
+    if (isOne(taken, i, frame.unless)) return null
+    needed ||= isOne(taken, i, frame.needs)
+  }
+  if (!needed) return null
+  for (const part of frame.parts.slice(0, -1)) {
+    const next = nearest(taken, part, at, reach)
+    if (next < 0) return null
+    at.push(next)
+  }
+  return at.sort((a, b) => a - b)
+}
+
+/** The word nearest to the trouble that fits the part; one word never stands for two parts. */
+function nearest(taken: Catch, { present, failing }: Part, at: readonly number[], reach: number): number {
+  const anchor = at[0]!
+  const isThere = (i: number): boolean =>
+    !at.includes(i) &&
+    taken.sentence[i] === taken.sentence[anchor] &&
+    (isOne(taken, i, present) || (taken.failing[i] === 1 && isOne(taken, i, failing)))
+  for (let step = 1; step <= reach; step++)
+    for (const i of [anchor - step, anchor + step])
+      if (i >= 0 && i < taken.units.length && isThere(i)) return i
+  return -1
+}
+
+/** "peeing fine, numb between the legs", "no wee or poo problems": the sign's own subject is denied or said to be fine. */
+function isTakenBack(
+  { units, polarity, lexicon }: Reading,
+  { main }: Catch,
+  { sign }: NetFrame,
+  at: readonly number[],
+): boolean {
+  return at.some((i) => {
+    const j = main[i]!
+    const isSubject = units[j]!.entry.classes.some((id) => lexicon.subjects[id] === sign)
+    return isSubject && (polarity.fine[j] === 1 || polarity.negated[j] === 1)
+  })
+}
+
+function matchOf({ main }: Catch, { sign }: NetFrame, at: readonly number[]): Match {
+  return { rule: asks(sign), at: at.map((i) => main[i]!) }
+}
+
+/** The net has read the negations itself. */
+const asks = (sign: Rule['sign']): Rule => ({
+  sign,
+  parts: [],
+  within: 0,
+  across: BREAK.sentence,
+  unsure: true,
+  alone: false,
+  denialOnly: false,
+  isNegative: true,
+  isDenial: false,
+  sure: null,
+  needs: null,
+  unless: null,
+  anywhere: null,
+})
