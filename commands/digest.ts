@@ -7,10 +7,13 @@ export const digest: PracticeCommand = {
   name: 'digest',
   who: 'coach-practice',
   options: [],
-  async run({ tx, practice, now, texts, textsFor }, command) {
+  async run({ tx, practice, now, texts, textsFor, ladders }, command) {
     if (!practice!.coachChannel) return plain(texts.commands.notSetUpChannel, null)
     const files = await tx.roster(practice!.id)
-    await tx.apply({ changes: [], postings: digestOf(practice!, files, now, textsFor, command.id) })
+    await tx.apply({
+      changes: [],
+      postings: digestOf(practice!, files, now, { textsFor, ladders }, command.id),
+    })
     return plain(texts.commands.digestPosted, null)
   },
 }

@@ -9,10 +9,10 @@ export const roster: PracticeCommand = {
   name: 'roster',
   who: 'coach-practice',
   options: [],
-  async run({ tx, practice, now, texts, textsFor }) {
+  async run({ tx, practice, now, texts, textsFor, ladders }) {
     const files = await tx.roster(practice!.id)
     if (files.length === 0) return plain(texts.commands.noClients, null)
-    const facts = files.map((file) => cardOf(file, now, textsFor, 'roster').facts)
+    const facts = files.map((file) => cardOf(file, now, { textsFor, ladders }, 'roster').facts)
     const pages = texts.digest.rollCall(rollCall(facts), dayAt(now, practice!.zone))
     return { ...plain(pages.join('\n'), null), kind: 'roll-call' }
   },

@@ -1,3 +1,4 @@
+import type { Ladder } from '../domain/ladder/ladders.ts'
 import type { Texts } from '../text/index.ts'
 import type { Draft } from './draft.ts'
 import type { Command } from './event.ts'
@@ -44,5 +45,7 @@ export interface Desk {
   readonly now: Date
   readonly texts: Texts
   readonly textsFor: (language: string) => Texts
+  /** The eight of the house and the practice's own. */
+  readonly ladders: readonly Ladder[]
 }
 export type ChatCommand = ClientCommand | CoachCommand | PracticeCommand

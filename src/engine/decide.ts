@@ -36,7 +36,10 @@ export function decisionButtons(draft: Draft, assessment: Assessment): Button[] 
 
 function firstLadder(draft: Draft): string | null {
   const rungs = rungsOn(draft.file, draft.today)
-  const known = Object.keys(rungs).sort((a, b) => (ladderOf(a)?.number ?? 99) - (ladderOf(b)?.number ?? 99))
+  const number = (id: string): number => ladderOf(id, draft.ladders)?.number ?? Number.POSITIVE_INFINITY
+  const known = Object.keys(rungs)
+    .filter((id) => Number.isFinite(number(id)))
+    .sort((a, b) => number(a) - number(b))
   return known[0] ?? null
 }
 
@@ -58,7 +61,7 @@ export function decisionProblem(draft: Draft, wish: Wish): string | null {
   if (openHold(draft.file, 'park')) return coach.parkedNoDecision(ref)
   if (draft.client.stage !== 'enrolled' || !draft.file.plan) return coach.noPlan(ref)
   if (wish.decision === 'hold' || wish.decision === 'refer') return null
-  const ladder = wish.ladder ? ladderOf(wish.ladder) : null
+  const ladder = wish.ladder ? ladderOf(wish.ladder, draft.ladders) : null
   if (!ladder) return coach.whichLadder(Object.keys(rungsOn(draft.file, draft.today)))
   const rung = rungsOn(draft.file, addDays(draft.today, 1))[ladder.id]
   if (rung === undefined) return coach.notInPlan(ladder.id)
@@ -86,7 +89,8 @@ export function decide(draft: Draft, wish: Wish): void {
   if (wish.decision === 'refer') return void draft.toClient({ kind: 'decision', text: client.referred })
   if (wish.decision === 'hold') return void draft.toClient({ kind: 'decision', text: client.held })
   const ladder = wish.ladder!
-  const from = rungsOn(draft.file, day)[ladder] ?? 1
+  const last = lastRung(ladderOf(ladder, draft.ladders)!)
+  const from = Math.min(rungsOn(draft.file, day)[ladder] ?? 1, last)
   const to = wish.decision === 'advance' ? from + 1 : from - 1
   moveRung(draft, { ladder, from, to, day, why: wish.decision, by: wish.by })
   for (const hold of draft.file.holds)

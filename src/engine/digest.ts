@@ -3,6 +3,7 @@ import { rollCall } from '../domain/digest/attention.ts'
 import type { WeekFacts } from '../domain/digest/facts.ts'
 import { weekFacts } from '../domain/digest/week.ts'
 import { type WeeksLog, weeksOf } from '../domain/digest/weeks.ts'
+import { LADDERS, lastRung } from '../domain/ladder/ladders.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
 import type { Assessment } from '../domain/rules/assessment.ts'
 import type { Texts } from '../text/index.ts'
@@ -10,9 +11,10 @@ import { openAlerts } from './alert.ts'
 import { decisionButtons } from './decide.ts'
 import { Draft, NOBODY } from './draft.ts'
 import { baselineOf, historyOf } from './history.ts'
+import type { EngineParts } from './parts.ts'
 import type { ClientFile, Posting } from './ports.ts'
 import type { DueRow, PracticeRow } from './rows.ts'
-import { restingOn, rungsOn } from './rungs.ts'
+import { goneLadders, restingOn, rungsOn } from './rungs.ts'
 import { isLocked, statusOf } from './status.ts'
 import { assessOn } from './watch.ts'
 
@@ -41,12 +43,12 @@ export function digest(
   practice: PracticeRow,
   files: readonly ClientFile[],
   now: Date,
-  textsFor: (language: string) => Texts,
+  { textsFor, ladders }: CardParts,
   key: string,
 ): Posting[] {
   if (!practice.coachChannel) return []
   const texts = textsFor(practice.language)
-  const cards = files.filter(isOnTheRoll).map((file) => cardOf(file, now, textsFor, key))
+  const cards = files.filter(isOnTheRoll).map((file) => cardOf(file, now, { textsFor, ladders }, key))
   const day = dayAt(now, practice.zone)
   const facts = cards.map((card) => card.facts)
   const roll = rollCall(facts)
@@ -65,6 +67,9 @@ const isOnTheRoll = (file: ClientFile): boolean =>
   isLocked(file) ||
   file.alerts.some((alert) => alert.closedAt === null)
 
+/** What a card is made with; the ladders are those of the house where left out. */
+type CardParts = Pick<EngineParts, 'textsFor' | 'ladders'>
+
 interface Card {
   readonly facts: WeekFacts
   readonly postings: readonly Posting[]
@@ -73,10 +78,10 @@ interface Card {
 export function cardOf(
   file: ClientFile,
   now: Date,
-  textsFor: (language: string) => Texts,
+  { textsFor, ladders = LADDERS }: CardParts,
   key: string,
 ): Card {
-  const draft = new Draft(file, now, key, textsFor)
+  const draft = new Draft(file, now, key, textsFor, now, ladders)
   const texts = draft.forCoach
   const on = draft.today
   const history = historyOf(file)
@@ -84,8 +89,9 @@ export function cardOf(
   const facts = weekFacts(history, assessment, on, {
     ref: file.client.ref,
     standing: statusOf(file),
-    rungs: rungsOn(file, on),
-    resting: restingOn(file),
+    rungs,
+    resting: [...restingOn(file), ...goneLadders(rungs, ladders)],
+    lastRungs: Object.fromEntries(ladders.map((ladder) => [ladder.id, lastRung(ladder)])),
     barrier: barrierOf(file, texts),
     urgentOpen: isLocked(file),
     alertOpen: openAlerts(draft).some((alert) => alert.takenBy === null),

@@ -1,5 +1,6 @@
 import type { Care } from '../domain/care.ts'
 import type { Day } from '../domain/day.ts'
+import { LADDERS, type Ladder } from '../domain/ladder/ladders.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { Texts } from '../text/index.ts'
 import type { Address, Asks, Button, Message, MessageKind, Pick, Picture } from './message.ts'
@@ -59,6 +60,7 @@ export class Draft {
    * @param cause what the event stands for; it makes ids and message keys the same on a second try
    * @param written when the client wrote it, which lies before `now` where the bot was away
    */
+   * @param ladders those that this practice knows: the eight of the house and its own
   constructor(
     file: ClientFile,
     readonly now: Date,
@@ -66,6 +68,7 @@ export class Draft {
     textsFor: (language: string) => Texts,
     readonly written: Date = now,
   ) {
+    readonly ladders: readonly Ladder[] = LADDERS,
     this.pages = { ...file }
     this.texts = textsFor(file.client.language)
     this.forCoach = textsFor(file.practice.language)

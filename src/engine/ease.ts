@@ -1,5 +1,4 @@
 import { easeBack, lastAdvanced } from '../domain/ladder/ease-back.ts'
-import { LADDERS } from '../domain/ladder/ladders.ts'
 import type { Draft } from './draft.ts'
 import { rest } from './rest.ts'
 import type { HoldRow, RungRow } from './rows.ts'
@@ -18,7 +17,7 @@ export interface Eased {
  */
 export function easeDown(draft: Draft): Eased {
   const rungs = rungsOn(draft.file, draft.today)
-  const target = easeBack(rungs, lastAdvanced(draft.file.rungs), LADDERS, restingOn(draft.file))
+  const target = easeBack(rungs, lastAdvanced(draft.file.rungs), draft.ladders, restingOn(draft.file))
   if (!target) return { moved: [], rested: [] }
   const { client } = draft.texts
   const { ladder, from, to } = target

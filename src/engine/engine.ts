@@ -86,7 +86,7 @@ async function weekly(parts: EngineParts, tx: Tx, practiceId: string, at: Date, 
   const practice = await tx.practice(practiceId)
   if (!practice) return NOTHING
   const files = await tx.roster(practiceId)
-  const postings = digest(practice, files, now, parts.textsFor, at.toISOString().slice(0, 10))
+  const postings = digest(practice, files, now, parts, at.toISOString().slice(0, 10))
   await tx.apply({ changes: [{ put: 'due', row: digestDue(practice, now) }], postings })
   return NOTHING
 }

@@ -1,3 +1,4 @@
+import { LADDERS } from '../domain/ladder/ladders.ts'
 import { plain } from './answer.ts'
 import type { ChatCommand, CoachCommand, PracticeCommand } from './command.ts'
 import { eraseClient } from './erase.ts'
@@ -82,5 +83,6 @@ async function practiceCommand(
   now: Date,
 ): Promise<Handled> {
   const texts = parts.textsFor(practice?.language ?? 'en')
-  return { answer: await command.run({ tx, practice, now, texts, textsFor: parts.textsFor }, event) }
+  const { textsFor, ladders = LADDERS } = parts
+  return { answer: await command.run({ tx, practice, now, texts, textsFor, ladders }, event) }
 }

@@ -1,3 +1,4 @@
+import { LADDERS, type Ladder } from '../domain/ladder/ladders.ts'
 import type { Texts } from '../text/index.ts'
 import type { ChatCommand } from './command.ts'
 import { Draft } from './draft.ts'
@@ -10,6 +11,8 @@ export interface EngineParts {
   readonly commands: readonly ChatCommand[]
   /** The sentences of a language. */
   readonly textsFor: (language: string) => Texts
+  /** The eight of the house and the practice's own; the eight alone where left out. */
+  readonly ladders?: readonly Ladder[] | undefined
 }
 
 /** A draft of one client's file, with ids made of the event. */
@@ -19,7 +22,7 @@ export const draftOf = (
   now: Date,
   cause: string,
   written = now,
-): Draft => new Draft(file, now, cause, parts.textsFor, written)
+): Draft => new Draft(file, now, cause, parts.textsFor, written, parts.ladders ?? LADDERS)
 
 // A way that is under way comes before an invitation, and that before one that has ended.
 const STAGES: readonly Stage[] = ['enrolled', 'screening', 'invited', 'discharged', 'left']

@@ -1,4 +1,5 @@
 import type { Day } from '../domain/day.ts'
+import { type Ladder, ladderOf } from '../domain/ladder/ladders.ts'
 import type { LadderId, Plan, Rungs } from '../domain/ladder/plan.ts'
 import type { Draft } from './draft.ts'
 import type { ClientFile } from './ports.ts'
@@ -20,6 +21,10 @@ export const restingOn = (file: ClientFile): LadderId[] =>
   file.holds.flatMap((hold) =>
     hold.kind === 'rest' && hold.endedAt === null && hold.ladder ? [hold.ladder] : [],
   )
+
+/** Ladders of the plan that the practice no longer has: nobody is given their drills, so they rest. */
+export const goneLadders = (rungs: Rungs, ladders: readonly Ladder[]): LadderId[] =>
+  Object.keys(rungs).filter((id) => ladderOf(id, ladders) === null)
 
 /** Planned sessions of a day: none on a day off, or before a plan. */
 export function plannedOn(file: ClientFile, weekday: string): number {

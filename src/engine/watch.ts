@@ -13,7 +13,8 @@ import { undoButton } from './step-change.ts'
 
 const NOTHING_EASED: Eased = { moved: [], rested: [] }
 
-export const assessOn = (draft: Draft, day: Day): Assessment => assess(historyOf(draft.file), day)
+export const assessOn = (draft: Draft, day: Day): Assessment =>
+  assess(historyOf(draft.file), day, draft.ladders)
 
 /**
  * Runs the shared rules on a day and acts on what is new: the safer move at once, the coach told the same day,

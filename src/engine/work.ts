@@ -12,7 +12,7 @@ export function workOn(draft: Draft, day: Day, detail: 'short' | 'full'): { text
   if (!plan || !client.start || day < client.start) return { text: draft.texts.client.noPlanYet, drills: [] }
   const sessions = plannedOn(draft.file, weekday(day))
   if (sessions === 0) return { text: draft.texts.client.dayOff, drills: [] }
-  const drills = dayWork(planOn(draft.file, day), false)
+  const drills = dayWork(planOn(draft.file, day), false, draft.ladders)
   if (drills.length === 0) return { text: draft.texts.client.allRest, drills: [] }
   return { text: draft.texts.client.work(drills, sessions, plan.loads, detail), drills }
 }

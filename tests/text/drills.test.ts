@@ -113,6 +113,6 @@ describe('the dose line', () => {
 
   it("shows the coach's load in place of the reminder", () => {
     expect(drillText(at('lift', 3), 1, '20 kg')).toContain('Load: 20 kg.')
-    expect(drillText(at('lift', 3), 1)).toContain('Use only the load your coach has set.')
+    expect(drillText(at('lift', 3), 1)).toContain('Use no weight until your coach has named the load.')
   })
 })

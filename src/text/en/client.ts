@@ -1,13 +1,12 @@
 import type { Day } from '../../domain/day.ts'
-import { drillAt, ladderOf } from '../../domain/ladder/ladders.ts'
 import type { Slot } from '../../domain/reply/reading.ts'
 import { date, ladderName } from './digest.ts'
-import { DRILLS, doseLine, drillText, STOP_RULE } from './drills.ts'
+import { doseLine, drillOf, drillText, loadOf, nameOfDrill, STOP_RULE } from './drills.ts'
 import { enrol } from './enrol.ts'
 import { urgent } from './urgent.ts'
 
 const drillName = (ladder: string, rung: number): string =>
-  DRILLS[`${ladder}:${rung}`]?.name ?? `${ladderName(ladder)} ${rung}`
+  nameOfDrill(`${ladder}:${rung}`) ?? `${ladderName(ladder)} ${rung}`
 
 function drillLines(
   drills: readonly string[],
@@ -16,13 +15,11 @@ function drillLines(
   detail: 'short' | 'full',
 ): string[] {
   return drills.flatMap((id) => {
-    const [ladderId, rung] = id.split(':') as [string, string]
-    const ladder = ladderOf(ladderId)
-    const drill = ladder ? drillAt(ladder, Number(rung)) : null
+    const drill = drillOf(id)
     if (!drill) return []
-    if (detail === 'full')
-      return [`**${drillText(drill, sessions, loads[ladderId] ?? null).replace('\n', '**\n')}`]
-    return [`• ${drillName(ladderId, Number(rung))}: ${doseLine(drill, sessions)}`]
+    const load = loadOf(drill, loads)
+    if (detail === 'full') return [`**${drillText(drill, sessions, load).replace('\n', '**\n')}`]
+    return [`• ${nameOfDrill(id)}: ${doseLine(drill, sessions)}${load ? ` Load: ${load}.` : ''}`]
   })
 }
 

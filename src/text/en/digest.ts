@@ -10,6 +10,7 @@ import type { RungFact, WeekFacts } from '../../domain/digest/facts.ts'
 import type { LadderId } from '../../domain/ladder/plan.ts'
 import type { Reach } from '../../domain/reach.ts'
 import type { Direction, Flag, RuleId } from '../../domain/rules/assessment.ts'
+import { ownLadderName } from '../own-ladders.ts'
 import { LADDER_NAMES } from './drills.ts'
 import { SIGN_WORDS } from './signs.ts'
 
@@ -86,7 +87,8 @@ const listed = (items: readonly string[]): string =>
   items.length > LIST_MOST
     ? `${items.slice(0, LIST_MOST).join(', ')} and ${items.length - LIST_MOST} more`
     : items.join(', ')
-export const ladderName = (ladder: LadderId): string => LADDER_NAMES[ladder] ?? ladder
+export const ladderName = (ladder: LadderId): string =>
+  LADDER_NAMES[ladder] ?? ownLadderName(ladder) ?? ladder
 
 /** One client's week for the coach's channel, at most 1,800 characters, facts in the order a coach scans them. */
 export function digestCard(facts: WeekFacts): string {

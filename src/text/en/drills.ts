@@ -1,4 +1,5 @@
-import type { Drill, DrillProse, KitId, Need } from '../../domain/ladder/ladders.ts'
+import { type Drill, type DrillProse, type KitId, LADDERS, type Need } from '../../domain/ladder/ladders.ts'
+import { ownDrill } from '../own-ladders.ts'
 
 /** Said once below every list of drills; it goes before any number. */
 export const STOP_RULE =
@@ -30,7 +31,7 @@ export const KIT: Readonly<Record<KitId, string>> = {
 
 const NEED_LINES: Readonly<Record<Need, string>> = {
   'anchor-check': 'Check first: no nick in the band, the anchor holds a hard pull.',
-  'coach-load': 'Use only the load your coach has set.',
+  'coach-load': 'Use no weight until your coach has named the load.',
 }
 
 const SETTLE_CAUTION =
@@ -208,21 +209,37 @@ export function doseLine({ dose, side }: Drill, sessions: number): string {
 
 const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1)
 
+/** A drill by its id, of the house or of the practice's own ladders; null where it is neither. */
+export const drillOf = (id: string): Drill | null =>
+  LADDERS.flatMap(({ rungs }) => rungs).find((drill) => drill.id === id) ?? ownDrill(id)?.drill ?? null
+
+const proseOf = (id: string): DrillProse | undefined => DRILLS[id] ?? ownDrill(id)?.prose
+
+export const nameOfDrill = (id: string): string | undefined => proseOf(id)?.name
+
+/** The load that the coach has named for a drill, by its rung or else by its ladder; null where none is. */
+export const loadOf = ({ id }: Drill, loads: Readonly<Record<string, string>>): string | null =>
+  loads[id] ?? loads[id.split(':')[0]!] ?? null
+
 /**
- * One drill as a client reads it, in lines. `prose` are the words of a practice's own drill; a drill that has no
- * words anywhere throws, since a drill must not be shown without its stop rule. `load`: the coach's, in words.
+ * One drill as a client reads it, in lines. A drill that has no words anywhere throws, since a drill must not be shown
+ * without its stop rule. `load`: the coach's, in words.
  */
 export function drillText(
   drill: Drill,
   sessions: number,
   load: string | null = null,
-  prose = DRILLS[drill.id],
+  prose = proseOf(drill.id),
 ): string {
   if (prose === undefined) throw new Error(`drill ${drill.id} has no words`)
   const kit = drill.kit.map((id) => (KIT as Record<string, string>)[id] ?? id).join(', ')
-  const needs = drill.needs.map((need) =>
-    need === 'coach-load' && load ? `Load: ${load}.` : NEED_LINES[need],
-  )
-  const lines = [prose.name, doseLine(drill, sessions), kit && `You need ${kit}.`, ...needs]
-  return [...lines, prose.how, prose.cautions, prose.stopIf].filter((line) => line !== '').join('\n')
+  const needs = drill.needs.filter((need) => need !== 'coach-load' || !load).map((need) => NEED_LINES[need])
+  const lines = [
+    prose.name,
+    doseLine(drill, sessions),
+    kit && `You need ${kit}.`,
+    load && `Load: ${load}.`,
+    ...needs,
+  ]
+  return [...lines, prose.how, prose.cautions, prose.stopIf].filter(Boolean).join('\n')
 }

@@ -1,8 +1,7 @@
 import { REACHES, type Reach } from '../../domain/reach.ts'
 import type { Figures, Flag, RuleId } from '../../domain/rules/assessment.ts'
 import type { SignId } from '../../domain/signs/catalogue.ts'
-import { date, REACH } from './digest.ts'
-import { LADDER_NAMES } from './drills.ts'
+import { date, ladderName, REACH } from './digest.ts'
 import { SIGN_WORDS } from './signs.ts'
 
 type Value = Figures[string] | undefined
@@ -17,7 +16,7 @@ const zone = (value: Value): string => REACH[REACHES[Math.round(number(value))] 
 const zoneNamed = (value: Value): string => REACH[text(value) as Reach] ?? 'not known'
 const day = (value: Value): string => date(text(value))
 const things = (n: Value, one: string): string => `${whole(n)} ${number(n) === 1 ? one : `${one}s`}`
-const ladder = (id: Value): string => LADDER_NAMES[text(id)] ?? text(id)
+const ladder = (id: Value): string => ladderName(text(id))
 
 function whySign({ sign, care, days }: Figures): string {
   const said = SIGN_WORDS[text(sign) as SignId]?.short ?? text(sign)
