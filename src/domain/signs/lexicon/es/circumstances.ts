@@ -8,32 +8,44 @@ const DAYS =
 /** When, since when, how suddenly, doing what: told beside the finding, and never hiding it. */
 export const circumstances: LexiconSource['circumstances'] = {
   old: `
-    el ano pasado, ano pasado, hace un ano, hace anos, hace meses, hace mucho, hace mucho tiempo, hace
-    tiempo, hace (${NUMBERS}) (anos/meses), (anos/meses) atras, hace
+    el ano pasado, ano pasado, hace un ano, hace anos, hace meses, hace (${NUMBERS}) (anos/meses), (anos/meses) atras, hace
     (siete/ocho/nueve/diez/doce/7/8/9/10/11/12/14/15/16/20) semanas, cuando era
     (joven/nino/nina/pequeno/pequena/chico/chica/mas joven/adolescente), de (joven/nino/nina/pequeno/chico),
-    en mi (juventud/infancia/adolescencia), en el embarazo, cuando estaba embarazada, antes de la operacion,
-    antes de operarme, la vez anterior, la vez pasada, la ultima vez, el verano pasado, el invierno pasado,
+    en mi (juventud/infancia/adolescencia), en el embarazo, cuando estaba embarazada, el verano pasado, el invierno pasado,
     en la universidad, en su dia, en el pasado, antiguamente, hace decadas, el episodio anterior, solia,
-    antes del parto, tras el parto`,
+    antes del parto`,
+  past: `
+    la vez anterior, la vez pasada, antes de (la operacion/operarme/la cirugia), tras el parto, despues del
+    parto, hace (tiempo/mucho/mucho tiempo), la ultima vez que`,
   'weeks-ago': `semanas atras`,
   ongoing: `
-    desde, sigue, siguen, sigo, todavia, aun, otra vez, de nuevo, ahora, hoy, ayer, esta manana, anoche,
-    peor, volvio, ha vuelto, vuelve, empezo, ultimamente, como el ano pasado, llevo, tomo, estos dias, esta
-    semana, actualmente`,
+    hace (un ano/anos/meses/mucho/tiempo/mucho tiempo/semanas) que
+    (no/se/me/tengo/siento/noto/ando/voy/estoy), no (puedo/consigo/logro/siento/noto/aguanto/controlo/me
+    aguanto/me responde/me responden/me sostiene/me sostienen/me sale/sale/responde/se me para/se me
+    levanta/llego), se me
+    (dobla/doblan/va/van/duerme/duermen/escapa/escapan/sale/afloja/aflojan/vence/cae/engancha/traba/adormece),
+    me (falla/fallan/cuesta/caigo/tropiezo/meo/hago pis/orino/ahogo/falta), arrastro, arrastrando, tropiezo,
+    tropezando, cojeo, tengo, estoy, siento, noto, me esta, se me esta, desde, sigue, siguen, sigo, todavia,
+    aun, otra vez, de nuevo, ahora, hoy, ayer, esta manana, anoche, peor, volvio, ha vuelto, vuelve, empezo,
+    ultimamente, como el ano pasado, llevo, tomo, estos dias, esta semana, actualmente`,
   gone: `
-    (ya/) se me (paso/ha pasado/quito/ha quitado/fue/ha ido), (ya/) se (paso/quito/fue/ha ido/ha
-    pasado/resolvio/calmo/arreglo), ya paso, ya ha pasado, ya no (tengo/me duele/hay/esta/lo tengo/la
-    tengo/me pasa/se me duerme/se me duermen/lo noto/lo siento), ya no, desaparecio, ha desaparecido, ya esta
-    bien, ya estoy bien, ya todo bien, ya bien, ya normal, resuelto, superado, curado, ya me paso, me duro
-    (un rato/poco/unos minutos/cinco minutos/un momento), duro (un rato/poco/unos minutos/cinco minutos/un
-    momento/diez minutos), fue un momento, fue un rato, volvio a la normalidad, todo normal ya, ahora
-    (bien/normal/ya bien), cesado, recuperado`,
+    pero ya no, y ya no, ya no me duele, ya no lo siento mal, ahora ya no, (ya/) se me (paso/ha
+    pasado/quito/ha quitado/fue/ha ido), (ya/) se (paso/quito/fue/ha ido/ha pasado/resolvio/calmo/arreglo), ya
+    paso, ya ha pasado, ya no (tengo/me duele/hay/esta/lo tengo/la tengo/me pasa/se me duerme/se me duermen/lo
+    noto/lo siento), desaparecio, ha desaparecido, ya esta bien, ya estoy bien, ya todo bien, ya bien, ya
+    normal, resuelto, superado, curado, ya me paso, me duro (un rato/poco/unos minutos/cinco minutos/un
+    momento), duro (un rato/poco/unos minutos/cinco minutos/un momento/diez minutos), fue un momento, fue un
+    rato, volvio a la normalidad, todo normal ya, ahora (bien/normal/ya bien), cesado, recuperado`,
+  ended: `ya no`,
   shield: `
-    ya no (siento/noto/me siento/puedo/aguanto/controlo/consigo/logro/responde/me responde/me
-    sostiene/sale/me sale/se me levanta/se me para/llego/quiero/funciona/me funciona/tengo fuerza/tengo
-    fuerzas/tengo sensibilidad/tengo erecciones/tengo ereccion/tengo control/es solo/solo/es), se me (fue/ha
-    ido) (la/el) (fuerza/sensibilidad/pierna/voz/vista/habla/pie/rodilla/equilibrio), no se me (paso/ha
+    ya no (cabe/me cabe/entra/me entra/me llega/llega/me aprieta/es como/se si/me obedece/me sujeta/me
+    levanta/levanto/subo/muevo/me entero/me empalmo/me excito/distingo/retengo/me aguanto/hay manera/hay
+    forma/me obedecen/me responden/me sostienen/la siento/lo siento/las siento/los siento/la noto/lo noto/la
+    muevo/lo muevo/lo controlo/la controlo), ya no (siento/noto/me
+    siento/puedo/aguanto/controlo/consigo/logro/responde/me responde/me sostiene/sale/me sale/se me levanta/se
+    me para/llego/quiero/funciona/me funciona/tengo fuerza/tengo fuerzas/tengo sensibilidad/tengo
+    erecciones/tengo ereccion/tengo control/es solo/solo/es), se me (fue/ha ido) (la/el)
+    (fuerza/sensibilidad/pierna/voz/vista/habla/pie/rodilla/equilibrio), no se me (paso/ha
     pasado/quita/quito/fue/ha quitado), no se (paso/quito/fue/calmo), no ha desaparecido, no desaparecio`,
   always: `
     como siempre, de siempre, desde siempre, lo de siempre, la de siempre, igual que siempre, el de siempre,
@@ -42,9 +54,9 @@ export const circumstances: LexiconSource['circumstances'] = {
     el medico ya lo sabe, conocido, conocida, nada nuevo, no es nuevo, no es nueva, igual que ayer, mismo de
     siempre`,
   doubt: `
-    no se si, quizas, quiza, tal vez, a lo mejor, puede que, capaz que, no estoy seguro, no estoy segura,
-    sera que, es normal que, sera normal, es normal, seran, no se bien, imaginaciones mias, igual es, me
-    parece que, no se`,
+    no se si, quizas, quiza, tal vez, a lo mejor, puede que, capaz que, no estoy seguro, no estoy segura, sera
+    que, es normal que, sera normal, es normal, seran, no se bien, imaginaciones mias, igual es, me parece
+    que, no se`,
   'new': `
     nuevo, nueva, nuevos, nuevas, de repente, de golpe, de pronto, subito, repentino, desde (${DAYS}),
     empezo, empece, ha empezado, hoy, ahora, ayer, anoche, esta manana, esta tarde, esta noche, esta semana,
@@ -61,8 +73,8 @@ export const circumstances: LexiconSource['circumstances'] = {
     momento a otro, de la nada, hace (un rato/una hora/media hora/diez minutos/cinco minutos/poco/un
     momento/unos minutos), ahora mismo`,
   slow: `
-    poco a poco, a veces, de vez en cuando, lentamente, leve, un poquito, va y viene, desde hace semanas,
-    hace semanas, gradualmente`,
+    poco a poco, a veces, de vez en cuando, lentamente, leve, un poquito, va y viene, desde hace semanas, hace
+    semanas, gradualmente`,
   'sudden-belly': `
     de golpe, de repente, brutal, repentino, subito, tremendo, horrible, terrible, insoportable, fuertisimo,
     muy fuerte, intenso, atroz, de pronto, feroz`,
@@ -73,16 +85,16 @@ export const circumstances: LexiconSource['circumstances'] = {
     peor, desde entonces, mucho peor, empeorado, mas dolor, me duele mas, mucho dolor, horrible, fatal, desde
     la caida, no puedo moverme, dolor fuerte`,
   toilet: `
-    bano, pis, pipi, orina, orinar, mear, pee, vejiga, caca, popo, water, ganas, inodoro, chorro, ganas de
-    ir, aseo`,
+    bano, pis, pipi, orina, orinar, mear, pee, vejiga, caca, popo, water, ganas, inodoro, chorro, ganas de ir,
+    aseo`,
   'bowel-only': `caca, popo, heces, gases, pedos, pedo, vientre, cagar, mierda, atras, detras`,
   long: `desde, todo el dia, toda la noche, horas, ayer, anoche, bien, mucho, nada, dias`,
   'spreading-to': `limpiarme, genitales, papel, bano, entrepierna, partes, orinar, hacer pis, pis`,
   'need-loo': `bano, ganas, ganas de ir, vejiga`,
   'loo-odd': `
     no me sale, no sale, raro, distinto, problema, problemas, a cada rato, cada rato, cada dos por tres, no
-    llego, urgencia, casi nada, gotas, no puedo, me cuesta, tarda, tardo, apretar, fuerza, no siento, no
-    noto, escapa, no aguanto, corriendo, mojado, de mas, muchas veces, no se si, horas`,
+    llego, urgencia, casi nada, gotas, no puedo, me cuesta, tarda, tardo, apretar, fuerza, no siento, no noto,
+    escapa, no aguanto, corriendo, mojado, de mas, muchas veces, no se si, horas`,
   organ: `
     pene, pito, polla, verga, clitoris, vagina, vulva, pija, testiculos, huevos, miembro, genitales, picha`,
   anal: `culo, ano, trasero, recto, cola, atras`,
@@ -95,8 +107,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     paso a la otra, ha pasado a la otra, en la otra tambien`,
   'also-word': `tambien, tb, tmb, ademas`,
   'now-both': `
-    ahora en (las dos/ambas/los dos/ambos), ahora las dos, ahora los dos, ya son las dos, en las dos, en
-    ambas`,
+    ahora en (las dos/ambas/los dos/ambos), ahora las dos, ahora los dos, ya son las dos, en las dos, en ambas`,
   'in-both': `en las dos, en los dos, en ambas, en ambos, por las dos, por ambas, ahora`,
   'both-once': `antes (era/solo/solo era/era solo) (una/la izquierda/la derecha), antes en una`,
   'move-word': `
@@ -109,14 +120,14 @@ export const circumstances: LexiconSource['circumstances'] = {
     no puedo, no pude, no consigo, no logro, imposible, no podia, me cuesta, incapaz, apenas puedo, no me
     sale, no alcanzo, ya no puedo, no he podido`,
   'without-trying': `
-    sin querer, sin dieta, sin hacer dieta, sin proponermelo, sin intentarlo, sin motivo, sin razon, no se
-    por que, sin saber por que, sin explicacion, sin hacer nada`,
+    sin querer, sin dieta, sin hacer dieta, sin proponermelo, sin intentarlo, sin motivo, sin razon, no se por
+    que, sin saber por que, sin explicacion, sin hacer nada`,
   'bed-word': `
     noche, cama, sabanas, dormir, levanto, levante, pijama, despierto, desperte, madrugada, noches, amanezco,
     amaneci`,
   bones: `
-    osteoporosis, osteopenia, huesos debiles, huesos fragiles, cortisona, corticoides, corticoide,
-    prednisona, prednisolona, esteroides, dexametasona, hueso debil, descalcificacion`,
+    osteoporosis, osteopenia, huesos debiles, huesos fragiles, cortisona, corticoides, corticoide, prednisona,
+    prednisolona, esteroides, dexametasona, hueso debil, descalcificacion`,
   actual: `
     ya no, sigue, todavia, ahora mismo, no puedo, llevo, desde (${DAYS}), me esta pasando, me pasa desde,
     hoy, esta manana, anoche`,

@@ -3,17 +3,17 @@ import type { LexiconSource } from '../shape.ts'
 /** How Spanish denies, doubts, supposes and turns a sentence. Accents are folded away, so "sí" and "si" are one. */
 export const cues: LexiconSource['words'] = {
   no: `
-    no, sin, ni, tampoco, ningun, ninguna, ninguno, nada de, cero, niega, niego, jamas, nunca, libre de,
-    (no/tampoco/nunca) (tengo/hay/tuve/he tenido/habia/tenia/noto/siento) (ningun/ninguna/ninguno/nada
-    de/ni/mas/nada raro en), (no/tampoco/nunca) (tengo/hay/tuve/he tenido), sin (ningun/ninguna/nada
-    de/rastro de/senales de/signos de), sin
+    (no/tampoco) (tengo/hay/he tenido/tuve) nada, no, sin, ni, tampoco, ningun, ninguna, ninguno, nada de,
+    cero, niega, niego, jamas, nunca, libre de, (no/tampoco/nunca) (tengo/hay/tuve/he tenido/habia/tenia)
+    (ningun/ninguna/ninguno/nada de/ni/mas/nada raro en), (no/tampoco/nunca) (noto/siento)
+    (ningun/ninguna/ninguno/nada de/mas/nada raro en), (no/tampoco/nunca) (tengo/hay/tuve/he tenido), sin
+    (ningun/ninguna/nada de/rastro de/senales de/signos de), sin
     (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al), ni
     (siquiera/hay/tengo), no tengo (problema/problemas/dificultad/dificultades/cambios/molestias)
     (para/con/de/en/al), (no/tampoco) me (duele/duelen/molesta), ausencia de, nada raro en, nada nuevo en`,
-  not: `
-    no es que (tenga/sienta/note/haya), no estoy, no esta, no estan, no es, no son, no he, no ha, no han`,
-  nil: `
-    no, nada, nunca, ninguno, ninguna, negativo, nop, nope, para nada, en absoluto, ausente, nel`,
+  not: `no es que (tenga/sienta/note/haya), no estoy, no esta, no estan, no es, no son, no he, no ha, no han`,
+  nil: `no, nada, nunca, ninguno, ninguna, negativo, nop, nope, para nada, en absoluto, ausente, nel`,
+  double: `ni, sin, ni siquiera, nada de`,
   unsaid: `
     no (solo/solamente/es que/es solo/se que/se por que/se porque/se xq/mejora/mejoro/ha
     mejorado/cambia/cambio/ayuda/ayudo/sirve/es broma/miento/exagero), no (se me/se/me)
@@ -31,15 +31,15 @@ export const cues: LexiconSource['words'] = {
     (senales/signos/sintomas/senal/banderas rojas), sin (senales/signos/sintomas) de
     (alarma/alerta/urgencia/peligro), (ninguna/ningun/cero/no hay/no tengo/no hay ninguna/no tengo ninguna/no
     tengo ningun/no hay ningun) (senal/senales/signo/signos/sintoma/sintomas) (de/)
-    (alarma/alerta/urgencia/peligro/), (no tengo/no hay/no/tampoco tengo) (nada de eso/nada de esto/ninguno
-    de esos/ninguna de esas/ninguno de estos/ninguna de estas/ninguno de ellos/ninguna de ellas/nada de la
+    (alarma/alerta/urgencia/peligro/), (no tengo/no hay/no/tampoco tengo) (nada de eso/nada de esto/ninguno de
+    esos/ninguna de esas/ninguno de estos/ninguna de estas/ninguno de ellos/ninguna de ellas/nada de la
     lista), (no/no tengo/no hay) (ningun/ninguno/ninguna) de (los/las/esos/esas/estos/estas)
-    (sintomas/senales/signos/cosas), no a todo, todo no, todo negativo, todas no, senales no, senales
-    ninguna, ni una (senal/de esas), ni uno de (esos/estos)`,
+    (sintomas/senales/signos/cosas), no a todo, todo no, todo negativo, todas no, senales no, senales ninguna,
+    ni una (senal/de esas), ni uno de (esos/estos)`,
   contrast: `
     pero, aunque, sin embargo, en cambio, no obstante, solo que, salvo que, excepto que, eso si, lo unico, lo
-    unico es que, sino, por desgracia, lamentablemente, a pesar de, pro, xo, lo que si, ahora bien, lo malo
-    es que, lo raro es que`,
+    unico es que, sino, por desgracia, lamentablemente, a pesar de, pro, xo, lo que si, ahora bien, lo malo es
+    que, lo raro es que`,
   ender: `
     porque, xq, pq, porq, ya que, desde, cuando, cdo, mientras, hasta, antes, despues, luego, entonces, que,
     q, ahora, ademas, tambien, tb, tmb, de repente, de golpe, empezo, ha empezado, hay, si, solo, donde`,
@@ -47,35 +47,45 @@ export const cues: LexiconSource['words'] = {
   or: `ni, o, u, ni tampoco, o bien`,
   except: `excepto, salvo, menos, aparte de, quitando, fuera de, a excepcion de`,
   filler: `
-    el, la, los, las, un, una, unos, unas, lo, al, del, de, a, en, por, para, con, se, me, te, es, son, esta,
-    estan, estoy, era, sigue, siguen, ha, he, han, hay, tengo, tiene, tuve, siento, noto, muy, mas, bastante,
-    algo, un poco, poco, poquito, tan, todo, toda, todos, todas, raro y, medio, como, hacia, sobre,
-    alrededor, zona, parte de, parte, lado, izquierdo, izquierda, derecho, derecha, nuevo, nueva, nuevos,
-    nuevas, ya, esa, ese, eso, este, esto, ese lado, hoy, ahi, alli, aqui, ningun, ninguna, ningun tipo de,
-    tipo de, control de, control, funcion, ir, hacer, tener, siendo, sigo, nocturno, completamente,
-    totalmente, realmente, ultimamente, funciona, funcionan, va, van, cada, vez, otro, otra, algun, alguna`,
+    como si (hubiera/hubiese/tuviera/sintiera/notara/perdiera/pasara/empezara/llegara), el, la, los, las, un,
+    una, unos, unas, lo, al, del, de, a, en, por, para, con, se, me, te, es, son, esta, estan, estoy, era,
+    sigue, siguen, ha, he, han, hay, tengo, tiene, tuve, siento, noto, muy, mas, bastante, algo, un poco,
+    poco, poquito, tan, todo, toda, todos, todas, raro y, medio, como, hacia, sobre, alrededor, zona, parte
+    de, parte, lado, izquierdo, izquierda, derecho, derecha, nuevo, nueva, nuevos, nuevas, ya, esa, ese, eso,
+    este, esto, ese lado, hoy, ahi, alli, aqui, ningun, ninguna, ningun tipo de, tipo de, control de, control,
+    funcion, ir, hacer, tener, siendo, sigo, nocturno, completamente, totalmente, realmente, ultimamente,
+    funciona, funcionan, va, van, cada, vez, otro, otra, algun, alguna`,
   fine: `
-    bien, normal, normales, ok, okey, okay, oki, perfecto, perfecta, perfectos, perfectas, perfectamente,
-    todo bien, sin problema, sin problemas, como siempre, todo normal, en orden, sano, sana, genial,
-    estupendo, de maravilla, igual que siempre, bajo control, con normalidad, normalmente, sin novedad, sin
-    novedades, sin cambios, sin cambio, correcto, correctamente, al 100, joya, chevere, de lujo, intacto,
-    intacta, igual, 👍`,
-  manner: `
-    bien, normal, normalmente, del todo, como siempre, correctamente, como antes, con normalidad`,
+    bien, normal, normales, ok, okey, okay, oki, perfecto, perfecta, perfectos, perfectas, perfectamente, todo
+    bien, sin problema, sin problemas, como siempre, todo normal, en orden, sano, sana, genial, estupendo, de
+    maravilla, igual que siempre, bajo control, con normalidad, normalmente, sin novedad, sin novedades, sin
+    cambios, sin cambio, correcto, correctamente, al 100, joya, chevere, de lujo, intacto, intacta, igual, 👍`,
+  manner: `bien, normal, normalmente, del todo, como siempre, correctamente, como antes, con normalidad`,
   odd: ``,
   me: `
     casi me, casi me caigo, me caigo, me cai, se me, no duermo, lo arrastro, ando, hago, he dejado, deje, yo,
-    mi, mis, me, mio, mia, conmigo, tengo, siento, noto, estoy, a mi, llevo, tuve, sufro, no puedo, no
-    siento, no noto, no me siento, ando, perdi, arrastro (el pie/la pierna/los pies), no aguanto, no consigo,
-    no logro, he, tropiezo, pierdo`,
+    mi, mis, me, mio, mia, conmigo, tengo, siento, noto, estoy, a mi, llevo, tuve, sufro, no puedo, no siento,
+    no noto, no me siento, perdi, arrastro (el pie/la pierna/los pies), no aguanto, no consigo, no logro, he,
+    tropiezo, pierdo`,
   own: `mi, mis, mio, mia, tengo, siento, noto, llevo, estoy, yo`,
   person: `
     (a/de/con/) (mi/mis/un/una/el/la/los/las/su/al/otro/otra/tu/nuestro/nuestra)
     (padre/madre/papa/mama/hermano/hermana/hermanos/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/tio/tia/primo/prima/jefe/jefa/companero/companera/colega/suegro/suegra/cunado/cunada/sobrino/sobrina/nieto/nieta/perro/perra/gato/gata/pareja/chico/chica/cliente/clienta/senor/senora/nino/nina/bebe/viejo/vieja/ex/conocido/conocida/pololo/polola),
     alguien, otra persona, otras personas, otra gente, la gente, mi viejo, mi vieja`,
-  third: `ella, ellos, ellas`,
+  third: `
+    que (su/la dejo/lo dejo/le dejo/le paso/le dio/tuvo/ella/el tiene/el no/le duele/le operaron/la
+    operaron/lo operaron), ella, ellos, ellas`,
   report: `
-    con (mi/mis/un/una/el/la)
+   
+    (saco/saque/sacando/sacar/paseo/pasee/paseando/pasear/llevo/lleve/llevar/llevando/cargo/cargue/cargar/cargando/levanto/levante/levantar/alzo/alce/alzar/alzando/cojo/coger/cogi/recojo/recoger/recogi/cuido/cuidar/cuidando/visito/visitar/llamo/llamar/llame/pido/pedi/pedirle/ayudo/ayudar/acompano/persigo/perseguir/beso/abrazo/jugando
+    con/juego con/por culpa de/gracias a/delante de/ayuda de/sujeto de/apoyado en/apoyada en/agarrado
+    a/agarrada a) (a/al/a la/del/el/la/) (mi/mis/un/una/el/la/)
+    (padre/madre/papa/mama/hermano/hermana/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/suegro/suegra/sobrino/sobrina/nieto/nieta/nene/nena/perro/perra/gato/gata/pareja/chico/chica/nino/nina/bebe/viejo/vieja/pololo/polola),
+    me (llamo/pregunta/pregunto/mira/miro/vio/ve/dice/dijo/comenta/comento/senalo/ayudo/ayuda/aviso/avisa/ha
+    dicho/han dicho/ha visto/encontro/recogio/cogio/trajo/llevo/lleva/sujeta/sujeto), noto que, nota que, se
+    dio cuenta, comenta, comento, jura, asegura, ve que, vio que, ha notado, han notado, se fijo, senala, ha
+    visto, me rie, se rie, tiene que (ayudarme/sujetarme/levantarme/cargarme), con la ayuda de, con
+    (mi/mis/un/una/el/la)
     (padre/madre/papa/mama/hermano/hermana/hijo/hija/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/companero/companera/pareja/familia),
     a casa de mi
     (padre/madre/papa/mama/hermano/hermana/hijo/hija/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/companero/companera/pareja/familia),
@@ -86,45 +96,61 @@ export const cues: LexiconSource['words'] = {
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `
-    (que/y que/q) (pasa/pasaria/hago/hacer/debo hacer/tengo que hacer/haria/ocurre/sucede) (si/cuando),
+    por si (un dia/algun dia/alguna vez/me pasa/me
+    pasara/pasa/pasara/aparece/apareciera/pierdo/perdiera/empiezo/empezara), en que (debo/deberia/tengo
+    que/hay que/me tengo que) fijarme, en que me (fijo/tengo que fijar/debo fijar), fijarme (en/si), de que
+    (debo/deberia/tengo que) (estar/preocuparme/cuidarme), a que (debo/deberia/tengo que) estar, (que/y que/q)
+    (pasa/pasaria/hago/hacer/debo hacer/tengo que hacer/haria/ocurre/sucede) (si/cuando),
     (preocuparme/preocuparse/alarmarme/avisar/avisarte/aviso/avise/llamar/llamo/escribir/preocupar/ir al
     medico/ir a urgencias/atento/atenta/pendiente) (si/por si/a si/de si/cuando), si (algun dia/alguna
     vez/llego a/llegara a/llegase a/empiezo
     a/empezara/empezase/pierdo/perdiera/tuviera/notara/sintiera/aparece/aparecen/apareciera/me
-    pasara/pasara/hubiera), por si (acaso/), en caso de, en el caso de, hipoteticamente, en teoria, imagina,
-    imaginate, imaginemos, supongamos, digamos que, podria llegar a, debo (vigilar/estar atento/estar
-    atenta/estar pendiente/mirar/preocuparme por), tengo que (vigilar/estar atento a/estar atenta a), estar
-    (atento/atenta/pendiente) (a/de/por), estare (atento/atenta/pendiente) (a/de), te
-    (aviso/avisare/avisaria) si, cuando (debo/deberia) (llamar/preocuparme/ir), no vaya a ser, no sea que,
-    antes de que`,
+    pasara/pasara/hubiera), en caso de, en el caso de, hipoteticamente, supongamos, podria llegar a, debo
+    (vigilar/estar atento/estar atenta/estar pendiente/mirar/preocuparme por), tengo que (vigilar/estar atento
+    a/estar atenta a), estar (atento/atenta/pendiente) (a/de/por), estare (atento/atenta/pendiente) (a/de), te
+    (aviso/avisare/avisaria) si, cuando (debo/deberia) (llamar/preocuparme/ir), no vaya a ser, no sea que`,
   worried: `
-    me preocupa (que/), me preocuparia (que/), preocupa, preocupado por, preocupada por, miedo (a/de/que/de
-    que/a que), me da miedo (que/), temo, temor a, me asusta (que/), lei que, lei sobre, lei, he leido
-    (que/sobre/), leyendo sobre, vi un video, vi en internet, escuche que, oi que, dicen que, es verdad que,
-    es cierto que, que significa, que es, que son, que quiere decir, a que te refieres con, riesgo de,
-    peligro de, puede (causar/provocar/producir/dar), puede llevar a, podria causar, evitar, prevenir, me
-    preguntaste (por/si/sobre), preguntas por, preguntas si, pregunta sobre, pregunta por, pregunta de, el
-    formulario, la lista, folleto, articulo, google`,
+    me (preocupa/asusta/da miedo/aterra/angustia/preocuparia) (perder/tener/acabar/quedarme/llegar a/no
+    poder/que pueda/que pueda perder/que vaya a/que llegue/que me pase/que pase/que se me pase/que
+    aparezca/que me quede/terminar/hacerme/volver a), (preocupado/preocupada) (por/de)
+    (perder/tener/acabar/quedarme/si/lo que lei/lo que he leido), miedo (a/de) (perder/tener/que pueda/que
+    me/que se me/quedarme/acabar/no poder/hacerme/volver/que pase/que vaya/que llegue), temo
+    (perder/tener/acabar/quedarme/que pueda), dicen que (puede/pueden/podria), que son (los/las)
+    (senales/sintomas/signos/banderas), que es (la/el/lo) (silla de montar/cauda equina/cola de
+    caballo/sindrome/pie caido/incontinencia/retencion), (es verdad/es cierto) que (puede/pueden/se
+    puede/podria/uno), imagina, imaginate, imaginemos, me preocuparia (que/), temo, temor a, lei que, lei
+    sobre, lei, he leido (que/sobre/), leyendo sobre, vi un video, vi en internet, escuche que, oi que, que
+    significa, que quiere decir, a que te refieres con, riesgo de, peligro de, puede
+    (causar/provocar/producir/dar), puede llevar a, podria causar, evitar, prevenir, me preguntaste
+    (por/si/sobre), preguntas por, preguntas si, pregunta sobre, pregunta por, pregunta de, el formulario, la
+    lista, folleto, articulo, google`,
+  uneasy: `
+    me (preocupa/asusta/da miedo/angustia/aterra/inquieta/alarma), (preocupado/preocupada) (por/de), tengo
+    miedo (de que/que), miedo (de que/a que)`,
   asking: `
-    y si, y q si, es, es normal, son, puedo, podria, debo, deberia, tengo que, hay que, puede, pueden, que,
-    q, cual, cuales, cuando, como, por que, donde, donde, se puede, sirve, una pregunta, pregunta, una duda,
-    duda, hola, buenas, oye`,
+    que (significa/quiere decir), por que (preguntas/me preguntas/preguntais/preguntan/hay que), para que
+    preguntas, (puede/pueden/podria/podrian)
+    (causar/provocar/producir/dar/afectar/ser/llegar/esto/el/la/una/un), (como/cuando) (se/sabria/sabre/puedo
+    saber/debo/deberia/hay que), (puedo/podria) (perder/acabar/quedarme/tener/terminar), y si, y q si, debo,
+    deberia, tengo que, hay que, cual, cuales, se puede, sirve`,
   admitted: `
     yo (tambien/lo tengo/tengo lo mismo/igual), a mi (tambien me pasa/me pasa/me pasa lo mismo), y (lo
-    tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a
-    mi), tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
+    tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
+    tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
-    (me muero/muero/muerto/muerta/muertos/morir/morirme/morirse/me morire/me moria/muriendo/muriendome) de
+    no (noto/siento) (mucha/mucho/gran/ninguna/ningun/casi/apenas/tanta)
+    (diferencia/mejoria/mejora/cambio/cambios/avance/alivio), (me
+    muero/muero/muerto/muerta/muertos/morir/morirme/morirse/me morire/me moria/muriendo/muriendome) de
     (risa/hambre/sed/sueno/cansancio/verguenza/calor/frio/ganas/envidia/aburrimiento/miedo/la
     risa/pena/nervios/gusto/amor/curiosidad), estoy muerto, estoy muerta, (me/nos/te) (mata/matan/mato/estas
     matando/esta matando), este dolor me mata, dolor me esta matando, me mata de, me vas a matar, me va a
     matar, para matarme, (el/del/este/un/cada/otro) ano (pasado/que
-    viene/nuevo/proximo/anterior/entero/siguiente), este ano, un ano, del ano pasado, cada ano, fin de ano,
-    me (quede/he quedado/quedo) (dormido/dormida), dormido en el sofa, medio dormido, medio dormida, sigo
+    viene/nuevo/proximo/anterior/entero/siguiente), este ano, un ano, del ano pasado, cada ano, fin de ano, me
+    (quede/he quedado/quedo) (dormido/dormida), dormido en el sofa, medio dormido, medio dormida, sigo
     dormido, recien levantado, peso muerto, punto muerto, pecho (al suelo/pegado/apoyado/en el
-    suelo/abajo/arriba/abierto), el pecho (al suelo/pegado/apoyado/en el suelo), rodillas al pecho, rodilla
-    al pecho, abrir el pecho, pie de la letra, boca abajo, boca arriba, cara a cara, cuesta arriba, cuesta
-    abajo, echar una mano, mano a mano, segunda mano, vista previa, hasta la vista, la vista al frente, me
+    suelo/abajo/arriba/abierto), el pecho (al suelo/pegado/apoyado/en el suelo), rodillas al pecho, rodilla al
+    pecho, abrir el pecho, pie de la letra, boca abajo, boca arriba, cara a cara, cuesta arriba, cuesta abajo,
+    echar una mano, mano a mano, segunda mano, vista previa, hasta la vista, la vista al frente, me
     (caigo/cai) de (sueno/cansancio), me cae bien, me cayo bien, se me cae la baba, se me cayo el
     (movil/telefono/celular), me parto el culo, romperme el culo, hacer cola, haciendo cola, de paso, se me
     fue el santo, se me fue el tiempo, se me fue la hora, no puedo (manana/hoy/el lunes/el martes/el

@@ -6,6 +6,7 @@ import { everyday } from './everyday.ts'
 import { functions } from './functions.ts'
 import { helpers } from './helpers.ts'
 import { mind } from './mind.ts'
+import { net } from './net/net.ts'
 import { ordinary, skipped, spellings } from './ordinary.ts'
 import { patterns } from './patterns.ts'
 import { places } from './places.ts'
@@ -139,6 +140,7 @@ export const es: LexiconSource = {
     ],
   },
   patterns,
+  net,
   subjects: {
     saddle: 'saddle-numbness',
     wipe: 'saddle-numbness',

@@ -8,21 +8,21 @@ export const events: LexiconSource['words'] = {
     se me acelera, dolores, nudo`,
   'chest-strong': `
     me (quedo/quede/he quedado/estoy quedando) (sin) (aire/aliento/respiracion), me dio un
-    (desmayo/sincope/infarto), no me llega el oxigeno, no cojo aire, no agarro aire, (sangre) en (la
-    saliva/el esputo/la flema/el panuelo al toser), saliva con sangre, se me (cierra/cerro) el pecho, dolor
-    al respirar, me duele al respirar, caí desmayado, cai desmayado, cai desmayada, me fui al suelo sin
-    conocimiento, (dolor/dolores/presion/opresion/pinchazos/punzadas/pinchazo/punzada) (de/en el/en) pecho,
-    opresion toracica, dolor toracico, me (duele/aprieta/oprime) el pecho, infarto, angina, me ahogo, me
-    estoy ahogando, me ahogaba, ahogo, ahogos, me asfixio, asfixia, me falta (el aire/aire/la respiracion/el
-    aliento), me faltaba (el aire/aire), falta de (aire/aliento/respiracion), sin aire, sin aliento en
-    reposo, disnea, no me entra (el aire/aire), no me llega (el aire/aire), corta de aire, corto de aire, (no
-    puedo/me cuesta/no podia/apenas puedo/casi no puedo/no consigo/dificultad para/dificultades
-    para/dificultad al/duele al/me duele al/dolor al/imposible) respirar, (no/ya no) respiro bien, respiro
-    mal, respirar me duele, (escupi/escupo/tosi/toso/he tosido/he
-    escupido/echo/eche/escupiendo/tosiendo/esputo con/esputos con/flema con/flemas con/vomite/expectore)
-    sangre, sangre al toser, tos con sangre, me (desmaye/desmayo/he desmayado/desplome/desvaneci), desmayo,
-    desmayos, desmayado, desmayada, perdi (el conocimiento/la conciencia/el sentido/la consciencia), perdida
-    de (conocimiento/conciencia/consciencia), sincope, embolia, embolia pulmonar, quede inconsciente`,
+    (desmayo/sincope/infarto), no me llega el oxigeno, no cojo aire, no agarro aire, (sangre) en (la saliva/el
+    esputo/la flema/el panuelo al toser), saliva con sangre, se me (cierra/cerro) el pecho, dolor al respirar,
+    me duele al respirar, cai desmayado, cai desmayada, me fui al suelo sin conocimiento,
+    (dolor/dolores/presion/opresion/pinchazos/punzadas/pinchazo/punzada) (de/en el/en) pecho, opresion
+    toracica, dolor toracico, me (duele/aprieta/oprime) el pecho, infarto, angina, me ahogo, me estoy
+    ahogando, me ahogaba, ahogo, ahogos, me asfixio, asfixia, me falta (el aire/aire/la respiracion/el
+    aliento), me faltaba (el aire/aire), falta de (aire/aliento/respiracion), sin aire, sin aliento en reposo,
+    disnea, no me entra (el aire/aire), no me llega (el aire/aire), corta de aire, corto de aire, (no puedo/me
+    cuesta/no podia/apenas puedo/casi no puedo/no consigo/dificultad para/dificultades para/dificultad
+    al/duele al/me duele al/dolor al/imposible) respirar, (no/ya no) respiro bien, respiro mal, respirar me
+    duele, (escupi/escupo/tosi/toso/he tosido/he escupido/echo/eche/escupiendo/tosiendo/esputo con/esputos
+    con/flema con/flemas con/vomite/expectore) sangre, sangre al toser, tos con sangre, me (desmaye/desmayo/he
+    desmayado/desplome/desvaneci), desmayo, desmayos, desmayado, desmayada, perdi (el conocimiento/la
+    conciencia/el sentido/la consciencia), perdida de (conocimiento/conciencia/consciencia), sincope, embolia,
+    embolia pulmonar, quede inconsciente`,
   breath: `respiracion, aliento, respirar, respiro`,
   'breath-bad': `
     corta, entrecortada, agitada, agitado, falta, me falta, cuesta, me cuesta, dificil, mal, rapida, rapido,
@@ -42,8 +42,8 @@ export const events: LexiconSource['words'] = {
     mover, no puedo levantar, dormido, dormida, dormidos, dormidas, adormecido, adormecida, adormecidos,
     adormecidas, entumecido, entumecida, acorchado, acorchada, acorchadas, se me duerme, se me duermen, se me
     durmio, se me ha dormido, se me durmieron, se me adormece, se me adormecen, no siento, no me siento,
-    pesado, pesada, se me caen las cosas, debilidad, adormecimiento, entumecimiento, torpe, muerto, muerta,
-    no puedo, paralizado, floja, flojo`,
+    pesado, pesada, se me caen las cosas, debilidad, adormecimiento, entumecimiento, torpe, muerto, muerta, no
+    puedo, paralizado, floja, flojo`,
   'arm-tingle': `
     hormigueo, hormigueos, cosquilleo, calambre, calambres, hormiguea, hormiguean, me hormiguea, me
     hormiguean, pinchazos, raro, rara, dolor, ardor, quemazon, parestesias, agujas`,
@@ -58,8 +58,8 @@ export const events: LexiconSource['words'] = {
     (torcida/caida/chueca/paralizada/de lado/desviada), (mitad de la cara/media cara/lado de la cara)
     (dormida/paralizada/caida/dormido/adormecida/entumecida), no me (sale/salen/salia/salian/salio) (el
     habla/las palabras/la voz/palabras/la palabra), no (puedo/podia/logro/consigo)
-    (hablar/articular/pronunciar) (bien/palabra/), me cuesta (hablar/pronunciar/encontrar las palabras),
-    hablo (raro/mal/como borracho/como borracha/enredado/pastoso/trabado), habla
+    (hablar/articular/pronunciar) (bien/palabra/), me cuesta (hablar/pronunciar/encontrar las palabras), hablo
+    (raro/mal/como borracho/como borracha/enredado/pastoso/trabado), habla
     (rara/pastosa/trabada/enredada/arrastrada), arrastro las palabras, arrastrando las palabras, se me
     (traba/trabo/enreda/enredo) la lengua, lengua trabada, se me traban las palabras, derrame, ictus, derrame
     cerebral, acv, trombosis cerebral, paralisis facial, (perdi/he perdido/pierdo) (la vista/la vision/el
@@ -75,7 +75,9 @@ export const events: LexiconSource['words'] = {
     borroso, borrosa, doble, nublado, nublada, nubla, se me nubla, manchas, sombra, raro, rara, mal,
     destellos, empanada, perdi, he perdido, pierdo, se me fue`,
   'eye-strong': `
-    veo (borroso/doble/mal/nublado/raro/manchas/sombras/luces), vision (doble/borrosa/nublada), vista
+    (viendo/veo) (mas/algo/un poco/medio/cada vez mas) (borroso/doble/nublado/mal/turbio), veo (turbio/todo
+    borroso/todo doble), (viendo/veia/ver/he visto/vi) (borroso/doble/nublado/manchas/sombras), veo
+    (borroso/doble/mal/nublado/raro/manchas/sombras/luces), vision (doble/borrosa/nublada), vista
     (borrosa/nublada/doble), se me nubla la vista, se me nublo la vista`,
   balance: `
     (perdi/pierdo/perdiendo/he perdido/sin/perdida de/perdida del/falta de/problemas de/problemas con el/no
@@ -88,8 +90,7 @@ export const events: LexiconSource['words'] = {
     (rasgaran/desgarraran/rajaran/partieran/abrieran/arrancaran), me late (la barriga/el vientre/la panza/el
     abdomen/la tripa/el estomago), (barriga/vientre/abdomen/panza) (que late/latiendo/que me
     late/palpita/pulsa), latido en (la barriga/el vientre/el abdomen/la panza/la tripa)`,
-  tear: `
-    desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, late, latidos, palpita, rasgado`,
+  tear: `desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, late, latidos, palpita, rasgado`,
   'crash-strong': `
     (me/) (tiro/tumbo/derribo/lanzo) (el/un) (caballo/coche/toro), (me/) (tiro/derribo) una ola,
     (tuve/tuvimos/he tenido/sufri) un (choque/accidente/golpe fuerte/atropello/accidente grave), me
@@ -99,17 +100,19 @@ export const events: LexiconSource['words'] = {
     (coche/auto/carro/moto/trafico/transito/bici/bicicleta/automovil), me (atropello/atropellaron/han
     atropellado/ha atropellado/choco un/choque/chocaron/embistio), (choque/chocamos/choco/he chocado)
     (con/contra) (el coche/la moto/el auto/el carro/otro coche/un coche/un arbol/la bici), atropello, me
-    (cai/caigo/he caido) (del tejado/del techo/de un tejado/de un techo/de una escalera/de la escalera/por
-    las escaleras/escaleras abajo/de un arbol/desde/de un andamio/del caballo/de la moto/de la bici/de un
-    muro/de un balcon/por un barranco/de altura/de una altura), caida (desde/de) (altura/una escalera/un
-    tejado/la moto/del caballo), volque, volco el coche, golpe (fuerte/muy fuerte/tremendo) en la
+    (cai/caigo/he caido) (del tejado/del techo/de un tejado/de un techo/de una escalera/de la escalera/por las
+    escaleras/escaleras abajo/de un arbol/desde/de un andamio/del caballo/de la moto/de la bici/de un muro/de
+    un balcon/por un barranco/de altura/de una altura), caida (desde/de) (altura/una escalera/un tejado/la
+    moto/del caballo), volque, volco el coche, golpe (fuerte/muy fuerte/tremendo) en la
     (espalda/columna/cabeza)`,
   vehicle: `coche, auto, carro, moto, bici, bicicleta, camion, autobus`,
   crash: `choque, choco, accidente, chocamos, atropello, golpeo, colision, volcamos`,
   fall: `caida, golpe, me pegue un golpe, porrazo, trompazo`,
   'fall-minor': `
-    me cai, me he caido, me caigo, me resbale, resbale, resbalon, me tropece y cai, me pegue un golpe, me di
-    un golpe, me golpee`,
+    cai sentado, cai sentada, me cai sentada, me cai sentado, cai de culo, me cai de culo, me tropece, tropece
+    y cai, tropece y me cai, me fui al suelo, cai al suelo, me cai al suelo, me di contra, aterrice de culo,
+    me resbalo, me cai, me he caido, me caigo, me resbale, resbale, resbalon, me tropece y cai, me pegue un
+    golpe, me di un golpe, me golpee`,
   height: `metros, altura, tejado, techo, escalera, arbol, andamio, balcon, caballo, muro, barranco`,
   fever: `
     (tengo/estoy con/con/estoy a/he tenido/subi a/llegue a) (38/39/40/37.5/37.8/38.5/39.5/treinta y
@@ -117,8 +120,8 @@ export const events: LexiconSource['words'] = {
     (tiritar/tiritando/temblando/tiemblo) de (frio/fiebre), sudores y escalofrios, temperatura, me subio la
     fiebre, fiebre, fiebres, febricula, fiebron, calentura, febril, escalofrio, escalofrios, tiritona,
     tiritonas, tiritando, tirito, temblores de frio, destemplado, destemplada, temperatura alta, grados de
-    fiebre, tengo temperatura, con temperatura, de temperatura, 38 de temperatura, 39 de temperatura,
-    decimas, tiritera, castaneteo`,
+    fiebre, tengo temperatura, con temperatura, de temperatura, 38 de temperatura, 39 de temperatura, decimas,
+    tiritera, castaneteo`,
   shaky: `tiemblo, temblando, temblor, temblores`,
   'hot-cold': `frio, calor, sudor, sudando, ardiendo, helado`,
   unwell: `
@@ -148,26 +151,24 @@ export const events: LexiconSource['words'] = {
     en ninguna (postura/posicion), me (retuerzo/estoy retorciendo) de dolor, muero de dolor, me muero del
     dolor, me muero de dolor, once sobre diez, 11 de 10, agonia, un suplicio, una tortura`,
   constant: `
-    constante, no para, no cesa, todo el dia y toda la noche, dia y noche, sin parar, continuo, permanente,
-    no se quita con nada, 24 horas`,
+    constante, no para, no cesa, todo el dia y toda la noche, dia y noche, sin parar, continuo, permanente, no
+    se quita con nada, 24 horas`,
   soaked: `empapado, empapada, sudado, sudada, sudando, chorreando`,
   'wakes-strong': `
     me (levanto/levante/despierto/desperte) (de noche/por la noche/de madrugada/a media noche/varias veces)
-    (del/con/por el/por el/con el/de/por) dolor, (me/) desvela el dolor, el dolor me desvela, (por la
-    noche/de noche) (el dolor/me duele) (es peor/me despierta/mas), (despierto/despierta) (toda la noche)
-    (por el/del/con) dolor, dolor por las noches, dolor de noche, el dolor me (levanta/saca de la
-    cama/despierta/desperto), no (duermo/puedo dormir/consigo dormir/logro dormir/he dormido/dormi/pude
-    dormir) (nada/casi nada/bien/) (por el/del/por/por culpa del/con el/de) dolor, sin dormir por el dolor,
-    me levanto por el dolor, me (despierta/desperto/ha despertado/levanta/despertaba) (el dolor/del dolor/de
-    noche/por la noche/en la noche/por las noches/de madrugada/en la madrugada/cada noche/todas las noches/la
-    espalda/la pierna), me (despierto/desperte/he despertado) (por el/del/con/de/con el/por) dolor, el dolor
-    (no me deja/me impide) dormir, no me deja dormir, no puedo dormir (del/por el/por) dolor, dolor nocturno,
-    dolores nocturnos`,
-  wakes: `
-    me despierta, me desperto, me despierto, me desperte, despierta, despertarme, despertandome`,
+    (del/con/por el/con el/de/por) dolor, (me/) desvela el dolor, el dolor me desvela, (por la noche/de noche)
+    (el dolor/me duele) (es peor/me despierta/mas), (despierto/despierta) (toda la noche) (por el/del/con)
+    dolor, dolor por las noches, dolor de noche, el dolor me (levanta/saca de la cama/despierta/desperto), no
+    (duermo/puedo dormir/consigo dormir/logro dormir/he dormido/dormi/pude dormir) (nada/casi nada/bien/) (por
+    el/del/por/por culpa del/con el/de) dolor, sin dormir por el dolor, me levanto por el dolor, me
+    (despierta/desperto/ha despertado/levanta/despertaba) (el dolor/del dolor/de noche/por la noche/en la
+    noche/por las noches/de madrugada/en la madrugada/cada noche/todas las noches/la espalda/la pierna), me
+    (despierto/desperte/he despertado) (por el/del/con/de/con el/por) dolor, el dolor (no me deja/me impide)
+    dormir, no me deja dormir, no puedo dormir (del/por el/por) dolor, dolor nocturno, dolores nocturnos`,
+  wakes: `me despierta, me desperto, me despierto, me desperte, despierta, despertarme, despertandome`,
   weight: `
-    (bajando/bajado/perdiendo/perdido) (de) peso, se me caen los pantalones de delgado, he perdido peso,
-    perdi peso, adelgazo, adelgazo sin, estoy mas flaco, estoy mas flaca, he perdido el apetito y peso,
+    (bajando/bajado/perdiendo/perdido) (de) peso, se me caen los pantalones de delgado, he perdido peso, perdi
+    peso, adelgazo, adelgazo sin, estoy mas flaco, estoy mas flaca, he perdido el apetito y peso,
     (he/estoy/voy/) (bajado/bajando/perdido/perdiendo/adelgazado/baje/perdi/bajo/pierdo) (de/mucho/bastante/)
     peso, perdida de peso, adelgace, he adelgazado, adelgazando, estoy adelgazando, (baje/perdi/he perdido/he
     bajado/he adelgazado/adelgace) (como/unos/casi/)
@@ -176,8 +177,8 @@ export const events: LexiconSource['words'] = {
   lose: `he perdido, perdi, baje, he bajado`,
   'weight-count': `kilos, kg, libras`,
   sweats: `
-    (sudo/sudaba/sudando) (un monton/muchisimo/tanto/demasiado) (por la noche/de noche/por las
-    noches/mientras duermo/dormido), amanezco (empapado/empapada/sudado/sudada), me despierto
+    (sudo/sudaba/sudando) (un monton/muchisimo/tanto/demasiado) (por la noche/de noche/por las noches/mientras
+    duermo/dormido), amanezco (empapado/empapada/sudado/sudada), me despierto
     (empapado/empapada/sudado/sudada/sudando), camiseta empapada por la noche, sudor nocturno, sudores
     nocturnos, sudoracion nocturna, sudoraciones nocturnas, (sudores/sudor/sudo/sudando) (mucho/) (por la
     noche/de noche/en la noche/por las noches/de madrugada/toda la noche/cada noche),

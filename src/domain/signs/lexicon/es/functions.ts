@@ -20,13 +20,13 @@ export const functions: LexiconSource['words'] = {
     logre, no consegui, me cuesta, me costo, me esta costando, cuesta, imposible, es imposible, soy incapaz
     de, incapaz de, apenas puedo, casi no puedo, no me sale, no me salia, no me salio, no sale, no salia, no
     salio, no hay manera de, no hay forma de, no alcanzo a, dificultad para, dificultades para, problemas
-    para, problema para, trabajo para, me da trabajo, no soy capaz de, ya no consigo, ya no logro, no me
-    deja, no me es posible, no puedo ni, no puedo casi, sin poder, no poder, no me puedo, no se puede, no lo
-    puedo, no controlo, no aguanto, ya no controlo, no retengo, no siento ganas de, no me vienen ganas de, no
-    tengo ganas de`,
+    para, problema para, trabajo para, me da trabajo, no soy capaz de, ya no consigo, ya no logro, no me deja,
+    no me es posible, no puedo ni, no puedo casi, sin poder, no poder, no me puedo, no se puede, no lo puedo,
+    no controlo, no aguanto, ya no controlo, no retengo, no siento ganas de, no me vienen ganas de, no tengo
+    ganas de`,
   'slow-start': `
-    debil, flojo, cortado, entrecortado, a gotas, gota a gota, gotas, goteo, goteando, retencion, retencion
-    de orina, tarda, tardo, tardo mucho, tardo en, apretar, hacer fuerza, empujar, esfuerzo, no arranca, no
+    debil, flojo, cortado, entrecortado, a gotas, gota a gota, gotas, goteo, goteando, retencion, retencion de
+    orina, tarda, tardo, tardo mucho, tardo en, apretar, hacer fuerza, empujar, esfuerzo, no arranca, no
     empieza, no me viene, esperar, espero, lento, lenta, poca fuerza, sin fuerza, atascado, bloqueada, no
     vacio, no se vacia, no termino, empezar a, a medias, cuatro gotas, dos gotas, unas gotas, sonda, forzar,
     no fluye, a chorritos, dejo de salir`,
@@ -58,8 +58,9 @@ export const functions: LexiconSource['words'] = {
     (orinar/mear/hacer pis/hacer pipi), no controlo (la orina/el pis/la vejiga/mi vejiga/los esfinteres/el
     pipi), perdi el control de la (vejiga/orina)`,
   'cant-hold': `
-    no (me/lo/la/) aguanto, no aguanto las ganas, no me aguanto las ganas, no puedo aguantar, no puedo
-    aguantarme, no puedo aguantarlo, no lo retengo, no puedo retener, no puedo contener, no contengo`,
+    no controlo, ya no controlo, no controlaba, no lo controlo, no la controlo, no (me/lo/la/) aguanto, no
+    aguanto las ganas, no me aguanto las ganas, no puedo aguantar, no puedo aguantarme, no puedo aguantarlo,
+    no lo retengo, no puedo retener, no puedo contener, no contengo`,
   'cant-go': `
     no puedo ir, no puedo hacer nada en el bano, no me sale nada, no sale nada, no me viene nada, no sale ni
     gota, no me sale ni una gota, no me sale casi nada, no sale casi nada`,
@@ -70,13 +71,13 @@ export const functions: LexiconSource['words'] = {
   'leaking-word': `incontinencia, se me escapa, se me escapo, se me escapan`,
   loss: `
     perdida de control, perdi el control, he perdido el control, pierdo el control, descontrol, perdida del
-    control, no controlo`,
+    control`,
   often: `
-    a cada rato, cada rato, cada dos por tres, cada diez minutos, cada hora, cada media hora, urgencia,
-    muchas veces, escuece, arde, sangre, todo el tiempo, constantemente`,
+    a cada rato, cada rato, cada dos por tres, cada diez minutos, cada hora, cada media hora, urgencia, muchas
+    veces, escuece, arde, sangre, todo el tiempo, constantemente`,
   'need-to-go': `
-    ganas de ir, ganas de ir al bano, ganas de mear, ganas de orinar, ganas de hacer pis, ganas de hacer
-    pipi, ganas`,
+    ganas de ir, ganas de ir al bano, ganas de mear, ganas de orinar, ganas de hacer pis, ganas de hacer pipi,
+    ganas`,
   'pad-word': `panal, panales, compresa, sabanas, calzoncillos, bragas, pantalon, pantalones`,
   'wet-word': `mojado, mojada, mojados, mojadas, humedo, empapado de orina, mancha, manchado`,
   'can-pee': `
@@ -89,8 +90,7 @@ export const functions: LexiconSource['words'] = {
     ${POO.replaceAll('/', ', ')}, caca, popo, cago, cagando, cague, hago caca, hago popo, hice caca, mierda,
     defeco, evacuo, voy de cuerpo, voy de vientre, pupu, del dos`,
   wind: `gases, pedos, pedo, los gases, ventosidades, peos`,
-  'bowel-strong': `
-    (me/) (habia) (cagado/hecho caca/hecho popo/ensuciado) (encima/), cagarme encima, hacerme caca, hacerme
+  'bowel-strong': ` me (ensucio/ensucie/ensuciaba) encima, (me/) (habia) (cagado/hecho caca/hecho popo/ensuciado) (encima/), cagarme encima, hacerme caca, hacerme
     popo, hacerme caca encima, (estoy/quede) (cagado/cagada) (encima), caca en (la ropa/los calzoncillos/las
     bragas/la cama/el pantalon), accidente con la caca, calzoncillos sucios, bragas sucias, (no distingo/no
     diferencio) (gases/pedo/si es), me (cago/cague/he cagado/cagaba/hago caca/hice caca/hago popo/hice
@@ -126,8 +126,8 @@ export const functions: LexiconSource['words'] = {
     me (levanta/para/pone dura), no (me empalmo/puedo empalmarme/tengo erecciones/tengo ereccion/consigo una
     ereccion/logro una ereccion/logro tener una ereccion/consigo tener una ereccion), ya no (tengo
     erecciones/tengo ereccion/me empalmo), no puedo (eyacular/correrme/venirme/llegar al orgasmo/tener un
-    orgasmo/tener erecciones/tener una ereccion), problemas de ereccion, gatillazo, gatillazos, no me
-    funciona el pene, gatillazo siempre`,
+    orgasmo/tener erecciones/tener una ereccion), problemas de ereccion, gatillazo, gatillazos, no me funciona
+    el pene, gatillazo siempre`,
   'sex-fine': `
     sin (problemas/problema) (de/en el/con el/con la) (ereccion/sexo/sexuales), no tengo problemas
     (sexuales/de ereccion)`,
