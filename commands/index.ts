@@ -1,3 +1,4 @@
+import type { Ladder } from '../src/domain/ladder/ladders.ts'
 import type { ChatCommand } from '../src/engine/command.ts'
 import { answer } from './answer.ts'
 import { checkIn } from './check-in.ts'
@@ -59,3 +60,12 @@ export const commands: readonly ChatCommand[] = [
   today,
   why,
 ]
+
+/** The same commands, offering the ladders of a practice wherever one is to be chosen. */
+export function commandsWith(ladders: readonly Ladder[]): readonly ChatCommand[] {
+  const choices = ladders.map(({ id }) => id)
+  return commands.map((command) => ({
+    ...command,
+    options: command.options.map((option) => (option.name === 'ladder' ? { ...option, choices } : option)),
+  }))
+}

@@ -19,6 +19,8 @@ const Environment = z.object({
   DISCORD_API: z
     .url({ protocol: /^https?$/, error: 'DISCORD_API must be an address like http://127.0.0.1:3000/api' })
     .optional(),
+  /** A YAML file with the practice's own ladders. */
+  EBBLINE_LADDERS: z.string().trim().min(1, 'EBBLINE_LADDERS must name a file').optional(),
   LOG_LEVEL: z
     .enum(['fatal', 'error', 'warn', 'info', 'debug'], 'LOG_LEVEL is one of fatal, error, warn, info, debug')
     .default('info'),
@@ -28,6 +30,7 @@ export interface Settings {
   readonly token: string | null
   readonly databaseUrl: string
   readonly api: string | null
+  readonly ladders: string | null
   readonly logLevel: string
 }
 
@@ -41,11 +44,12 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ''))
   const read = Environment.safeParse(given)
   if (!read.success) throw new SettingsError(`${read.error.issues.map((issue) => issue.message).join('; ')}.`)
-  const { DISCORD_TOKEN, DATABASE_URL, DISCORD_API, LOG_LEVEL } = read.data
+  const { DISCORD_TOKEN, DATABASE_URL, DISCORD_API, EBBLINE_LADDERS, LOG_LEVEL } = read.data
   return {
     token: DISCORD_TOKEN ?? null,
     databaseUrl: DATABASE_URL,
     api: DISCORD_API ?? null,
+    ladders: EBBLINE_LADDERS ?? null,
     logLevel: LOG_LEVEL,
   }
 }

@@ -1,6 +1,8 @@
 import { type Logger, pino } from 'pino'
 import { within } from './chat/in-flight.ts'
 import { readSettings, type Settings, SettingsError } from './config.ts'
+import type { OwnLadder } from './domain/ladder/ladder-file.ts'
+import { readOwnLadders } from './own-ladders.ts'
 import { startTicker } from './schedule/ticker.ts'
 
 // A keeper's tools wait so long for a stop before they kill.
@@ -15,15 +17,16 @@ const isOperators = (error: unknown): error is Error =>
 
 async function main(): Promise<number> {
   const settings = readSettings(process.env)
+  const ladders = readOwnLadders(settings.ladders)
   if (settings.token === null) {
     const { rehearse } = await import('./rehearsal/rehearse.ts')
     return rehearse()
   }
-  return serve(settings, settings.token)
+  return serve(settings, settings.token, ladders)
 }
 
 /** Runs until it is told to stop, or the platform closes the connection for good. */
-async function serve(settings: Settings, token: string): Promise<number> {
+async function serve(settings: Settings, token: string, ladders: readonly OwnLadder[]): Promise<number> {
   const log = pino({ level: settings.logLevel, base: null })
   let end: (code: number) => void = () => {}
   const ended = new Promise<number>((resolve) => {
@@ -35,6 +38,7 @@ async function serve(settings: Settings, token: string): Promise<number> {
     databaseUrl: settings.databaseUrl,
     token,
     api: settings.api,
+    ladders,
     now: () => new Date(),
     log,
     lost: (problem) => {

@@ -1,6 +1,6 @@
 import { type Client, DiscordAPIError, HTTPError } from 'discord.js'
 import type { Logger } from 'pino'
-import { commands } from '../commands/index.ts'
+import { commandsWith } from '../commands/index.ts'
 import { type Bot, type BotParts, createBot } from './bot.ts'
 import { type Chat, ChatProblem, connect, createClient } from './chat/client.ts'
 import { createCourier } from './chat/courier.ts'
@@ -9,11 +9,15 @@ import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
 import { safeError } from './chat/safe-error.ts'
 import type { Weeks } from './domain/digest/weeks.ts'
+import type { OwnLadder } from './domain/ladder/ladder-file.ts'
+import { LADDERS, type Ladder } from './domain/ladder/ladders.ts'
+import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
 import type { Picture } from './engine/message.ts'
 import { drawWeeks } from './picture/index.ts'
 import { type OpenStore, openStore } from './store/open.ts'
 import { textsFor } from './text/index.ts'
+import { setOwnLadders } from './text/own-ladders.ts'
 
 // Of the 5 s that a stop may take: a long line of messages must not hold it up.
 const LAST_WORK_MS = 3_500
@@ -23,6 +27,8 @@ export interface ServiceParts {
   readonly token: string
   /** Another server that speaks the platform's API; null: the platform itself. */
   readonly api: string | null
+  /** The practice's own ladders, beside the eight of the house. */
+  readonly ladders?: readonly OwnLadder[]
   readonly now: () => Date
   /** Requests a second that the bot allows itself; 50 is the platform's limit. */
   readonly perSecond?: number
@@ -45,10 +51,13 @@ export interface Service {
 
 /** @throws StoreProblem or ChatProblem, each one sentence with the mend */
 export async function startService(parts: ServiceParts): Promise<Service> {
-  const { log, now } = parts
+  const { log, now, ladders: own = [] } = parts
+  const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
+  setOwnLadders(own)
   const store = await openStore(parts.databaseUrl)
   const client = createClient(parts.token, parts.api, parts.perSecond)
-  const engine = createEngine({ store: store.store, commands, textsFor })
+  const commands = commandsWith(ladders)
+  const engine = createEngine({ store: store.store, commands, textsFor, ladders })
   const bot = createBot({
     engine,
     dues: store.dues,
@@ -74,7 +83,8 @@ export async function startService(parts: ServiceParts): Promise<Service> {
       log,
       ...(parts.lost ? { lost: parts.lost } : {}),
     })
-    await register(client, store)
+    await register(client, store, commands)
+    await tellGone(store, ladders, log)
     const entered = chat
     return { bot, chat, store, client, stop: () => stop(entered, bot, store) }
   } catch (error) {
@@ -85,7 +95,11 @@ export async function startService(parts: ServiceParts): Promise<Service> {
 }
 
 /** The commands as the platform offers them; a platform that fails meanwhile is the keeper's to look at. */
-async function register(client: Client, { settings }: OpenStore): Promise<void> {
+async function register(
+  client: Client,
+  { settings }: OpenStore,
+  commands: readonly ChatCommand[],
+): Promise<void> {
   const { commands: words, chat } = textsFor('en')
   try {
     await registerCommands({
@@ -100,6 +114,13 @@ async function register(client: Client, { settings }: OpenStore): Promise<void> 
     const { host } = new URL(client.rest.options.api)
     throw new ChatProblem(chat.problem.unreachable(host), { cause: error })
   }
+}
+
+/** A ladder that no file describes any more rests; the keeper hears of it, the coach at the next /plan. */
+async function tellGone(store: OpenStore, ladders: readonly Ladder[], log: Logger): Promise<void> {
+  for (const { ladder, clients } of await store.laddersInPlans())
+    if (!ladders.some(({ id }) => id === ladder))
+      log.warn({ ladder, clients }, 'plans hold a ladder that EBBLINE_LADDERS does not describe; it rests')
 }
 
 async function stop(chat: Chat, bot: Bot, store: OpenStore): Promise<void> {

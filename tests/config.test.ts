@@ -13,7 +13,13 @@ const problemOf = (environment: NodeJS.ProcessEnv): string => {
 
 describe('settings from the environment', () => {
   it('need none', () => {
-    const defaults = { token: null, databaseUrl: 'file:data/ebbline.db', api: null, logLevel: 'info' }
+    const defaults = {
+      token: null,
+      databaseUrl: 'file:data/ebbline.db',
+      api: null,
+      ladders: null,
+      logLevel: 'info',
+    }
     expect(readSettings({})).toEqual(defaults)
     expect(readSettings({ DISCORD_TOKEN: '', DATABASE_URL: '', DISCORD_API: '', LOG_LEVEL: '' })).toEqual(
       defaults,
@@ -25,12 +31,14 @@ describe('settings from the environment', () => {
       DISCORD_TOKEN: ' some.token.here\n',
       DATABASE_URL: 'postgresql://ebb:secret@db:5432/ebb',
       DISCORD_API: 'http://127.0.0.1:3000/api',
+      EBBLINE_LADDERS: 'ladders.yaml',
       LOG_LEVEL: 'warn',
     }
     expect(readSettings(environment)).toEqual({
       token: 'some.token.here',
       databaseUrl: 'postgresql://ebb:secret@db:5432/ebb',
       api: 'http://127.0.0.1:3000/api',
+      ladders: 'ladders.yaml',
       logLevel: 'warn',
     })
   })
@@ -43,6 +51,7 @@ describe('settings from the environment', () => {
     ['DISCORD_TOKEN', 'two words', /bot token/],
     ['DISCORD_API', 'nonsense', /http:/],
     ['DISCORD_API', 'ftp://127.0.0.1/api', /http:/],
+    ['EBBLINE_LADDERS', '  ', /name a file/],
     ['LOG_LEVEL', 'loud', /fatal, error, warn, info, debug/],
   ])('refuse %s=%j in one sentence with the mend', (name, value, mend) => {
     const problem = problemOf({ [name]: value })

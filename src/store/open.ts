@@ -8,6 +8,7 @@ import { type LeaseStore, leaseStore } from './leases.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
 import { migrateSqlite } from './migrate-sqlite.ts'
 import { outboxStore } from './outbox.ts'
+import { type LadderInPlans, laddersInPlans } from './plan-ladders.ts'
 import { openPostgresql } from './postgresql.ts'
 import { type SettingStore, settingStore } from './settings.ts'
 import { openSqlite, prepareFile } from './sqlite.ts'
@@ -22,6 +23,7 @@ export interface OpenStore {
   readonly leases: LeaseStore
   readonly settings: SettingStore
   directs(): Promise<Direct[]>
+  laddersInPlans(): Promise<LadderInPlans[]>
   /** Ends in order: what runs is finished first. */
   close(): Promise<void>
   /** Drops everything at once, as a killed process would: what was not committed is gone. */
@@ -45,6 +47,7 @@ export async function openStore(url: string): Promise<OpenStore> {
     leases: leaseStore(database),
     settings: settingStore(database),
     directs: () => directs(database),
+    laddersInPlans: () => laddersInPlans(database),
     close() {
       closing ??= database.close()
       return closing

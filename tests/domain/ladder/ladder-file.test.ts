@@ -3,38 +3,19 @@ import { describe, expect, it } from 'vitest'
 import { type LadderFileError, readLadderFile } from '../../../src/domain/ladder/ladder-file.ts'
 import { LADDERS } from '../../../src/domain/ladder/ladders.ts'
 import { drillText } from '../../../src/text/en/drills.ts'
+import { BALANCE } from './balance.ts'
 
-const GOOD = `id: balance
-number: 9
-name: Stand steady
-rungs:
-  - name: Stand on one leg
-    how: Hold on to a chair and lift one foot. Keep your hips level and breathe.
-    dose: { reps: 3, hold: 20, ease: 10, times: 2 }
-    kit: [a firm chair]
-    side: each
-    cautions: Stand near a wall.
-    stop-if: Stop if the leg gives way.
-  - name: Banded step
-    how: Loop the band round your ankles. Step to the side and back.
-    dose: { reps: 8, sets: 2, times: 1 }
-    kit: [band]
-    needs: [anchor-check]
-    least-days: 7
-    cautions: Small steps first.
-    stop-if: Stop if your back hurts more.
-`
 const errorsOf = (text: string): readonly LadderFileError[] => {
   const read = readLadderFile(text)
   return read.ok ? [] : read.errors
 }
 const changed = (from: string, to: string): string => {
-  expect(GOOD).toContain(from)
-  return GOOD.replace(from, to)
+  expect(BALANCE).toContain(from)
+  return BALANCE.replace(from, to)
 }
 
 describe('a good file', () => {
-  const file = readLadderFile(GOOD)
+  const file = readLadderFile(BALANCE)
   if (!file.ok) throw new Error(JSON.stringify(file.errors))
   const read = file.ladders[0]!
 
@@ -76,7 +57,7 @@ describe('a good file', () => {
 })
 
 describe('several ladders in one file', () => {
-  const indented = GOOD.trimEnd()
+  const indented = BALANCE.trimEnd()
     .split('\n')
     .map((line) => `    ${line}`)
     .join('\n')
@@ -149,7 +130,7 @@ describe('a faulty file is refused with line, place and mend', () => {
 
   it('names all faults at once, by line', () => {
     const errors = errorsOf(
-      GOOD.replace('number: 9', 'number: 900').replace('reps: 8', 'reps: 0').replace('each', 'x'),
+      BALANCE.replace('number: 9', 'number: 900').replace('reps: 8', 'reps: 0').replace('each', 'x'),
     )
     expect(errors.map((error) => error.line)).toEqual([2, 9, 14])
   })
@@ -159,7 +140,7 @@ describe('a faulty file is refused with line, place and mend', () => {
   })
 
   it('refuses a file that is far too long', () => {
-    expect(errorsOf(`${GOOD}${'#'.repeat(128_000)}`)[0]?.message).toMatch(/more than 128000/)
+    expect(errorsOf(`${BALANCE}${'#'.repeat(128_000)}`)[0]?.message).toMatch(/more than 128000/)
   })
 
   it('refuses references that stand for gigabytes at once', () => {
@@ -176,8 +157,8 @@ describe('a faulty file is refused with line, place and mend', () => {
 
 it('never throws on any text, and every error has a line within the file', () => {
   const mangled = fc
-    .tuple(fc.nat(GOOD.length), fc.nat(40), fc.string())
-    .map(([at, length, junk]) => GOOD.slice(0, at) + junk + GOOD.slice(at + length))
+    .tuple(fc.nat(BALANCE.length), fc.nat(40), fc.string())
+    .map(([at, length, junk]) => BALANCE.slice(0, at) + junk + BALANCE.slice(at + length))
   fc.assert(
     fc.property(fc.oneof(fc.string(), mangled), (text) => {
       const read = readLadderFile(text)
