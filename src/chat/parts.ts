@@ -1,10 +1,9 @@
 import type { Client } from 'discord.js'
-import type { Logger } from 'pino'
 import type { Actor, ChatEvent } from '../engine/event.ts'
 import type { Handled } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import type { ChatTexts } from '../text/en/chat.ts'
-import type { Draw } from './courier.ts'
+import type { FileParts } from './files.ts'
 
 /** Direct messages with somebody who was written to before. */
 export interface KnownDm {
@@ -15,7 +14,7 @@ export interface KnownDm {
 }
 
 /** What the chat is put together from. */
-export interface ChatParts {
+export interface ChatParts extends FileParts {
   readonly client: Client
   /** Where events go. */
   readonly bot: { handle(event: ChatEvent): Promise<Handled> }
@@ -25,7 +24,5 @@ export interface ChatParts {
   readonly aliases: (actor: Actor) => Promise<readonly string[]>
   /** Read at every new session, to fetch what was written while the bot was away. */
   readonly knownDms: () => Promise<readonly KnownDm[]>
-  readonly draw: Draw
   readonly texts: ChatTexts
-  readonly log: Logger
 }

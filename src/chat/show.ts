@@ -1,17 +1,16 @@
 import {
   type ButtonInteraction,
   type ChatInputCommandInteraction,
-  type InteractionEditReplyOptions,
   MessageFlags,
   type ModalSubmitInteraction,
   type StringSelectMenuInteraction,
 } from 'discord.js'
 import type { Answer } from '../engine/message.ts'
 import { type Row, rowsOf, rowsWithout } from './components.ts'
-import { filesOf } from './courier.ts'
 import { splitText } from './cut.ts'
+import { filesOf, type Sendable } from './files.ts'
 import type { ChatParts } from './parts.ts'
-import { attachmentOf, CONTENT_MOST } from './render.ts'
+import { CONTENT_MOST } from './render.ts'
 import { safeError } from './safe-error.ts'
 
 export type Press = ButtonInteraction | StringSelectMenuInteraction | ModalSubmitInteraction
@@ -28,10 +27,11 @@ export async function showAnswer(
   parts: ChatParts,
 ): Promise<void> {
   const [first, ...rest] = splitText(answer.text, CONTENT_MOST)
-  const shown = { ...(await pictureOf(answer, parts)), ...choicesOf(answer) }
-  if (rest.length === 0) return void (await interaction.editReply({ content: first ?? '', ...shown }))
-  await interaction.editReply({ content: first ?? '', allowedMentions: CALL_NOBODY })
-  await more(interaction, rest, shown)
+  const [files, ...moreFiles] = await filesShown(answer, parts)
+  const last = { ...files, ...choicesOf(answer) }
+  const own = rest.length === 0 ? last : {}
+  await interaction.editReply({ content: first ?? '', allowedMentions: CALL_NOBODY, ...own })
+  await more(interaction, [...inLine(rest, last), ...moreFiles])
 }
 
 const choicesOf = ({ choices }: Answer): { components?: Row[] } =>
@@ -50,18 +50,17 @@ export async function showInPlace(
   const [first, ...rest] = splitText(answer.text, CONTENT_MOST)
   const before = (interaction.message?.components ?? []).map((row) => row.toJSON() as Row)
   const components = choicesOf(answer).components ?? rowsWithout(before, settled)
-  const picture = await pictureOf(answer, parts)
-  const attachments = 'files' in picture ? { attachments: [] } : {}
-  await interaction.editReply({ content: first ?? '', components, ...attachments, ...picture })
-  await more(interaction, rest)
+  const [files, ...moreFiles] = await filesShown(answer, parts)
+  const place = files ? { attachments: [], ...files } : {}
+  await interaction.editReply({ content: first ?? '', components, allowedMentions: CALL_NOBODY, ...place })
+  await more(interaction, [...inLine(rest), ...moreFiles])
 }
 
 /** Tells whoever acted, alone. */
 export async function showBeside(interaction: Answerable, answer: Answer, parts: ChatParts): Promise<void> {
-  await more(interaction, splitText(answer.text, CONTENT_MOST), {
-    ...(await pictureOf(answer, parts)),
-    ...choicesOf(answer),
-  })
+  const [files, ...moreFiles] = await filesShown(answer, parts)
+  const texts = splitText(answer.text, CONTENT_MOST)
+  await more(interaction, [...inLine(texts, { ...files, ...choicesOf(answer) }), ...moreFiles])
 }
 
 /** A sentence of the chat's own, wherever there is still room for it; a failure is only logged. */
@@ -76,28 +75,30 @@ export async function tell(interaction: Answerable, content: string, { log }: Ch
   }
 }
 
-/** Goes on below, for whoever acted alone; picture and choices stand on the last part. */
-async function more(interaction: Answerable, texts: readonly string[], last: object = {}): Promise<void> {
-  for (const [n, content] of texts.entries()) {
-    const rest = n === texts.length - 1 ? last : {}
-    await interaction.followUp({
-      content,
-      flags: ONLY_FOR_THEM,
-      allowedMentions: CALL_NOBODY,
-      ...rest,
-    })
-  }
+/** One message of an answer. */
+interface Share {
+  readonly content?: string
+  readonly components?: Row[]
+  readonly files?: { attachment: Buffer; name: string; description?: string }[]
 }
 
-type Shown = Pick<InteractionEditReplyOptions, 'allowedMentions' | 'files'>
+/** Texts one below the other; files and choices stand on the last. */
+const inLine = (texts: readonly string[], last: Share = {}): Share[] =>
+  texts.map((content, n) => ({ content, ...(n === texts.length - 1 ? last : {}) }))
 
-async function pictureOf(
-  { picture }: Answer,
-  { draw, log }: ChatParts,
-): Promise<Shown & { files?: never[] }> {
-  const files = picture ? await filesOf(picture, draw, log) : []
-  if (!picture || files.length === 0) return { allowedMentions: CALL_NOBODY }
-  const { filename: name, description } = attachmentOf(picture)
-  const attached = files.map(({ data }) => ({ attachment: data as Buffer, name, description }))
-  return { allowedMentions: CALL_NOBODY, files: attached as never[] }
+/** Goes on below, for whoever acted alone. */
+async function more(interaction: Answerable, shares: readonly Share[]): Promise<void> {
+  for (const share of shares)
+    await interaction.followUp({ ...share, flags: ONLY_FOR_THEM, allowedMentions: CALL_NOBODY })
 }
+
+/** Picture and files in the groups in which messages can carry them. */
+async function filesShown(answer: Answer, parts: ChatParts): Promise<Share[]> {
+  return (await filesOf(answer, parts)).map((group) => ({ files: group.map(shownFile) }))
+}
+
+const shownFile = ({ name, data, description }: Sendable) => ({
+  attachment: data,
+  name,
+  ...(description === null ? {} : { description }),
+})

@@ -1,6 +1,6 @@
 import { daysBetween } from '../domain/day.ts'
 import { dayAt, timeAt } from '../domain/local-time.ts'
-import type { Deed, Delivered, PlayResult } from '../rehearsal/player/index.ts'
+import type { Deed, Delivered, PlayResult, Shown } from '../rehearsal/player/index.ts'
 import type { Script } from '../rehearsal/scenario/index.ts'
 import { date } from '../text/en/digest.ts'
 
@@ -14,7 +14,11 @@ export function told(script: Script, { story, messages, clients, checks }: PlayR
     'Times are everybody’s own; the days are the practice’s.',
     ...story.flatMap((one, n) => [...newDay(script, one, story[n - 1]), ...lineOf(one)]),
     ...(digests.length > 0 ? ['', '== Digests'] : []),
-    ...digests.flatMap((message) => ['', `${date(message.day)} ${clock(message)}`, ...body(message, '  ')]),
+    ...digests.flatMap((message) => [
+      '',
+      `${date(message.day)} ${clock(message)}`,
+      ...body({ message, files: [] }, '  '),
+    ]),
     '',
     '== In the end',
     ...clients.map(({ ref, status, plan, assessment, records }) =>
@@ -35,11 +39,11 @@ export function told(script: Script, { story, messages, clients, checks }: PlayR
   ]
 }
 
-const isDeed = (one: Deed | Delivered): one is Deed => 'what' in one
-const instant = (one: Deed | Delivered): Date => (isDeed(one) ? one.at : new Date(one.at))
+const isDeed = (one: Deed | Shown): one is Deed => 'what' in one
+const instant = (one: Deed | Shown): Date => (isDeed(one) ? one.at : new Date(one.message.at))
 
 /** Days are headed by the practice's date. */
-function newDay(script: Script, one: Deed | Delivered, before: Deed | Delivered | undefined): string[] {
+function newDay(script: Script, one: Deed | Shown, before: Deed | Shown | undefined): string[] {
   const day = dayAt(instant(one), script.practice.zone)
   if (before && dayAt(instant(before), script.practice.zone) === day) return []
   const n = daysBetween(script.start, day) + 1
@@ -48,18 +52,20 @@ function newDay(script: Script, one: Deed | Delivered, before: Deed | Delivered 
 
 const clock = (message: Delivered): string => message.local.slice(11)
 
-function lineOf(one: Deed | Delivered): string[] {
+function lineOf(one: Deed | Shown): string[] {
   if (isDeed(one)) return [`${timeAt(one.at, one.zone)}  ${one.who}: ${one.what}`]
-  const about = one.about && !one.to.endsWith(one.about) ? `, about ${one.about}` : ''
-  const head = `${clock(one)}  -> ${one.to.replace('client:', '')} (${one.kind}${about})`
-  return WEEKLY.includes(one.kind) ? [`${head}: see below`] : [head, ...body(one, '         ')]
+  const { message } = one
+  const about = message.about && !message.to.endsWith(message.about) ? `, about ${message.about}` : ''
+  const head = `${clock(message)}  -> ${message.to.replace('client:', '')} (${message.kind}${about})`
+  return WEEKLY.includes(message.kind) ? [`${head}: see below`] : [head, ...body(one, '         ')]
 }
 
-function body({ text, buttons, picture }: Delivered, indent: string): string[] {
+function body({ message: { text, buttons, picture }, files }: Shown, indent: string): string[] {
   const lines = text.split('\n').filter((line) => line.trim() !== '')
   return [
     ...lines.map((line) => indent + line.replaceAll('**', '')),
     ...(buttons.length > 0 ? [`${indent}[${buttons.map(({ label }) => label).join('] [')}]`] : []),
     ...(picture ? [`${indent}Picture: ${picture}`] : []),
+    ...files.map((file) => `${indent}File: ${file}`),
   ]
 }

@@ -17,7 +17,7 @@ Plays a scenario (YAML) through the whole program under a virtual clock and chec
   --until DAY     stops after this day: a number, 1 for the first, or a date
   --database URL  file:PATH or postgresql://…; a new temporary SQLite file where left out
   --direct        without chat client and stand-in, for speed
-  --out DIR       where the pictures go; a new folder where left out
+  --out DIR       where pictures and files go; a new folder where left out
 
 Exit status: 0 all that is expected came, 1 something did not, 2 wrong use or a scenario that cannot be read.`
 

@@ -7,6 +7,7 @@ export const plain = (text: string, about: string | null, privately = false): An
   about,
   drills: [],
   picture: null,
+  files: [],
   asks: null,
   care: 'none',
   privately,

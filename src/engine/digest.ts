@@ -142,6 +142,7 @@ function rollCallPosting(practice: PracticeRow, text: string, now: Date, key: st
       buttons: [],
       pick: null,
       picture: null,
+      files: [],
       mentions: NOBODY,
     },
     clientId: null,

@@ -3,7 +3,7 @@ import type { Day } from '../domain/day.ts'
 import { LADDERS, type Ladder } from '../domain/ladder/ladders.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { Texts } from '../text/index.ts'
-import type { Address, Asks, Button, Message, MessageKind, Pick, Picture } from './message.ts'
+import type { Address, Asks, Attached, Button, Message, MessageKind, Pick, Picture } from './message.ts'
 import type { ClientFile, Outcome, Posting } from './ports.ts'
 import type { Change, DueKind, Rows, Table } from './rows.ts'
 
@@ -17,6 +17,7 @@ export interface Saying {
   readonly buttons?: readonly Button[]
   readonly pick?: Pick | null
   readonly picture?: Picture | null
+  readonly files?: readonly Attached[]
   readonly mentions?: Message['mentions']
   /** What the message stands for, where that is more than the event that led to it. */
   readonly key?: string
@@ -152,6 +153,7 @@ export class Draft {
       buttons: saying.buttons ?? [],
       pick: saying.pick ?? null,
       picture: saying.picture ?? null,
+      files: saying.files ?? [],
       mentions: saying.mentions ?? NOBODY,
     }
     this.postings.push({

@@ -40,6 +40,7 @@ function erasedWithSign(draft: Draft): Posting | null {
       buttons: [],
       pick: null,
       picture: null,
+      files: [],
       mentions: NOBODY,
     },
     clientId: null,

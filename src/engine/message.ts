@@ -82,6 +82,13 @@ export interface Picture {
   readonly facts: unknown
 }
 
+/** A file that goes with a message, its text as it is known now. */
+export interface Attached {
+  /** With its ending: "heron.csv". */
+  readonly name: string
+  readonly text: string
+}
+
 export type Address =
   | { readonly to: 'client'; readonly user: string }
   | {
@@ -107,6 +114,8 @@ export interface Message {
   readonly buttons: readonly Button[]
   readonly pick: Pick | null
   readonly picture: Picture | null
+  /** Files beside the picture, in order; more than one message holds go on in the next. */
+  readonly files: readonly Attached[]
   /** Platform ids deliberately called by the message; nothing else in it may call anybody. */
   readonly mentions: { readonly roles: readonly string[]; readonly users: readonly string[] }
 }
@@ -126,6 +135,7 @@ export interface Answer {
   readonly about: string | null
   readonly drills: readonly string[]
   readonly picture: Picture | null
+  readonly files: readonly Attached[]
   readonly asks: Asks | null
   readonly care: Care
   /** After a press: shown beside the message to whoever pressed, and the message stays as it is. */

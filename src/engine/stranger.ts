@@ -29,6 +29,7 @@ export function strangerAnswer(event: Words, texts: Texts, now: Date, hasLeft: b
       buttons: [],
       pick: null,
       picture: null,
+      files: [],
       mentions: NOBODY,
     },
     clientId: null,

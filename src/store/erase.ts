@@ -38,4 +38,5 @@ const emptied = (message: Message): Message => ({
   buttons: [],
   pick: null,
   picture: null,
+  files: [],
 })

@@ -1,6 +1,13 @@
 import type { OutboxStore } from '../engine/ports.ts'
+import type { OutboxRow } from '../engine/rows.ts'
 import type { Database } from './database.ts'
 import { tableOf } from './tables.ts'
+
+/** A message written before messages could carry files carries none. */
+const upToDate = (row: OutboxRow): OutboxRow => ({
+  ...row,
+  body: { ...row.body, files: row.body.files ?? [] },
+})
 
 /**
  * The ledger of messages. A client's messages of one priority leave in the order in which they were written: one
@@ -31,10 +38,11 @@ export function outboxStore(database: Database): OutboxStore {
               AND "before"."priority" = "o"."priority" AND "before"."seq" < "o"."seq"
               AND "before"."notBefore" > ${now})
           ORDER BY "priority", "seq" LIMIT ${most}`
-        return tableOf(db, 'outbox').findMany({
+        const rows = await tableOf(db, 'outbox').findMany({
           where: { id: { in: found.map((row) => row.id) } },
           orderBy: [{ priority: 'asc' }, { seq: 'asc' }],
         })
+        return rows.map(upToDate)
       }),
     sent: async (id, sentAt, channel, platformId) => {
       await update(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried })

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { createCourier } from '../../src/chat/courier.ts'
 import { refusalOf } from '../../src/chat/refusal.ts'
 import { safeError } from '../../src/chat/safe-error.ts'
+import type { Attached } from '../../src/engine/message.ts'
 import { message, row } from './outbox.ts'
 
 const refused = (status: number, code: number): DiscordAPIError =>
@@ -60,6 +61,39 @@ describe('the courier', () => {
     await courier.deliver(row({ body: message({ address: { to: 'coach', channel: '9' }, picture }) }))
     expect(posts[0]).toMatchObject({ files: 0 })
     expect(posts[0]?.body).not.toHaveProperty('attachments')
+  })
+})
+
+describe('files of a message', () => {
+  const files = (count: number, text = 'day,pain\n') =>
+    Array.from({ length: count }, (_, n) => ({ name: `heron-${n}.csv`, text }))
+  const toCoach = (given: Attached[]) =>
+    row({ body: message({ address: { to: 'coach', channel: '9' }, files: given }) })
+
+  it('go after the picture, ten a message', async () => {
+    const { courier, posts } = setUp()
+    const picture = { name: 'heron', alt: 'pain fell', facts: {} }
+    const body = message({ address: { to: 'coach', channel: '9' }, picture, files: files(12) })
+    await courier.deliver(row({ body }))
+    expect(posts.map((post) => post.files)).toEqual([10, 3])
+    expect(posts[0]?.body.attachments).toMatchObject([
+      { id: '0', filename: 'heron.png', description: 'pain fell' },
+      { id: '1', filename: 'heron-0.csv' },
+      ...files(8).map(() => ({})),
+    ])
+  })
+
+  it('are split where a request would be too big', async () => {
+    const { courier, posts } = setUp()
+    await courier.deliver(toCoach(files(3, 'x'.repeat(9 * 2 ** 20))))
+    expect(posts.map((post) => post.files)).toEqual([2, 1])
+  })
+
+  it('are refused, not tried for ever, where one is bigger than the platform takes', async () => {
+    const { courier, posts } = setUp()
+    const tooBig = toCoach(files(1, 'x'.repeat(10 * 2 ** 20 + 1)))
+    await expect(courier.deliver(tooBig)).rejects.toMatchObject({ reason: 'refused' })
+    expect(posts).toEqual([])
   })
 })
 

@@ -14,6 +14,7 @@ export const message = (more: Partial<Message> = {}): Message => ({
   buttons: [],
   pick: null,
   picture: null,
+  files: [],
   mentions: { roles: [], users: [] },
   ...more,
 })

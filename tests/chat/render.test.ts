@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { rowsOf } from '../../src/chat/components.ts'
 import { customId, readCustomId } from '../../src/chat/custom-id.ts'
 import { cut, splitText } from '../../src/chat/cut.ts'
+import type { Sendable } from '../../src/chat/files.ts'
 import { renderForm } from '../../src/chat/form.ts'
 import { renderMessage } from '../../src/chat/render.ts'
 import type { Button, Field } from '../../src/engine/message.ts'
@@ -17,11 +18,19 @@ const button = (n: number): Button => ({
   label: `Button ${n}`,
   act: { do: 'answer', value: n },
 })
+const file = (name: string, description: string | null = null): Sendable => ({
+  name,
+  data: Buffer.from('x'),
+  contentType: 'image/png',
+  description,
+})
+const bodiesOf = (...given: Parameters<typeof renderMessage>) =>
+  renderMessage(...given).map(({ body }) => body)
 const buttons = (count: number): Button[] => Array.from({ length: count }, (_, n) => button(n))
 
 describe('a message for the platform', () => {
   it('carries nonce, words and nothing that calls anybody', () => {
-    expect(renderMessage(ID, message({ text: 'Hello @everyone' }))).toEqual([
+    expect(bodiesOf(ID, message({ text: 'Hello @everyone' }))).toEqual([
       {
         content: 'Hello @everyone',
         components: [],
@@ -33,7 +42,7 @@ describe('a message for the platform', () => {
   })
 
   it('calls only whom the message means to call, at its head', () => {
-    const [body] = renderMessage(ID, message({ text: 'Alert', mentions: { roles: ['7'], users: ['8'] } }))
+    const [body] = bodiesOf(ID, message({ text: 'Alert', mentions: { roles: ['7'], users: ['8'] } }))
     expect(body?.content).toBe('<@&7> <@8> Alert')
     expect(body?.allowed_mentions).toEqual({ parse: [], roles: ['7'], users: ['8'] })
   })
@@ -41,8 +50,7 @@ describe('a message for the platform', () => {
   it('splits a long text on its lines, with picture and components on the last part', () => {
     const lines = Array.from({ length: 60 }, (_, n) => `${n}: ${'word '.repeat(15)}`.trim())
     const text = lines.join('\n')
-    const picture = { name: 'heron', alt: 'pain fell', facts: {} }
-    const bodies = renderMessage(ID, message({ text, picture, buttons: buttons(2) }))
+    const bodies = bodiesOf(ID, message({ text, buttons: buttons(2) }), [[file('heron.png', 'pain fell')]])
     expect(bodies.length).toBeGreaterThan(1)
     expect(bodies.map((body) => body.content).join('\n')).toBe(text)
     expect(bodies.map((body) => body.components?.length)).toEqual([...bodies.slice(1).map(() => 0), 1])
@@ -52,9 +60,21 @@ describe('a message for the platform', () => {
   })
 
   it('puts five buttons in a row, and what a message cannot hold in the next', () => {
-    const bodies = renderMessage(ID, message({ buttons: buttons(27) }))
+    const bodies = bodiesOf(ID, message({ buttons: buttons(27) }))
     expect(bodies.map((body) => body.components?.length)).toEqual([5, 1])
     expect(bodies[1]?.content).toBe('')
+  })
+
+  it('sends more files than a message holds in the next', () => {
+    const parts = renderMessage(ID, message(), [[file('a.png'), file('b.csv')], [file('c.csv')]])
+    expect(parts.map(({ body }) => body.attachments)).toEqual([
+      [
+        { id: '0', filename: 'a.png' },
+        { id: '1', filename: 'b.csv' },
+      ],
+      [{ id: '0', filename: 'c.csv' }],
+    ])
+    expect(parts.map(({ body }) => body.content)).toEqual(['Good morning.', ''])
   })
 
   it('holds no health data in custom ids', () => {

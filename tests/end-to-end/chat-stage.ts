@@ -50,6 +50,7 @@ export const answer = (text: string, more: Partial<Answer> = {}): Answer => ({
   about: null,
   drills: [],
   picture: null,
+  files: [],
   asks: null,
   care: 'none',
   privately: false,

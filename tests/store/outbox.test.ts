@@ -44,6 +44,12 @@ onBothDatabases('outbox', (bench) => {
     expect(await opened.store.transaction((tx) => tx.outbox(row?.id ?? ''))).toStrictEqual(row)
   })
 
+  it('reads a message of before messages could carry files as one without any', async () => {
+    const { files: _, ...old } = message('old')
+    const opened = await withPostings(due('old', { message: old as Posting['message'] }))
+    expect((await opened.outbox.waiting(NOW, 1))[0]?.body.files).toEqual([])
+  })
+
   it('gives urgent ones first, then in order of writing', async () => {
     const opened = await withPostings(
       due('digest', { priority: 4, clientId: null }),

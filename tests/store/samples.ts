@@ -209,6 +209,7 @@ export const message = (key: string, more: Partial<Message> = {}): Message => ({
   buttons: [{ name: 'take-a-break', label: 'Take a break', act: { do: 'pause' } }],
   pick: null,
   picture: null,
+  files: [],
   mentions: { roles: [], users: [] },
   ...more,
 })

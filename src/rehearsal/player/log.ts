@@ -6,7 +6,7 @@ import { type Cast, readable, whoIs } from './cast.ts'
 import type { VirtualClock } from './clock.ts'
 import { endOf } from './ends.ts'
 import type { Hooks, Stage } from './stage.ts'
-import { type Delivered, delivered, pictureShelf, recipient, type Said } from './transcript.ts'
+import { type Delivered, delivered, recipient, type Said, type Shown, shelf } from './transcript.ts'
 
 /** What somebody did, for the transcript that is read by people. */
 export interface Deed {
@@ -24,14 +24,14 @@ interface LogParts {
   readonly script: Script
   readonly clock: VirtualClock
   readonly board: Board
-  /** Folder for the pictures. */
+  /** Folder for pictures and files. */
   readonly folder: string
 }
 
 /** Keeps all that is delivered and done, in order. */
 export class Log {
   readonly lines: Line[] = []
-  readonly story: (Deed | Delivered)[] = []
+  readonly story: (Deed | Shown)[] = []
   /** What went wrong and must not be passed over. */
   readonly troubles: string[] = []
   /** Hears of a message to a client that asks something. */
@@ -39,13 +39,13 @@ export class Log {
 
   private readonly zones: Map<string, string>
   private readonly lastDeed = new Map<string, Date>()
-  private readonly shelf: ReturnType<typeof pictureShelf>
+  private readonly shelf: ReturnType<typeof shelf>
   private answers: { readonly who: string; readonly answer: Answer }[] = []
   private cast: Cast | null = null
 
   constructor(private readonly parts: LogParts) {
     this.zones = new Map(parts.script.clients.map(({ ref, zone }) => [ref, zone]))
-    this.shelf = pictureShelf(parts.folder)
+    this.shelf = shelf(parts.folder)
   }
 
   get hooks(): Hooks {
@@ -104,11 +104,11 @@ export class Log {
     // for a client the run is over with their own last day, though others live on
     if (ref !== null && this.zones.has(ref) && at >= endOf(script, ref, this.zoneOf(ref))) return
     const text = this.cast ? readable(said.text, this.cast) : said.text
-    const picture = said.picture ? this.shelf(said.picture) : null
+    const picture = said.picture ? this.shelf.picture(said.picture) : null
     const message = delivered(at, to, this.zoneOf(ref ?? to), { ...said, text }, picture)
     const cause = this.lastDeed.get(said.about ?? ref ?? '')
     this.lines.push({ message, sinceMs: cause ? at.getTime() - cause.getTime() : null })
-    this.story.push(message)
+    this.story.push({ message, files: said.files.map((file) => this.shelf.file(file)) })
   }
 
   private nameOf(user: string): string {

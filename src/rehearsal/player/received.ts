@@ -79,8 +79,8 @@ function differenceOf({ body }: OutboxRow, parts: readonly PostedEvent[], cast: 
   const labels = parts.flatMap(({ components }) => labelsOf(components))
   if (labels.join('|') !== body.buttons.map(({ label }) => cut(label, LABEL_MOST)).join('|'))
     return 'received with other buttons than sent'
-  if (body.picture && !parts.some(({ attachments }) => attachments.length > 0))
-    return 'received without its picture'
+  const names = parts.flatMap(({ attachments }) => attachments.map(({ filename }) => filename))
+  if (names.join('|') !== namesOf(body).join('|')) return 'received without its picture or files'
   const { to } = body.address
   const place = parts[0]!
   const isPrivate = to === 'client' && place.recipient === body.address.user
@@ -94,6 +94,10 @@ function differenceOf({ body }: OutboxRow, parts: readonly PostedEvent[], cast: 
       : 'in another room'
 }
 
+const namesOf = ({ picture, files }: OutboxRow['body']): string[] => [
+  ...(picture ? [`${picture.name}.png`] : []),
+  ...files.map(({ name }) => name),
+]
 const flat = (components: readonly Component[]): Component[] =>
   components.flatMap((one) => [one, ...flat(one.components ?? [])])
 const idsOf = (components: readonly Component[]): unknown[] => flat(components).map((one) => one.custom_id)

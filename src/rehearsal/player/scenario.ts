@@ -7,13 +7,13 @@ import { type Checks, check } from './expected.ts'
 import type { Deed } from './log.ts'
 import { openingAt } from './opening.ts'
 import { play } from './play.ts'
-import type { Delivered } from './transcript.ts'
+import type { Delivered, Shown } from './transcript.ts'
 
 export interface PlayResult {
   /** Every message delivered, in order. */
   readonly messages: readonly Delivered[]
   /** The same with what people did in between. */
-  readonly story: readonly (Deed | Delivered)[]
+  readonly story: readonly (Deed | Shown)[]
   readonly clients: readonly ClientEnd[]
   readonly checks: Checks
 }
@@ -22,7 +22,7 @@ interface Wish {
   readonly script: Script
   /** Address of the database: `file:PATH` or `postgresql://…`. */
   readonly database: string
-  /** Folder for the pictures. */
+  /** Folder for pictures and files. */
   readonly folder: string
   /** Straight into the bot, without chat client and stand-in. */
   readonly direct: boolean

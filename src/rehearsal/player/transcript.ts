@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto'
 import { mkdirSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { join, parse } from 'node:path'
 import type { Care } from '../../domain/care.ts'
 import type { Weeks } from '../../domain/digest/weeks.ts'
 import { dayAt, timeAt } from '../../domain/local-time.ts'
-import type { Address, Message, MessageKind, Picture } from '../../engine/message.ts'
+import type { Address, Attached, Message, MessageKind, Picture } from '../../engine/message.ts'
 import { drawWeeks } from '../../picture/index.ts'
 import { textsFor } from '../../text/index.ts'
 
@@ -25,9 +25,15 @@ export interface Delivered {
   readonly picture: string | null
 }
 
-export type Said = Pick<Message, 'about' | 'kind' | 'asks' | 'care' | 'drills' | 'picture'> & {
+export type Said = Pick<Message, 'about' | 'kind' | 'asks' | 'care' | 'drills' | 'picture' | 'files'> & {
   readonly text: string
   readonly buttons: Message['buttons']
+}
+
+/** A message, and the files that came with it beside the picture, by their paths below the folder. */
+export interface Shown {
+  readonly message: Delivered
+  readonly files: readonly string[]
 }
 
 /** One message as it is listed. */
@@ -53,22 +59,26 @@ export function delivered(at: Date, to: string, zone: string, said: Said, pictur
 export const recipient = (address: Address, who: (user: string) => string | null): string =>
   address.to === 'client' ? `client:${who(address.user) ?? address.user}` : address.to
 
-/** Draws and keeps the pictures of messages; another picture under the same name gets a number. */
-export function pictureShelf(folder: string) {
+/** Keeps pictures and files of messages in a folder; another one under the same name gets a number. */
+export function shelf(folder: string) {
   const kept = new Map<string, string>()
-  return (picture: Picture): string => {
-    const { png } = drawWeeks(picture.facts as Weeks, {
-      theme: 'light',
-      words: textsFor('en').digest.picture,
-    })
-    const hash = createHash('sha256').update(png).digest('hex')
-    let name = `${picture.name}.png`
-    for (let n = 2; kept.has(name) && kept.get(name) !== hash; n += 1) name = `${picture.name}-${n}.png`
-    if (!kept.has(name)) {
+  const keep = (name: string, data: Uint8Array): string => {
+    const hash = createHash('sha256').update(data).digest('hex')
+    const { name: stem, ext } = parse(name)
+    let free = name
+    for (let n = 2; kept.has(free) && kept.get(free) !== hash; n += 1) free = `${stem}-${n}${ext}`
+    if (!kept.has(free)) {
       mkdirSync(folder, { recursive: true })
-      writeFileSync(join(folder, name), png)
-      kept.set(name, hash)
+      writeFileSync(join(folder, free), data)
+      kept.set(free, hash)
     }
-    return name
+    return free
+  }
+  return {
+    picture({ name, facts }: Picture): string {
+      const words = textsFor('en').digest.picture
+      return keep(`${name}.png`, drawWeeks(facts as Weeks, { theme: 'light', words }).png)
+    },
+    file: ({ name, text }: Attached): string => keep(name, Buffer.from(text, 'utf8')),
   }
 }
