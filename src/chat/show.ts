@@ -28,7 +28,10 @@ export async function showAnswer(
 ): Promise<void> {
   const [first, ...rest] = splitText(answer.text, CONTENT_MOST)
   const [files, ...moreFiles] = await filesShown(answer, parts)
-  const last = { ...files, ...choicesOf(answer) }
+  const own = rest.length === 0 ? choicesOf(answer) : {}
+  await interaction.editReply({ content: first ?? '', allowedMentions: CALL_NOBODY, ...files, ...own })
+  await more(interaction, [...inLine(rest, choicesOf(answer)), ...moreFiles])
+}
   const own = rest.length === 0 ? last : {}
   await interaction.editReply({ content: first ?? '', allowedMentions: CALL_NOBODY, ...own })
   await more(interaction, [...inLine(rest, last), ...moreFiles])
