@@ -32,10 +32,6 @@ export async function showAnswer(
   await interaction.editReply({ content: first ?? '', allowedMentions: CALL_NOBODY, ...files, ...own })
   await more(interaction, [...inLine(rest, choicesOf(answer)), ...moreFiles])
 }
-  const own = rest.length === 0 ? last : {}
-  await interaction.editReply({ content: first ?? '', allowedMentions: CALL_NOBODY, ...own })
-  await more(interaction, [...inLine(rest, last), ...moreFiles])
-}
 
 const choicesOf = ({ choices }: Answer): { components?: Row[] } =>
   choices?.outbox ? { components: rowsOf(choices.outbox, choices) } : {}
