@@ -23,6 +23,16 @@ describe('arithmetic on dates', () => {
     expect(daysBetween('2026-03-28', '2026-03-30')).toBe(2)
   })
 
+  it('agrees with the calendar of Date on every day of four centuries', () => {
+    // ECMA-262: dates are proleptic Gregorian, which repeats after 400 years
+    const first = Date.UTC(1800, 0, 1) / 86_400_000
+    for (let n = 0; n < 146_097; n += 1) {
+      const iso = new Date((first + n) * 86_400_000).toISOString().slice(0, 10)
+      if (addDays('1800-01-01', n) !== iso || daysBetween('1800-01-01', iso) !== n)
+        expect([n, iso]).toBe('agreed')
+    }
+  })
+
   it('adds up: n days on are n days apart, and back again', () => {
     fc.assert(
       fc.property(days, steps, (day, n) => {

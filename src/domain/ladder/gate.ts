@@ -1,9 +1,10 @@
-import { answered, type CheckIn } from '../checkin.ts'
+import type { CheckIn } from '../checkin.ts'
 import { addDays, type Day, daysBetween } from '../day.ts'
 import { type Reach, rank } from '../reach.ts'
-import type { HistoryDay, HistoryDecision } from '../rules/assessment.ts'
+import type { HistoryDay } from '../rules/assessment.ts'
 import { drillAt, type Ladder, ladderOf, lastRung } from './ladders.ts'
 import type { GateSettings, LadderId, Rungs } from './plan.ts'
+import { type Stay, stayOn, timelyAnswers } from './stay.ts'
 
 /** Looked at for sessions and pain: the last answered days on the rung, 7 at most. */
 const LAST_ANSWERS = 7
@@ -32,7 +33,8 @@ export interface GateFacts {
   readonly on: Day
   /** Days up to `on`, in order. */
   readonly days: readonly HistoryDay[]
-  readonly decisions: readonly HistoryDecision[]
+  /** The latest day on which any ladder moved up; null where none did. */
+  readonly advanced: Day | null
   readonly settings: GateSettings
   readonly ladders: readonly Ladder[]
 }
@@ -69,64 +71,33 @@ export const rungsNow = (days: readonly HistoryDay[]): Rungs | null =>
 interface Standing {
   readonly rungs: Rungs
   readonly resting: readonly LadderId[]
-  readonly advanced: Day | null
 }
 
-function standingOf(facts: GateFacts): Standing | null {
-  const now = facts.days.findLast((day) => day.rungs !== undefined)
-  if (now?.rungs === undefined) return null
-  return { rungs: now.rungs, resting: now.resting ?? [], advanced: lastAdvanceDay(facts) }
-}
-
-/** First known day of the unbroken stay on the present rung. */
-function beganOn(days: readonly HistoryDay[], ladder: LadderId, rung: number): Day | null {
-  let began: Day | null = null
-  for (let n = days.length - 1; n >= 0; n -= 1) {
-    const { rungs, day } = days[n]!
-    if (rungs === undefined) continue
-    if (rungs[ladder] !== rung) break
-    began = day
-  }
-  return began
-}
-
-/** The latest day on which any ladder moved up, by the record or by the coach's decision; null where none did. */
-export function lastAdvanceDay(facts: Pick<GateFacts, 'on' | 'days' | 'decisions'>): Day | null {
-  const decided = facts.decisions.findLast((d) => d.decision === 'advance' && d.day <= facts.on)?.day ?? null
-  const known = facts.days.filter((day) => day.rungs !== undefined)
-  const moved = known.findLast(({ rungs }, n) => {
-    const before = known[n - 1]?.rungs
-    return before !== undefined && Object.keys(rungs!).some((id) => id in before && rungs![id]! > before[id]!)
-  })?.day
-  if (moved === undefined || decided === null) return moved ?? decided
-  return [moved, decided].sort()[1]!
-}
-
-/** Answers given in time while the ladder was worked on from a day on, in order. */
-function timelyAnswers(days: readonly HistoryDay[], ladder: LadderId, from: Day): CheckIn[] {
-  return days
-    .filter(({ day, resting }) => day >= from && !resting?.includes(ladder))
-    .map(({ checkIn }) => checkIn)
-    .filter((c) => c !== null && answered(c) && !c.late) as CheckIn[]
+function standingOf(days: readonly HistoryDay[]): Standing | null {
+  const now = days.findLast((day) => day.rungs !== undefined)
+  return now?.rungs === undefined ? null : { rungs: now.rungs, resting: now.resting ?? [] }
 }
 
 /** Only what is known counts for an advance: a check-in with a value left out is not one of the five. */
 const complete = (c: CheckIn): boolean =>
   c.pain !== null && c.reach !== null && (c.sessions !== null || c.planned === 0)
 
+const recorded = ({ checkIn }: HistoryDay): boolean => checkIn !== null && checkIn.reach !== null
+
 /** The reach when the rung began: the last recorded up to that day, else the first after it. */
 function reachWhen(days: readonly HistoryDay[], began: Day): Reach | null {
-  const recorded = ({ checkIn }: HistoryDay): boolean => checkIn !== null && checkIn.reach !== null
   const found = days.findLast((d) => d.day <= began && recorded(d)) ?? days.find(recorded)
   return found?.checkIn?.reach ?? null
 }
 
 /** The client's latest word on "comfortable" that can be about this rung. */
-function comfortable(facts: GateFacts, began: Day, advanced: Day | null): boolean {
-  const said = facts.days.findLast(
-    ({ day, checkIn }) => day >= began && (advanced === null || day > advanced) && checkIn?.comfort != null,
-  )
-  return said?.checkIn?.comfort === true
+function comfortable({ days, advanced }: GateFacts, began: Day): boolean {
+  for (let n = days.length - 1; n >= 0; n -= 1) {
+    const { day, checkIn } = days[n]!
+    if (day < began || (advanced !== null && day <= advanced)) return false
+    if (checkIn?.comfort != null) return checkIn.comfort
+  }
+  return false
 }
 
 function worst(values: readonly (number | null)[]): number | null {
@@ -135,12 +106,11 @@ function worst(values: readonly (number | null)[]): number | null {
 }
 
 /** True where two advances would come too close together. */
-function tooSoon(facts: GateFacts, advanced: Day | null): boolean {
-  return advanced !== null && daysBetween(advanced, facts.on) < facts.settings.apart
-}
+const tooSoon = ({ on, advanced, settings }: GateFacts): boolean =>
+  advanced !== null && daysBetween(advanced, on) < settings.apart
 
-function figuresOf(facts: GateFacts, ladder: LadderId, rung: number, began: Day): GateFigures {
-  const answers = timelyAnswers(facts.days, ladder, began)
+function figuresOf(facts: GateFacts, ladder: LadderId, rung: number, stay: Stay): GateFigures {
+  const { began, answers } = stay
   const last = answers.slice(-LAST_ANSWERS)
   const trained = last.filter((c) => c.sessions !== null && c.planned > 0)
   return {
@@ -158,9 +128,8 @@ function figuresOf(facts: GateFacts, ladder: LadderId, rung: number, began: Day)
 }
 
 /** True where each of the last 3 answered days is known to be no further than when the rung began. */
-function reachHolds(facts: GateFacts, figures: GateFigures): boolean {
-  const last = timelyAnswers(facts.days, figures.ladder, figures.began).slice(-REACH_ANSWERS)
-  const began = figures.reachBegan
+function reachHolds({ answers }: Stay, began: Reach | null): boolean {
+  const last = answers.slice(-REACH_ANSWERS)
   if (began === null || last.length < REACH_ANSWERS) return false
   return last.every((c) => c.reach !== null && rank(c.reach) <= rank(began))
 }
@@ -169,19 +138,19 @@ function reachHolds(facts: GateFacts, figures: GateFigures): boolean {
 function gateOf(facts: GateFacts, standing: Standing, ladder: Ladder): GateVerdict | null {
   const rung = standing.rungs[ladder.id]
   if (rung === undefined || rung >= lastRung(ladder) || standing.resting.includes(ladder.id)) return null
-  const began = beganOn(facts.days, ladder.id, rung)
-  if (began === null) return null
-  const figures = figuresOf(facts, ladder.id, rung, began)
-  const missing = rung === 0 ? [] : rungNeeds(facts, figures)
+  const stay = stayOn(facts.days, ladder.id, rung)
+  if (stay === null) return null
+  const figures = figuresOf(facts, ladder.id, rung, stay)
+  const missing = rung === 0 ? [] : rungNeeds(facts, figures, stay)
   if (rung === 0 || ladder.id === 'lift') missing.push(...openingNeeds(facts, standing.rungs, ladder))
   const leastDays = drillAt(ladder, rung)?.leastDays ?? 0
-  if (daysBetween(began, facts.on) < leastDays) missing.push('rung-days')
-  if (tooSoon(facts, standing.advanced)) missing.push('apart')
-  if (rung > 0 && !comfortable(facts, began, standing.advanced)) missing.push('comfort')
+  if (daysBetween(stay.began, facts.on) < leastDays) missing.push('rung-days')
+  if (tooSoon(facts)) missing.push('apart')
+  if (rung > 0 && !comfortable(facts, stay.began)) missing.push('comfort')
   return { ladder: ladder.id, rung, missing, askComfort: missing.join() === 'comfort', figures }
 }
 
-function rungNeeds(facts: GateFacts, figures: GateFigures): GateNeed[] {
+function rungNeeds(facts: GateFacts, figures: GateFigures, stay: Stay): GateNeed[] {
   const { settings } = facts
   const { checkIns, done, planned, worstPain, began } = figures
   const missing: GateNeed[] = []
@@ -190,7 +159,7 @@ function rungNeeds(facts: GateFacts, figures: GateFigures): GateNeed[] {
   // a small tolerance, so that 4 of 5 is 80 % whatever the rounding
   if (planned === 0 || done / planned < settings.share - 1e-9) missing.push('sessions')
   if (worstPain === null || worstPain > settings.painAtMost) missing.push('pain')
-  if (!reachHolds(facts, figures)) missing.push('reach')
+  if (!reachHolds(stay, figures.reachBegan)) missing.push('reach')
   return missing
 }
 
@@ -213,18 +182,28 @@ function openingNeeds(facts: GateFacts, rungs: Rungs, ladder: Ladder): GateNeed[
   return others && calm && answers.length === LIFT_ANSWERS ? [] : ['opening']
 }
 
-/** Every ladder of the plan that has a next rung, by number, with what is still missing for it. */
-export function gates(facts: GateFacts): GateVerdict[] {
-  const standing = standingOf(facts)
-  if (standing === null) return []
-  return [...facts.ladders]
-    .sort((a, b) => a.number - b.number)
-    .flatMap((ladder) => gateOf(facts, standing, ladder) ?? [])
+/** One after another, so that whoever looks for the first does not pay for the rest. */
+function* inTurn(facts: GateFacts): Generator<GateVerdict> {
+  const standing = standingOf(facts.days)
+  if (standing === null) return
+  const planned = facts.ladders.filter(({ id }) => id in standing.rungs)
+  for (const ladder of planned.sort((a, b) => a.number - b.number)) {
+    const verdict = gateOf(facts, standing, ladder)
+    if (verdict !== null) yield verdict
+  }
 }
+
+/** Every ladder of the plan that has a next rung, by number, with what is still missing for it. */
+export const gates = (facts: GateFacts): GateVerdict[] => [...inTurn(facts)]
 
 /**
  * The one ladder whose turn it is: the lowest number of which all holds but perhaps the client's own word.
  * Null where none is so far, or no rungs are known.
  */
-export const nextAdvance = (facts: GateFacts): GateVerdict | null =>
-  gates(facts).find((verdict) => verdict.missing.every((need) => need === 'comfort')) ?? null
+export function nextAdvance(facts: GateFacts): GateVerdict | null {
+  if (tooSoon(facts)) return null
+  for (const verdict of inTurn(facts)) {
+    if (verdict.missing.every((need) => need === 'comfort')) return verdict
+  }
+  return null
+}

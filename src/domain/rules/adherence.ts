@@ -71,6 +71,6 @@ export const adherence: StateRule = {
     const count = sessionCount(weekAnswers(view))
     const percent = percentDone(count)
     if (count.days < FEWEST_DAYS || percent === null || percent >= UNDER_PERCENT) return null
-    return { level: 'note', figures: { ...adherenceOf(view) } }
+    return { level: 'note', figures: () => ({ ...adherenceOf(view) }) }
   },
 }

@@ -1,6 +1,6 @@
-import { usualLevel } from '../trend/usual-level.ts'
+import { USUAL, usualLevels } from '../trend/usual-level.ts'
 import type { Alarm, AlarmRule } from './rule.ts'
-import { seriesOf } from './view.ts'
+import { valuesOf } from './view.ts'
 
 /** Ranks: calf and foot are below the knee; 3.5 lies between thigh and knee. */
 const BELOW_KNEE = 5
@@ -19,12 +19,12 @@ export const belowKneeRule: AlarmRule = {
   falseAlarms: 0.05,
   sees: (checkIn) => checkIn.reach !== null,
   alarms(view) {
-    const reach = seriesOf(view, 'reach')
-    return reach.flatMap(({ day, value }): Alarm[] => {
-      if (value < BELOW_KNEE) return []
-      const usual = usualLevel(reach, day, USUAL_NEED)
-      if (usual === null || usual >= USUAL_BELOW) return []
-      return [{ day, level: 'hold', figures: { reach: value, usual } }]
+    const reach = valuesOf(view, 'reach')
+    const levels = usualLevels(reach, USUAL_NEED, USUAL)
+    return reach.flatMap((value, at): Alarm[] => {
+      const usual = levels[at]!
+      if (value === null || value < BELOW_KNEE || usual === null || usual >= USUAL_BELOW) return []
+      return [{ day: view.sixty.dates[at]!, level: 'hold', figures: { reach: value, usual } }]
     })
   },
 }

@@ -4,7 +4,7 @@ import type { Direction } from './assessment.ts'
 import { episodesOf, openOn } from './episode.ts'
 import { reachSpread } from './reach-spread.ts'
 import { type View, valuesBack } from './view.ts'
-import { baseline, firm, reachWord, weekMedian } from './weeks.ts'
+import { baseline, firm, weekMedian, wordOf } from './weeks.ts'
 
 /** Fewest answers in the 7 days before the last 3 for their median to count (as in the comparison of rules). */
 const BEFORE_NEED = 3
@@ -26,7 +26,7 @@ function nearerThanBaseline(view: View): boolean {
  * drawing-in shows in the word of only one week in eight, against the baseline in 40 % (by simulation).
  */
 export function directionOf(view: View): Direction {
-  const { word } = reachWord(view)
+  const word = wordOf(view, 'reach')
   const spreads = openOn(episodesOf(reachSpread, view), view.on) !== null
   if (spreads || word === 'worsening') return 'peripheralising'
   if (valuesBack(view, 'reach', TREND_DAYS - 1, 0).length < TREND_NEED) return 'unclear'

@@ -1,8 +1,8 @@
 import type { Day } from '../day.ts'
-import type { Level } from './assessment.ts'
+import type { Figures, Level } from './assessment.ts'
 import { LEVELS } from './assessment.ts'
-import type { Alarm, AlarmRule, AlarmsOn, Holding, StateRule } from './rule.ts'
-import { before, daysOf, rememberedOf, type View } from './view.ts'
+import type { Alarm, AlarmRule, AlarmsOn, StateRule } from './rule.ts'
+import { before, daysOf, onceOfEach, type View } from './view.ts'
 
 /** An alarm is over after so many answered days in a row without it (evidence: an episode re-arms after 7 quiet days). */
 const QUIET_ANSWERS = 7
@@ -15,8 +15,7 @@ export interface Episode {
 
 export const higherLevel = (a: Level, b: Level): Level => (LEVELS.indexOf(a) >= LEVELS.indexOf(b) ? a : b)
 
-/** The episodes of an alarm rule in the view, oldest first. A day without answer neither closes nor feeds one. */
-export const episodesOf = rememberedOf((rule: AlarmRule, view: View): Episode[] => {
+function episodesIn(rule: AlarmRule, view: View): Episode[] {
   const alarms = new Map(rule.alarms(view).map((alarm) => [alarm.day, alarm]))
   if (alarms.size === 0) return []
   const episodes: Episode[] = []
@@ -38,7 +37,13 @@ export const episodesOf = rememberedOf((rule: AlarmRule, view: View): Episode[] 
   }
   if (open.length > 0) episodes.push({ alarms: open, closed: null })
   return episodes
-})
+}
+
+/**
+ * The episodes of an alarm rule in the sixty days, oldest first; `openOn` tells how they stood on a day. A day
+ * without answer neither closes nor feeds one.
+ */
+export const episodesOf = onceOfEach(episodesIn)
 
 /** The episode open on a day, as it stood then; null where none was. */
 export function openOn(episodes: readonly Episode[], day: Day): Episode | null {
@@ -55,7 +60,9 @@ export const levelOf = (episode: Episode): Level =>
   episode.alarms.map((alarm) => alarm.level).reduce(higherLevel)
 
 /** A state that holds on the last day of the view, and since when without a break. */
-export interface Run extends Holding {
+export interface Run {
+  readonly level: Level
+  readonly figures: Figures
   readonly since: Day
 }
 
@@ -73,5 +80,5 @@ export function runOf(rule: StateRule, view: View, alarms: AlarmsOn): Run | null
     if (held !== null && held.key !== now.key) break
     if (held !== null) since = at
   }
-  return { ...now, since: view.sixty.dates[since]! }
+  return { level: now.level, figures: now.figures(), since: view.sixty.dates[since]! }
 }

@@ -3,7 +3,7 @@ import { changeAgainst } from '../trend/change.ts'
 import type { Assessment } from './assessment.ts'
 import { againstBaseline, betterThanBaseline } from './meaningful.ts'
 import type { View } from './view.ts'
-import { baseline, painWord, reachWord, weekMedian } from './weeks.ts'
+import { baseline, trendOf, weekMedian } from './weeks.ts'
 
 /** Weeks of the path: as many as lie whole within what is looked back on. */
 const PATH_WEEKS = 8
@@ -12,7 +12,7 @@ export function painFigures(view: View): Assessment['pain'] {
   const { median: median7 } = weekMedian(view, 'pain')
   const { median: medianBaseline } = baseline(view, 'pain')
   const against = changeAgainst(medianBaseline, median7)
-  const trend = painWord(view)
+  const trend = trendOf(view, 'pain')
   const claim = againstBaseline(view)
   return {
     median7,
@@ -40,7 +40,7 @@ export function reachPath(view: View): Reach[] {
 export function reachFigures(view: View): Assessment['reach'] {
   const { median: median7 } = weekMedian(view, 'reach')
   const { median: began } = baseline(view, 'reach')
-  const trend = reachWord(view)
+  const trend = trendOf(view, 'reach')
   return {
     median7,
     baseline: began,

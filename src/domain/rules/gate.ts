@@ -1,6 +1,7 @@
 import { type GateVerdict, nextAdvance } from '../ladder/gate.ts'
 import type { Ladder } from '../ladder/ladders.ts'
 import { LADDERS } from '../ladder/ladders.ts'
+import { lastAdvanceOf } from './last-advanced.ts'
 import { signsOf } from './open-signs.ts'
 import { QUIET_STEPS, silentDays } from './quiet.ts'
 import type { AlarmsOn, StateRule } from './rule.ts'
@@ -17,8 +18,8 @@ function somethingStandsAgainst(view: View, alarms: AlarmsOn): boolean {
 
 /** Asked for twice in an assessment: by the rule, and for the question that is still to be put. */
 const aheadOf = rememberedOf((ladders: readonly Ladder[], view: View): GateVerdict | null => {
-  const { decisions, gate: settings } = view.history
-  return nextAdvance({ on: view.on, days: daysOf(view), decisions, settings, ladders })
+  const advanced = lastAdvanceOf(view)?.day ?? null
+  return nextAdvance({ on: view.on, days: daysOf(view), advanced, settings: view.history.gate, ladders })
 })
 
 /** The ladder whose turn it is, with all of its gate met but perhaps the client's own "comfortable". */
@@ -44,6 +45,10 @@ export const gateRule = (ladders: readonly Ladder[] = LADDERS): StateRule => ({
   holds(view, alarms) {
     const verdict = gateVerdict(view, alarms, ladders)
     if (verdict === null || verdict.askComfort) return null
-    return { level: 'note', key: `${verdict.ladder}:${verdict.rung}`, figures: { ...verdict.figures } }
+    return {
+      level: 'note',
+      key: `${verdict.ladder}:${verdict.rung}`,
+      figures: () => ({ ...verdict.figures }),
+    }
   },
 })

@@ -1,4 +1,5 @@
 import { meaningfulPain, substantialPain } from '../trend/change.ts'
+import type { Figures } from './assessment.ts'
 import type { StateRule } from './rule.ts'
 import type { Measure, View } from './view.ts'
 import { baseline, firm, weekMedian } from './weeks.ts'
@@ -12,13 +13,15 @@ export interface AgainstBaseline {
   readonly reach: { readonly now: number; readonly baseline: number } | null
 }
 
-export function againstBaseline(view: View): AgainstBaseline {
-  const pair = (measure: Measure) => {
-    const now = firm(weekMedian(view, measure))
-    const began = firm(baseline(view, measure))
-    return now === null || began === null ? null : { now, baseline: began }
-  }
-  return { pain: pair('pain'), reach: pair('reach') }
+export const againstBaseline = (view: View): AgainstBaseline => ({
+  pain: pair(view, 'pain'),
+  reach: pair(view, 'reach'),
+})
+
+function pair(view: View, measure: Measure): { now: number; baseline: number } | null {
+  const now = firm(weekMedian(view, measure))
+  const began = firm(baseline(view, measure))
+  return now === null || began === null ? null : { now, baseline: began }
 }
 
 /** True where pain or reach is better by at least the least change that matters. */
@@ -26,6 +29,15 @@ export function betterThanBaseline({ pain, reach }: AgainstBaseline): { pain: bo
   return {
     pain: pain !== null && meaningfulPain(pain.baseline, pain.now),
     reach: reach !== null && reach.baseline - reach.now >= ZONE,
+  }
+}
+
+function figuresOf({ pain, reach }: AgainstBaseline, better: { pain: boolean; reach: boolean }): Figures {
+  return {
+    ...(better.pain && pain
+      ? { painFrom: pain.baseline, painTo: pain.now, substantial: substantialPain(pain.baseline, pain.now) }
+      : {}),
+    ...(better.reach && reach ? { reachFrom: reach.baseline, reachTo: reach.now } : {}),
   }
 }
 
@@ -43,13 +55,6 @@ export const meaningful: StateRule = {
     const against = againstBaseline(view)
     const better = betterThanBaseline(against)
     if (!better.pain && !better.reach) return null
-    const { pain, reach } = against
-    const figures = {
-      ...(better.pain && pain
-        ? { painFrom: pain.baseline, painTo: pain.now, substantial: substantialPain(pain.baseline, pain.now) }
-        : {}),
-      ...(better.reach && reach ? { reachFrom: reach.baseline, reachTo: reach.now } : {}),
-    }
-    return { level: 'note', figures }
+    return { level: 'note', figures: () => figuresOf(against, better) }
   },
 }

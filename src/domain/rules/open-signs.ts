@@ -3,7 +3,7 @@ import { type Day, daysBetween } from '../day.ts'
 import type { SignId } from '../signs/catalogue.ts'
 import { careOf } from '../signs/catalogue.ts'
 import type { History, HistoryDay, OpenSign } from './assessment.ts'
-import { remembered } from './view.ts'
+import { onceOf, remembered } from './view.ts'
 
 /** Two new `soon` signs no further apart than this count as one same-day matter. */
 const PAIR_DAYS = 14
@@ -61,22 +61,13 @@ const concernsSigns = ({ checkIn, cleared, noted }: HistoryDay): boolean =>
   cleared.length + noted.length > 0 ||
   (checkIn !== null && (checkIn.signs.length > 0 || checkIn.side !== null))
 
-const daysWithSigns = new WeakMap<History['days'], HistoryDay[]>()
+const NONE: readonly OpenSign[] = []
 
-/** The few days that concern signs, looked up once for a list of days (it is read-only), however long it is. */
-function signDays(days: History['days']): readonly HistoryDay[] {
-  const found = daysWithSigns.get(days) ?? days.filter(concernsSigns)
-  daysWithSigns.set(days, found)
-  return found
-}
-
-/**
- * The signs open at the end of a day. The one rule that looks at the whole history, since a sign stays open
- * however old it is. What is on the known list is left out; a sign and its end on one day: it has ended.
- */
-export function openSigns(history: History, on: Day): OpenSign[] {
+/** What is open at the end of a day, by the days that concern signs. */
+function openAfter(days: readonly HistoryDay[], history: History, on: Day): readonly OpenSign[] {
+  if (days.length === 0 && history.openBefore === undefined) return NONE
   const ledger = begin(history)
-  for (const day of signDays(history.days)) {
+  for (const day of days) {
     if (day.day > on) break
     const said = [...(day.checkIn?.signs ?? [])]
     if (turnedTwoSided(ledger, day.checkIn?.side ?? null)) said.push('both-legs')
@@ -86,5 +77,17 @@ export function openSigns(history: History, on: Day): OpenSign[] {
   return [...ledger.open.values()].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))
 }
 
+const signDays = ({ days }: History): HistoryDay[] => days.filter(concernsSigns)
+
+/**
+ * The signs open at the end of a day. The one rule that looks at the whole history, since a sign stays open
+ * however old it is. What is on the known list is left out; a sign and its end on one day: it has ended.
+ */
+export const openSigns = (history: History, on: Day): readonly OpenSign[] =>
+  openAfter(signDays(history), history, on)
+
+// gone through once, however long the history is
+const signDaysOf = onceOf((whole) => signDays(whole.history))
+
 /** The same for the last day of a view. */
-export const signsOf = remembered((view) => openSigns(view.history, view.on))
+export const signsOf = remembered((view) => openAfter(signDaysOf(view), view.history, view.on))

@@ -1,10 +1,8 @@
-import type { Day } from '../day.ts'
-import { alarmSum, PAIN_ALARM } from '../trend/alarm-sum.ts'
-import type { Series } from '../trend/series.ts'
-import { LONG_USUAL, usualLevel } from '../trend/usual-level.ts'
+import { type Crossing, crossings, PAIN_ALARM } from '../trend/alarm-sum.ts'
+import { LONG_USUAL } from '../trend/usual-level.ts'
 import { directionOf } from './direction.ts'
 import type { Alarm, AlarmRule } from './rule.ts'
-import { seriesOf, type View, viewOn } from './view.ts'
+import { before, type View, valuesOf } from './view.ts'
 import { weekMedian } from './weeks.ts'
 
 const { k, h, need } = PAIN_ALARM
@@ -20,13 +18,12 @@ function weekRise(view: View): number | null {
 }
 
 /** The back may complain more while the leg clears: a small rise under a retreating reach only informs. */
-function alarmOn(view: View, pain: Series, day: Day): Alarm {
-  const then = viewOn(view, day)!
+function alarmAt(view: View, { at, value, usual }: Crossing): Alarm {
+  const then = before(view, view.at - at)!
   const rise = weekRise(then)
   const centralising = rise !== null && rise < RISE_THAT_COUNTS && directionOf(then) === 'centralising'
-  const value = pain.find((point) => point.day === day)!.value
-  const usual = usualLevel(pain, day, need, LONG_USUAL)
-  return { day, level: centralising ? 'note' : 'hold', figures: { pain: value, usual, rise, centralising } }
+  const figures = { pain: value, usual, rise, centralising }
+  return { day: then.on, level: centralising ? 'note' : 'hold', figures }
 }
 
 export const painUp: AlarmRule = {
@@ -42,7 +39,6 @@ export const painUp: AlarmRule = {
   falseAlarms: 0.16,
   sees: (checkIn) => checkIn.pain !== null,
   alarms(view) {
-    const pain = seriesOf(view, 'pain')
-    return alarmSum(pain, PAIN_ALARM).map((day) => alarmOn(view, pain, day))
+    return crossings(valuesOf(view, 'pain'), PAIN_ALARM).map((crossing) => alarmAt(view, crossing))
   },
 }

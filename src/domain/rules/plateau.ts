@@ -1,7 +1,8 @@
 import { addDays, type Day } from '../day.ts'
-import { againstBaseline, betterThanBaseline } from './meaningful.ts'
+import type { Figures } from './assessment.ts'
+import { type AgainstBaseline, againstBaseline, betterThanBaseline } from './meaningful.ts'
 import type { StateRule } from './rule.ts'
-import { answersOf, beginOf, knownDays, remembered } from './view.ts'
+import { answersOf, beginOf, knownDays, onceOf } from './view.ts'
 
 const SIX_WEEKS = 42
 const FEWEST_ANSWERS = 20
@@ -14,15 +15,21 @@ interface SixWeeks {
   readonly answers: number
 }
 
-const sixWeeksOf = remembered(
-  ({ history }): SixWeeks | null => {
-    const start = history.start ?? beginOf(history)
-    if (start === null) return null
-    const over = addDays(start, SIX_WEEKS)
-    return { start, over, answers: answersOf(knownDays(history.days, start, addDays(over, -1))).length }
-  },
-  () => 0,
-)
+const sixWeeksOf = onceOf(({ history }): SixWeeks | null => {
+  const start = history.start ?? beginOf(history)
+  if (start === null) return null
+  const over = addDays(start, SIX_WEEKS)
+  return { start, over, answers: answersOf(knownDays(history.days, start, addDays(over, -1))).length }
+})
+
+const figuresOf = ({ start, answers }: SixWeeks, { pain, reach }: AgainstBaseline): Figures => ({
+  start,
+  answers,
+  painFrom: pain?.baseline ?? null,
+  painTo: pain?.now ?? null,
+  reachFrom: reach?.baseline ?? null,
+  reachTo: reach?.now ?? null,
+})
 
 // a few better days in a long plateau are noise: told again only after two weeks without it
 const BRIDGES = 14
@@ -51,14 +58,6 @@ export const plateau: StateRule = {
     // nothing left that could get better (Kamper 2010, Eur Spine J 19:1495: recovered is pain 0)
     const recovered = pain?.now === 0 && reach?.now === 0
     if (better.pain || better.reach || recovered) return null
-    const figures = {
-      start: six.start,
-      answers: six.answers,
-      painFrom: pain?.baseline ?? null,
-      painTo: pain?.now ?? null,
-      reachFrom: reach?.baseline ?? null,
-      reachTo: reach?.now ?? null,
-    }
-    return { level: 'note', figures }
+    return { level: 'note', figures: () => figuresOf(six, against) }
   },
 }

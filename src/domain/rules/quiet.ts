@@ -2,17 +2,26 @@ import { stopsDrills } from '../care.ts'
 import { daysBetween } from '../day.ts'
 import { signsOf } from './open-signs.ts'
 import type { StateRule } from './rule.ts'
-import { beginOf, daysOf, LOOK_BACK_DAYS, replied, type View } from './view.ts'
+import { beginOf, daysOf, LOOK_BACK_DAYS, onceOf, replied, type View } from './view.ts'
 
 /** Days without reply: a nudge, then the coach is told, then the client is paused (common practice). */
 export const QUIET_STEPS = { nudge: 3, coach: 5, pause: 14 } as const
+
+/** For each of the sixty days the place of the last reply up to it; -1 where there is none. */
+const lastReplies = onceOf(({ sixty }) => {
+  let last = -1
+  return sixty.days.map((day, at) => {
+    if (day?.checkIn && replied(day.checkIn)) last = at
+    return last
+  })
+})
 
 /** Days without any reply up to and with the last of the view, 60 at most; days off are days too. */
 export function silentDays(view: View): number {
   const begin = beginOf(view.history)
   if (begin === null || begin > view.on) return 0
-  const last = daysOf(view).findLast(({ checkIn }) => checkIn !== null && replied(checkIn))
-  const silent = last ? daysBetween(last.day, view.on) : daysBetween(begin, view.on) + 1
+  const last = lastReplies(view)[view.at]!
+  const silent = last >= 0 ? view.at - last : daysBetween(begin, view.on) + 1
   return Math.min(silent, LOOK_BACK_DAYS)
 }
 
@@ -37,6 +46,6 @@ export const quiet: StateRule = {
   falseAlarms: 0.65,
   holds(view) {
     const days = silentSinceLock(view)
-    return days < QUIET_STEPS.nudge ? null : { level: 'note', figures: { days } }
+    return days < QUIET_STEPS.nudge ? null : { level: 'note', figures: () => ({ days }) }
   },
 }

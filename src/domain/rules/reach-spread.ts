@@ -1,7 +1,7 @@
-import { alarmSum, REACH_ALARM } from '../trend/alarm-sum.ts'
-import { LONG_USUAL, usualLevel } from '../trend/usual-level.ts'
+import { crossings, REACH_ALARM } from '../trend/alarm-sum.ts'
+import { LONG_USUAL } from '../trend/usual-level.ts'
 import type { AlarmRule } from './rule.ts'
-import { seriesOf } from './view.ts'
+import { valuesOf } from './view.ts'
 
 const { k, h, need } = REACH_ALARM
 
@@ -18,14 +18,10 @@ export const reachSpread: AlarmRule = {
   falseAlarms: 0.23,
   sees: (checkIn) => checkIn.reach !== null,
   alarms(view) {
-    const reach = seriesOf(view, 'reach')
-    return alarmSum(reach, REACH_ALARM).map((day) => ({
-      day,
+    return crossings(valuesOf(view, 'reach'), REACH_ALARM).map(({ at, value, usual }) => ({
+      day: view.sixty.dates[at]!,
       level: 'ease-back',
-      figures: {
-        reach: reach.find((point) => point.day === day)!.value,
-        usual: usualLevel(reach, day, need, LONG_USUAL),
-      },
+      figures: { reach: value, usual },
     }))
   },
 }

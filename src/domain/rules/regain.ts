@@ -1,4 +1,4 @@
-import { daysBetween } from '../day.ts'
+import { type Day, daysBetween } from '../day.ts'
 import type { Series } from '../trend/series.ts'
 import type { Alarm, AlarmRule } from './rule.ts'
 import { seriesOf } from './view.ts'
@@ -7,12 +7,19 @@ const BELOW_KNEE = 5
 const ABOVE_DAYS = 14
 const ABOVE_ANSWERS = 7
 
-/** True where the reach had stayed above for 14 days, 7 of them answered, when it went below at point n. */
-function afterStretchAbove(reach: Series, n: number): boolean {
-  let first = n
-  while (first > 0 && reach[first - 1]!.value < BELOW_KNEE) first -= 1
-  const answers = n - first
-  return answers >= ABOVE_ANSWERS && daysBetween(reach[first]!.day, reach[n]!.day) >= ABOVE_DAYS
+/** The days on which the reach went below after it had stayed above for 14 days, 7 of them answered. */
+function returns(reach: Series): Day[] {
+  let above = 0
+  return reach.flatMap(({ day, value }, n): Day[] => {
+    if (value < BELOW_KNEE) {
+      above += 1
+      return []
+    }
+    const first = reach[n - above]!.day
+    const long = above >= ABOVE_ANSWERS && daysBetween(first, day) >= ABOVE_DAYS
+    above = 0
+    return long ? [day] : []
+  })
 }
 
 export const regain: AlarmRule = {
@@ -29,17 +36,12 @@ export const regain: AlarmRule = {
   sees: (checkIn) => checkIn.reach !== null,
   alarms(view) {
     const reach = seriesOf(view, 'reach')
-    return reach.flatMap(({ day, value }, n): Alarm[] => {
+    const firsts = returns(reach)
+    return reach.flatMap(({ day, value }): Alarm[] => {
       if (value < BELOW_KNEE) return []
-      const first = reach.findIndex(
-        (point, m) =>
-          m < n &&
-          point.value >= BELOW_KNEE &&
-          daysBetween(point.day, day) <= ABOVE_DAYS &&
-          afterStretchAbove(reach, m),
-      )
-      if (first < 0) return []
-      return [{ day, level: 'hold', figures: { reach: value, firstDay: reach[first]!.day } }]
+      const firstDay = firsts.find((first) => first < day && daysBetween(first, day) <= ABOVE_DAYS)
+      if (firstDay === undefined) return []
+      return [{ day, level: 'hold', figures: { reach: value, firstDay } }]
     })
   },
 }

@@ -38,7 +38,8 @@ export interface AlarmRule extends RuleInfo {
 /** What a state rule found on a day. */
 export interface Holding {
   readonly level: Level
-  readonly figures: Figures
+  /** Made only for the day that is asked about: a state is followed back over many days by its key alone. */
+  figures(): Figures
   /** A change of it begins a new episode (improving to worsening, another ladder). */
   readonly key?: string
 }

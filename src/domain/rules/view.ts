@@ -1,6 +1,6 @@
 import { answered, type CheckIn } from '../checkin.ts'
-import { addDays, type Day, daysFrom } from '../day.ts'
-import { rank } from '../reach.ts'
+import { addDays, type Day, daysBetween, daysFrom } from '../day.ts'
+import { type Reach, rank } from '../reach.ts'
 import type { Point, Series } from '../trend/series.ts'
 import type { History, HistoryDay } from './assessment.ts'
 
@@ -16,6 +16,8 @@ export interface Sixty {
   readonly reach: readonly (number | null)[]
   /** The known days of the first 7 dates of the history, by which a baseline is found where none is given. */
   readonly firstWeek: readonly HistoryDay[]
+  /** What was found so far, by what found it (on the days themselves: weak maps keep the garbage collector busy). */
+  readonly kept: Map<object, unknown>
 }
 export type Measure = 'pain' | 'reach'
 
@@ -46,15 +48,21 @@ export function indexFrom(days: readonly HistoryDay[], day: Day): number {
 export const knownDays = (days: readonly HistoryDay[], first: Day, last: Day): HistoryDay[] =>
   days.slice(indexFrom(days, first), indexFrom(days, addDays(last, 1)))
 
+const reachRank = (reach: Reach | null | undefined): number | null => (reach ? rank(reach) : null)
+
 export function viewOf(history: History, on: Day): View {
   const dates = daysFrom(addDays(on, 1 - LOOK_BACK_DAYS), on)
-  const known = new Map(knownDays(history.days, dates[0]!, on).map((day) => [day.day, day]))
-  const days = dates.map((date) => known.get(date))
+  const days: (HistoryDay | undefined)[] = Array(LOOK_BACK_DAYS).fill(undefined)
+  let at = 0
+  for (const day of knownDays(history.days, dates[0]!, on)) {
+    while (dates[at]! < day.day) at += 1
+    days[at] = day
+  }
   const pain = days.map((day) => day?.checkIn?.pain ?? null)
-  const reach = days.map((day) => (day?.checkIn?.reach ? rank(day.checkIn.reach) : null))
+  const reach = days.map((day) => reachRank(day?.checkIn?.reach))
   const begin = history.days[0]?.day
   const firstWeek = begin === undefined ? [] : knownDays(history.days, begin, addDays(begin, 6))
-  const sixty = { dates, days, pain, reach, firstWeek }
+  const sixty = { dates, days, pain, reach, firstWeek, kept: new Map<object, unknown>() }
   return { history, on, at: LOOK_BACK_DAYS - 1, sixty, cut: begin !== undefined && begin < dates[0]! }
 }
 
@@ -67,6 +75,12 @@ const asOf = ({ history, sixty, cut }: View, at: number): View => ({
   cut,
 })
 
+/** Place of a date among those of the view; -1 where it lies outside. */
+function placeOf(view: View, day: Day): number {
+  const at = daysBetween(view.sixty.dates[0]!, day)
+  return at < 0 || at > view.at ? -1 : at
+}
+
 /** The same view as it was so many days before; null where that lies before the sixty days. */
 export function before(view: View, back: number): View | null {
   const at = view.at - back
@@ -75,17 +89,12 @@ export function before(view: View, back: number): View | null {
 
 /** The same view as it was on one of its dates; null where it lies outside. */
 export function viewOn(view: View, day: Day): View | null {
-  const at = view.sixty.dates.lastIndexOf(day, view.at)
+  const at = placeOf(view, day)
   return at < 0 ? null : asOf(view, at)
 }
 
-/** The known days of the view, in order. */
-export const daysOf = (view: View): HistoryDay[] =>
-  view.sixty.days.slice(0, view.at + 1).filter((day) => day !== undefined)
-
 /** What is known of one of the view's dates. */
-export const dayOn = (view: View, day: Day): HistoryDay | undefined =>
-  view.sixty.days[view.sixty.dates.lastIndexOf(day, view.at)]
+export const dayOn = (view: View, day: Day): HistoryDay | undefined => view.sixty.days[placeOf(view, day)]
 
 /** The answered values of the days from so many days back to so many days back, both included, oldest first. */
 export function valuesBack(view: View, measure: Measure, from: number, to: number): number[] {
@@ -96,6 +105,12 @@ export function valuesBack(view: View, measure: Measure, from: number, to: numbe
     if (value !== null) values.push(value)
   }
   return values
+}
+
+/** One value a date of the view, oldest first; null: not answered. */
+export function valuesOf(view: View, measure: Measure): readonly (number | null)[] {
+  const all = view.sixty[measure]
+  return view.at === all.length - 1 ? all : all.slice(0, view.at + 1)
 }
 
 /** The answered check-ins among the days, in order. */
@@ -113,33 +128,62 @@ export function beginOf(history: History): Day | null {
   return [first, history.start].sort()[0]!
 }
 
-/**
- * Keeps what was found for a day of a view. Every assessment has its own sixty days, so nothing goes stale.
- * @param day by which it is kept: the place of the view's last day, or one number for days that give the same
- */
-export function remembered<T>(find: (view: View) => T, day = (view: View) => view.at): (view: View) => T {
-  const found = new WeakMap<Sixty, Map<number, { readonly value: T }>>()
+/** Keeps what was found for a day of a view. Every assessment has its own sixty days, so nothing goes stale. */
+export function remembered<T extends object | null>(find: (view: View) => T): (view: View) => T {
   return (view) => {
-    const byDay = found.get(view.sixty) ?? new Map<number, { readonly value: T }>()
-    const known = byDay.get(day(view))
-    if (known) return known.value
-    const fresh = { value: find(view) }
-    found.set(view.sixty, byDay.set(day(view), fresh))
-    return fresh.value
+    const { kept } = view.sixty
+    let byPlace = kept.get(find) as T[] | undefined
+    if (byPlace === undefined) {
+      byPlace = []
+      kept.set(find, byPlace)
+    }
+    const known = byPlace[view.at]
+    if (known !== undefined) return known
+    const fresh = find(view)
+    byPlace[view.at] = fresh
+    return fresh
   }
 }
 
-/** The same of something else as well: a rule, the ladders of a practice, a measure. */
-export function rememberedOf<K extends object, T>(find: (of: K, view: View) => T): (of: K, view: View) => T {
-  const found = new WeakMap<K, (view: View) => T>()
+/** Keeps what was found for all sixty days at once, whichever of them is asked about. */
+export function onceOf<T extends object | null>(find: (whole: View) => T): (view: View) => T {
+  return (view) => {
+    const { kept } = view.sixty
+    const known = kept.get(find) as T | undefined
+    if (known !== undefined) return known
+    const fresh = find(asOf(view, LOOK_BACK_DAYS - 1))
+    kept.set(find, fresh)
+    return fresh
+  }
+}
+
+/** A function of its own for each thing (a rule, the ladders of a practice), made at its first use. */
+function forEach<K extends object, T>(make: (of: K) => (view: View) => T): (of: K, view: View) => T {
+  const made = new WeakMap<K, (view: View) => T>()
   return (of, view) => {
-    const known = found.get(of)
+    const known = made.get(of)
     if (known) return known(view)
-    const fresh = remembered((seen) => find(of, seen))
-    found.set(of, fresh)
+    const fresh = make(of)
+    made.set(of, fresh)
     return fresh(view)
   }
 }
+
+/** As `remembered`, of something else as well. */
+export const rememberedOf = <K extends object, T extends object | null>(find: (of: K, view: View) => T) =>
+  forEach((of: K) => remembered((view) => find(of, view)))
+
+/** As `onceOf`, of something else as well. */
+export const onceOfEach = <K extends object, T extends object | null>(find: (of: K, whole: View) => T) =>
+  forEach((of: K) => onceOf((whole) => find(of, whole)))
+
+const allDays = onceOf(({ sixty }) => sixty.days.filter((day) => day !== undefined))
+
+/** The known days of the view, in order. */
+export const daysOf = remembered((view): readonly HistoryDay[] => {
+  const all = allDays(view)
+  return view.at === LOOK_BACK_DAYS - 1 ? all : all.slice(0, indexFrom(all, view.sixty.dates[view.at + 1]!))
+})
 
 const series = (measure: Measure) =>
   remembered((view): Series => {

@@ -1,8 +1,9 @@
 import { rank } from '../reach.ts'
 import { median } from '../trend/median.ts'
-import { LEAST_CHANGE, weeklyWord } from '../trend/weekly-word.ts'
+import { slidingWords } from '../trend/sliding-words.ts'
+import { LEAST_CHANGE, type TrendWord, type WeeklyWord, weeklyWord } from '../trend/weekly-word.ts'
 import type { HistoryDay } from './assessment.ts'
-import { type Measure, remembered, seriesOf, type View } from './view.ts'
+import { type Measure, onceOf, remembered, seriesOf, type View } from './view.ts'
 
 /** Fewest answers of a week for its median to carry a claim (4 in the comparison of rules by simulation). */
 const WEEK_NEED = 4
@@ -44,11 +45,7 @@ export function slidingWeeks(values: readonly (number | null)[]): WeekMedian[] {
   })
 }
 
-const sliding = (measure: Measure) =>
-  remembered(
-    ({ sixty }) => slidingWeeks(sixty[measure]),
-    () => 0,
-  )
+const sliding = (measure: Measure) => onceOf(({ sixty }) => slidingWeeks(sixty[measure]))
 const WEEKS = { pain: sliding('pain'), reach: sliding('reach') }
 
 /** Of the 7 days that end so many days before the last of the view. */
@@ -63,31 +60,49 @@ const measured = ({ checkIn }: HistoryDay, measure: Measure): number | null => {
   return checkIn?.reach ? rank(checkIn.reach) : null
 }
 
-/** The first 7 days of the history, as far as they lie up to the view's last day. */
-const firstWeek = (measure: Measure) =>
-  remembered(
-    (view): WeekMedian => {
-      const days = view.sixty.firstWeek.filter(({ day }) => day <= view.on)
-      const values = days.flatMap((day) => measured(day, measure) ?? [])
+/** The median of the first one, two ... known days among the first 7 of the history. */
+const beginnings = (measure: Measure) =>
+  onceOf(({ sixty: { firstWeek } }): WeekMedian[] =>
+    firstWeek.map((_, last) => {
+      const values = firstWeek.slice(0, last + 1).flatMap((day) => measured(day, measure) ?? [])
       return { median: median(values), n: values.length }
-    },
-    // once it is whole it stays the same
-    (view) => ((view.sixty.firstWeek.at(-1)?.day ?? '') <= view.on ? -1 : view.at),
+    }),
   )
-const FIRST_WEEK = { pain: firstWeek('pain'), reach: firstWeek('reach') }
+const BEGINNINGS = { pain: beginnings('pain'), reach: beginnings('reach') }
+
+/** The first 7 days of the history, as far as they lie up to the view's last day. */
+function firstWeek(view: View, measure: Measure): WeekMedian {
+  const { firstWeek: days } = view.sixty
+  let known = days.length
+  while (known > 0 && days[known - 1]!.day > view.on) known -= 1
+  return BEGINNINGS[measure](view)[known - 1] ?? NOTHING
+}
 
 /**
  * Where pain (0..10) or reach (rank 0..6) began: the baseline of screening, which carries a claim by itself,
  * else the median of the first 7 days.
  */
-export function baseline(view: View, measure: Measure): WeekMedian {
-  const given = view.history.baseline
-  const value = measure === 'pain' ? given?.pain : given?.reach && rank(given.reach)
-  return value == null ? FIRST_WEEK[measure](view) : { median: value, n: WEEK_NEED }
-}
+export const baseline = (view: View, measure: Measure): WeekMedian =>
+  GIVEN[measure](view) ?? firstWeek(view, measure)
 
-/** The weekly words of the 28 days up to the view's last, with their figures. */
-export const painWord = remembered((view) => weeklyWord(seriesOf(view, 'pain'), view.on, LEAST_CHANGE.pain))
-export const reachWord = remembered((view) =>
-  weeklyWord(seriesOf(view, 'reach'), view.on, LEAST_CHANGE.reach),
-)
+const given = (measure: Measure) =>
+  onceOf(({ history }): WeekMedian | null => {
+    const began = history.baseline
+    const value = measure === 'pain' ? began?.pain : began?.reach && rank(began.reach)
+    return value == null ? null : { median: value, n: WEEK_NEED }
+  })
+const GIVEN = { pain: given('pain'), reach: given('reach') }
+
+const words = (measure: Measure) => onceOf(({ sixty }) => slidingWords(sixty[measure], LEAST_CHANGE[measure]))
+const WORDS = { pain: words('pain'), reach: words('reach') }
+
+/** The weekly word of the 28 days up to the view's last; null with too few answers. */
+export const wordOf = (view: View, measure: Measure): TrendWord | null =>
+  WORDS[measure](view)[view.at] ?? null
+
+const trend = (measure: Measure) =>
+  remembered((view) => weeklyWord(seriesOf(view, measure), view.on, LEAST_CHANGE[measure]))
+const TRENDS = { pain: trend('pain'), reach: trend('reach') }
+
+/** The same with its figures, which cost far more than the word. */
+export const trendOf = (view: View, measure: Measure): WeeklyWord => TRENDS[measure](view)

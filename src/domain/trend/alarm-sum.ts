@@ -1,7 +1,7 @@
-import { type Day, daysBetween } from '../day.ts'
-import { type Held, oneSidedSum } from './one-sided-sum.ts'
+import { addDays, type Day, daysBetween } from '../day.ts'
+import { oneSidedSum } from './one-sided-sum.ts'
 import type { Series } from './series.ts'
-import { LONG_USUAL, type Span } from './usual-level.ts'
+import { LONG_USUAL, type Span, usualLevels } from './usual-level.ts'
 
 export interface AlarmSettings {
   /** Allowance over the usual level, in units of the scale. */
@@ -22,28 +22,35 @@ export interface AlarmSettings {
 export const PAIN_ALARM: AlarmSettings = { k: 1, h: 3.25, need: 10 }
 export const REACH_ALARM: AlarmSettings = { k: 0.5, h: 1.5, need: 6 }
 
-/** Each point with its usual level. Both ends of the span only move on, so the cost grows with the points alone. */
-function heldToUsual(series: Series, need: number, over: Span): Held[] {
-  const start = series[0]?.day
-  if (start === undefined) return []
-  const at = series.map((point) => daysBetween(start, point.day))
-  let first = 0
-  let past = 0
-  let total = 0
-  return series.map(({ value }, n) => {
-    const last = at[n]! - over.gap
-    for (; past < n && at[past]! <= last; past += 1) total += series[past]!.value
-    for (; first < past && at[first]! <= last - over.days; first += 1) total -= series[first]!.value
-    const count = past - first
-    return { value, level: count > 0 && count >= need ? total / count : null }
-  })
+/** A date, by its place in the run, on which the sum crosses h. */
+export interface Crossing {
+  readonly at: number
+  readonly value: number
+  readonly usual: number
 }
 
 /**
- * The alarm sum: a one-sided sum of the answers over the person's own usual level.
- * @returns the days on which it crosses h; it then starts again at 0
+ * The alarm sum: a one-sided sum of the answers over the person's own usual level; after a crossing it starts
+ * again at 0.
+ * @param values one a date; null: not answered
  */
+export function crossings(
+  values: readonly (number | null)[],
+  settings: AlarmSettings,
+  over: Span = LONG_USUAL,
+): Crossing[] {
+  const levels = usualLevels(values, settings.need, over)
+  const held = values.map((value, at) => ({ value: value ?? 0, level: value === null ? null : levels[at]! }))
+  return oneSidedSum(held, settings.k, settings.h).flatMap(({ alarm }, at) =>
+    alarm ? [{ at, value: values[at]!, usual: levels[at]! }] : [],
+  )
+}
+
+/** The same for answers with their dates: the days on which the sum crosses h. */
 export function alarmSum(series: Series, settings: AlarmSettings, over: Span = LONG_USUAL): Day[] {
-  const steps = oneSidedSum(heldToUsual(series, settings.need, over), settings.k, settings.h)
-  return series.filter((_, n) => steps[n]!.alarm).map((point) => point.day)
+  const first = series[0]?.day
+  if (first === undefined) return []
+  const values: (number | null)[] = Array(daysBetween(first, series.at(-1)!.day) + 1).fill(null)
+  for (const { day, value } of series) values[daysBetween(first, day)] = value
+  return crossings(values, settings, over).map(({ at }) => addDays(first, at))
 }

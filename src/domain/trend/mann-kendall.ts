@@ -23,13 +23,18 @@ function groupSizes(values: readonly number[]): number[] {
 const pairs = (n: number): number => (n * n - n) / 2
 const weight = (n: number): number => (n * n - n) * (2 * n + 5)
 
-/** Variance of s for n values with such groups of ties (Kendall 1975): (n(n-1)(2n+5) - sum over groups) / 18. */
+/** Variance of s for n values with such groups of ties (Kendall 1975): (n(n-1)(2n+5) - sum over groups) / 18; groups of one count nothing. */
 export function tiedVariance(n: number, ...groups: readonly (readonly number[])[]): number {
-  const ties = groups.flat().reduce((sum, size) => sum + weight(size), 0)
+  let ties = 0
+  for (const group of groups) for (const size of group) ties += weight(size)
   return (weight(n) - ties) / 18
 }
 
 export const tieGroups = (values: readonly number[]): number[] => groupSizes(values).filter((n) => n > 1)
+
+/** s in standard deviations, one unit nearer to 0 (continuity); 0 where the variance is 0. */
+export const zOf = (s: number, variance: number): number =>
+  variance > 0 ? (s - Math.sign(s)) / Math.sqrt(variance) : 0
 
 function score(values: readonly number[]): number {
   let s = 0
@@ -49,7 +54,7 @@ export function mannKendall(values: readonly number[], varianceFactor = 1): Mann
   const s = score(values)
   const ties = tieGroups(values)
   const variance = tiedVariance(n, ties) * varianceFactor
-  const z = variance > 0 ? (s - Math.sign(s)) / Math.sqrt(variance) : 0
+  const z = zOf(s, variance)
   const untied = pairs(n) - ties.reduce((sum, size) => sum + pairs(size), 0)
   const tau = untied > 0 ? s / Math.sqrt(pairs(n) * untied) : null
   return { s, variance, z, p: twoSidedP(z), tau }

@@ -1,7 +1,11 @@
 /** Middle value; for an even count the mean of the two in the middle. Null for no values. Order free. */
 export function median(values: readonly number[]): number | null {
-  if (values.length === 0) return null
-  const sorted = [...values].sort((a, b) => a - b)
+  return middleOf([...values].sort((a, b) => a - b))
+}
+
+/** The same of values that are in rising order already. */
+export function middleOf(sorted: ArrayLike<number>): number | null {
+  if (sorted.length === 0) return null
   const half = Math.floor(sorted.length / 2)
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
 }

@@ -1,5 +1,5 @@
 import { tiedVariance, tieGroups } from './mann-kendall.ts'
-import { median } from './median.ts'
+import { middleOf } from './median.ts'
 import { zOfConfidence } from './normal.ts'
 
 export interface Slope {
@@ -10,15 +10,18 @@ export interface Slope {
 }
 
 /** Slopes of all pairs on different days, in rising order. */
-export function pairSlopes(days: readonly number[], values: readonly number[]): number[] {
-  const slopes: number[] = []
+export function pairSlopes(days: readonly number[], values: readonly number[]): Float64Array {
+  const slopes = new Float64Array((days.length * (days.length - 1)) / 2)
+  let n = 0
   for (let j = 1; j < days.length; j += 1) {
     for (let i = 0; i < j; i += 1) {
       const apart = days[j]! - days[i]!
-      if (apart !== 0) slopes.push((values[j]! - values[i]!) / apart)
+      if (apart === 0) continue
+      slopes[n] = (values[j]! - values[i]!) / apart
+      n += 1
     }
   }
-  return slopes.sort((a, b) => a - b)
+  return slopes.subarray(0, n).sort()
 }
 
 /** Halves go to the even neighbour, as the reference implementation (numpy) rounds. */
@@ -40,7 +43,7 @@ export function theilSen(
   confidence = 0.95,
 ): Slope | null {
   const slopes = pairSlopes(days, values)
-  const slope = median(slopes)
+  const slope = middleOf(slopes)
   if (slope === null) return null
   const variance = tiedVariance(values.length, tieGroups(days), tieGroups(values))
   const spread = zOfConfidence(confidence) * Math.sqrt(Math.max(0, variance))

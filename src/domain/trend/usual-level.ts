@@ -22,3 +22,19 @@ export function usualLevel(series: Series, on: Day, need: number, span: Span = U
   const values = valuesOf(window(series, addDays(on, -span.gap), span.days))
   return values.length >= need ? mean(values) : null
 }
+
+/**
+ * The usual level on each of a run of dates, in one pass: both ends of the span move on by a day.
+ * @param values one a date; null: not answered
+ */
+export function usualLevels(values: readonly (number | null)[], need: number, span: Span): (number | null)[] {
+  let total = 0
+  let count = 0
+  return values.map((_, at) => {
+    const entering = values[at - span.gap] ?? null
+    const leaving = values[at - span.gap - span.days] ?? null
+    total += (entering ?? 0) - (leaving ?? 0)
+    count += Number(entering !== null) - Number(leaving !== null)
+    return count > 0 && count >= need ? total / count : null
+  })
+}

@@ -1,13 +1,12 @@
 import { addDays, type Day, daysBetween } from '../day.ts'
 import { mannKendall } from './mann-kendall.ts'
-import { mean } from './median.ts'
 import { between, type Series, valuesOf, window } from './series.ts'
 import { theilSen } from './theil-sen.ts'
 
 export const TREND_DAYS = 28
 export const TREND_NEED = 10
 /** Answers follow the day before; chosen by simulation: each word is then wrong in about 2 % of stable weeks. */
-const VARIANCE_FACTOR = 1.7
+export const VARIANCE_FACTOR = 1.7
 const Z_LIMIT = 1.96
 /** Fewest answers in the first and in the last 7 days for their means to be compared. */
 const END_NEED = 3
@@ -31,11 +30,21 @@ export interface WeeklyWord {
   readonly n: number
 }
 
-function name(points: Series, on: Day, z: number, leastChange: number): TrendWord | null {
-  const first = valuesOf(between(points, addDays(on, 1 - TREND_DAYS), addDays(on, 7 - TREND_DAYS)))
-  const last = valuesOf(window(points, on, 7))
-  if (first.length < END_NEED || last.length < END_NEED) return null
-  const change = mean(last)! - mean(first)!
+/** Sum and number of the answers of the first or the last 7 of the 28 days. */
+export interface End {
+  readonly sum: number
+  readonly n: number
+}
+
+const endOf = (points: Series): End => ({
+  sum: points.reduce((sum, { value }) => sum + value, 0),
+  n: points.length,
+})
+
+/** The word for a z of Mann-Kendall; null where an end has too few answers for the two to be compared. */
+export function nameTrend(z: number, first: End, last: End, leastChange: number): TrendWord | null {
+  if (first.n < END_NEED || last.n < END_NEED) return null
+  const change = last.sum / last.n - first.sum / first.n
   if (z > Z_LIMIT && change >= leastChange) return 'worsening'
   if (z < -Z_LIMIT && change <= -leastChange) return 'improving'
   return 'steady'
@@ -53,5 +62,7 @@ export function weeklyWord(series: Series, on: Day, leastChange: number): Weekly
     values,
   )!
   const [slope, low, high] = [perDay.slope * 7, perDay.low * 7, perDay.high * 7]
-  return { word: name(points, on, z, leastChange), z, p, slope, low, high, n }
+  const first = endOf(between(points, addDays(on, 1 - TREND_DAYS), addDays(on, 7 - TREND_DAYS)))
+  const word = nameTrend(z, first, endOf(window(points, on, 7)), leastChange)
+  return { word, z, p, slope, low, high, n }
 }

@@ -2,18 +2,24 @@ import { describe, expect, it } from 'vitest'
 import { type GateFacts, gates, nextAdvance } from '../../../src/domain/ladder/gate.ts'
 import { LADDERS } from '../../../src/domain/ladder/ladders.ts'
 import { DEFAULT_GATE } from '../../../src/domain/ladder/plan.ts'
+import { lastAdvance, risesOf } from '../../../src/domain/ladder/rises.ts'
+import type { History } from '../../../src/domain/rules/assessment.ts'
 import { day, type Entry, historyDay, times } from '../rules/build.ts'
 
 const RUNGS = { extension: 1 }
+type Decided = Pick<History, 'decisions'>
 
 /** Days on the rung; the client says "comfortable" on the last of them unless told otherwise. */
-function facts(entries: readonly (Entry | null)[], more: Partial<GateFacts> = {}): GateFacts {
+function facts(entries: readonly (Entry | null)[], more: Partial<GateFacts & Decided> = {}): GateFacts {
   const days = entries.map((entry, n) =>
     historyDay(n + 1, entry && { rungs: RUNGS, comfort: n === entries.length - 1 ? true : null, ...entry }),
   )
-  return { on: day(entries.length), days, decisions: [], settings: DEFAULT_GATE, ladders: LADDERS, ...more }
+  const on = day(entries.length)
+  const { decisions = [], ...given } = more
+  const advanced = lastAdvance(risesOf(days), decisions, on)?.day ?? null
+  return { on, days, advanced, settings: DEFAULT_GATE, ladders: LADDERS, ...given }
 }
-const missing = (entries: readonly (Entry | null)[], more: Partial<GateFacts> = {}) =>
+const missing = (entries: readonly (Entry | null)[], more: Partial<GateFacts & Decided> = {}) =>
   gates(facts(entries, more))[0]?.missing
 
 describe('the gate to the next rung', () => {
