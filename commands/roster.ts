@@ -1,10 +1,8 @@
-import { rollCall } from '../src/domain/digest/attention.ts'
-import { dayAt } from '../src/domain/local-time.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
-import { cardOf } from '../src/engine/digest.ts'
+import { rosterPage } from '../src/engine/roster.ts'
 
-/** Who needs the coach, who can move on, the rest: each with one line. */
+/** Who needs the coach, who can move on, the rest: each with one line, a page at a time. */
 export const roster: PracticeCommand = {
   name: 'roster',
   who: 'coach-practice',
@@ -12,8 +10,6 @@ export const roster: PracticeCommand = {
   async run({ tx, practice, now, texts, textsFor, ladders }) {
     const files = await tx.roster(practice!.id)
     if (files.length === 0) return plain(texts.commands.noClients, null)
-    const facts = files.map((file) => cardOf(file, now, { textsFor, ladders }, 'roster').facts)
-    const pages = texts.digest.rollCall(rollCall(facts), dayAt(now, practice!.zone))
-    return { ...plain(pages.join('\n'), null), kind: 'roll-call' }
+    return rosterPage({ practice: practice!, files, now, textsFor, ladders }, 0)
   },
 }

@@ -4,6 +4,7 @@ import { afterPress } from './check-in.ts'
 import { applyAct } from './client-acts.ts'
 import { coachAct } from './coach-acts.ts'
 import type { Draft } from './draft.ts'
+import { isCoach, onDesk } from './desk.ts'
 import { consent } from './enrol.ts'
 import type { Choice, FormFilled } from './event.ts'
 import { checkInFilled } from './form-filled.ts'
@@ -13,8 +14,10 @@ import type { ClientFile, Handled, Tx } from './ports.ts'
 import { backToScreening } from './press.ts'
 import { trail } from './record.ts'
 import type { OutboxRow } from './rows.ts'
+import { recordPage, recordWish } from './record-page.ts'
 import { screeningForm } from './screening.ts'
 import { drillsWithheld } from './status.ts'
+import { keepChoices } from './shown.ts'
 
 const NOTHING: Handled = { answer: null }
 
@@ -29,28 +32,48 @@ async function find(tx: Tx, event: Choice | FormFilled): Promise<Found | null> {
   const row = await tx.outbox(event.outbox)
   const file = row?.clientId ? await tx.client(row.clientId) : null
   if (!row || !file) return null
-  if (row.body.address.to === 'client')
-    return row.body.address.user === event.actor.user ? { row, file, by: 'client' } : null
-  return isCoach(file, event.actor) ? { row, file, by: 'coach' } : null
+  const { address } = row.body
+  if (address.to === 'client') return address.user === event.actor.user ? { row, file, by: 'client' } : null
+  if (address.only !== undefined && address.only !== event.actor.user) return null
+  return isCoach(file.practice, event.actor) ? { row, file, by: 'coach' } : null
 }
-
-export const isCoach = ({ practice }: ClientFile, actor: Choice['actor']): boolean =>
-  practice.coachRole !== null && actor.guild === practice.guild && actor.roles.includes(practice.coachRole)
 
 export async function onChoice(parts: EngineParts, tx: Tx, event: Choice, now: Date): Promise<Handled> {
   const found = await find(tx, event)
-  if (!found) return { answer: plain(parts.textsFor('en').client.notYours, null, true) }
+  if (!found) return (await onDesk(parts, tx, event, now)) ?? notYours(parts)
   const draft = draftOf(parts, found.file, now, event.id)
-  const answer =
-    found.by === 'coach' ? pressedByCoach(draft, found.row, event) : pressedByClient(draft, found.row, event)
+  if (found.by === 'coach') return byCoach(tx, draft, found.row, event)
+  const answer = pressedByClient(draft, found.row, event)
   await commit(tx, draft)
   return { answer }
 }
 
-function pressedByCoach(draft: Draft, row: OutboxRow, event: Choice): Answer | null {
-  const done = coachAct(draft, event.act, `<@${event.actor.user}>`)
+const notYours = (parts: EngineParts): Handled => ({
+  answer: plain(parts.textsFor('en').client.notYours, null, true),
+})
+
+/** A press or form of a coach's on a message about a client. */
+async function byCoach(tx: Tx, draft: Draft, row: OutboxRow, event: Choice | FormFilled): Promise<Handled> {
+  const { address } = row.body
+  const only = address.to !== 'client' && address.only !== undefined
+  const answer =
+    event.act.do === 'record'
+      ? await recordPage(tx, draft, recordWish(event.act), !only)
+      : pressedByCoach(draft, row, event)
+  await commit(tx, draft)
+  if (!answer) return NOTHING
+  const to = { practice: draft.file.practice, clientId: draft.client.id, cause: event.id, now: draft.now }
+  const alone = only || answer.privately ? event.actor.user : null
+  return { answer: await keepChoices(tx, answer, { ...to, only: alone, in: address }) }
+}
+
+function pressedByCoach(draft: Draft, row: OutboxRow, event: Choice | FormFilled): Answer | null {
+  const filled = event.kind === 'form' ? event.filled : null
+  const done = coachAct(draft, event.act, `<@${event.actor.user}>`, filled)
   if (!done) return null
-  return plain(done.shows ? done.text : `${row.body.text}\n\n${done.text}`, draft.client.ref, done.shows)
+  const text = done.shows || row.body.text === '' ? done.text : `${row.body.text}\n\n${done.text}`
+  const answer = plain(text, draft.client.ref, done.shows)
+  return done.choices ? { ...answer, choices: done.choices } : answer
 }
 
 function pressedByClient(draft: Draft, row: OutboxRow, event: Choice): Answer | null {
@@ -88,8 +111,9 @@ const withoutDrills = (draft: Draft, row: OutboxRow): string =>
 
 export async function onForm(parts: EngineParts, tx: Tx, event: FormFilled, now: Date): Promise<Handled> {
   const found = await find(tx, event)
-  if (found?.by !== 'client') return { answer: plain(parts.textsFor('en').client.notYours, null, true) }
+  if (!found) return notYours(parts)
   const draft = draftOf(parts, found.file, now, event.id)
+  if (found.by === 'coach') return byCoach(tx, draft, found.row, event)
   if (event.act.do === 'screening') {
     if (draft.client.stage === 'screening') screeningForm(draft, event.filled)
   } else if (event.act.do === 'check-in' || event.act.do === 'put-right') checkInFilled(draft, event)

@@ -5,8 +5,8 @@ import { closeAlert, OUTCOMES, type Outcome, openAlerts, takeUp } from './alert.
 import { noteSign } from './clear.ts'
 import { DECISIONS, decide, decisionProblem, isStale, undo, type Wish } from './decide.ts'
 import type { Draft } from './draft.ts'
-import type { Act, Button } from './message.ts'
-import { recordText } from './record-text.ts'
+import type { Filled } from './event.ts'
+import type { Act, Button, Choices } from './message.ts'
 import { isLocked } from './status.ts'
 import { assessOn } from './watch.ts'
 
@@ -15,12 +15,15 @@ export interface CoachNoted {
   readonly text: string
   /** True where it only shows something, in private: the message itself stays as it is. */
   readonly shows: boolean
+  /** Take the place of those that the message had. */
+  readonly choices?: Choices
 }
 const said = (text: string): CoachNoted => ({ text, shows: false })
 const shown = (text: string): CoachNoted => ({ text, shows: true })
 
 /** A press by somebody with the coach role on a message about a client. */
-export function coachAct(draft: Draft, act: Act, by: string): CoachNoted | null {
+export function coachAct(draft: Draft, act: Act, by: string, filled: Filled | null): CoachNoted | null {
+  if (filled !== null) return null
   switch (act.do) {
     case 'take-up':
       return takeUpPressed(draft, String(act.alert), by)
@@ -34,8 +37,6 @@ export function coachAct(draft: Draft, act: Act, by: string): CoachNoted | null 
       return notedPressed(draft, String(act.sign), by)
     case 'why':
       return shown(why(draft, act.on as Day))
-    case 'record':
-      return shown(recordText(draft, draft.forCoach))
     default:
       return null
   }

@@ -31,7 +31,8 @@ export interface ClientCommand extends Declaration {
 /** For the coach, about one client named by the option `client`. */
 export interface CoachCommand extends Declaration {
   readonly who: 'coach'
-  run(draft: Draft, command: Command): Answer
+  /** What is not in the client's file is read through the transaction. */
+  run(draft: Draft, command: Command, tx: Tx): Answer | Promise<Answer>
 }
 /** For the coach, about the practice; reads and writes through the transaction. */
 export interface PracticeCommand extends Declaration {

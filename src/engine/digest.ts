@@ -1,22 +1,18 @@
 import { addDays, WEEKDAYS, type Weekday, weekday } from '../domain/day.ts'
 import { rollCall } from '../domain/digest/attention.ts'
 import type { WeekFacts } from '../domain/digest/facts.ts'
-import { weekFacts } from '../domain/digest/week.ts'
-import { type WeeksLog, weeksOf } from '../domain/digest/weeks.ts'
-import { LADDERS, lastRung } from '../domain/ladder/ladders.ts'
+import { weeksOf } from '../domain/digest/weeks.ts'
+import { LADDERS } from '../domain/ladder/ladders.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
-import type { Assessment } from '../domain/rules/assessment.ts'
-import type { Texts } from '../text/index.ts'
-import { openAlerts } from './alert.ts'
 import { decisionButtons } from './decide.ts'
 import { Draft, NOBODY } from './draft.ts'
-import { baselineOf, historyOf } from './history.ts'
+import { historyOf } from './history.ts'
 import type { EngineParts } from './parts.ts'
 import type { ClientFile, Posting } from './ports.ts'
 import type { DueRow, PracticeRow } from './rows.ts'
-import { goneLadders, restingOn, rungsOn } from './rungs.ts'
-import { isLocked, statusOf } from './status.ts'
+import { isLocked } from './status.ts'
 import { assessOn } from './watch.ts'
+import { factsOn, logOf } from './week-facts.ts'
 
 /** The next digest after an instant, at the practice's own day and hour. */
 export function nextDigest(practice: PracticeRow, after: Date): Date {
@@ -84,19 +80,9 @@ export function cardOf(
   const draft = new Draft(file, now, key, textsFor, now, ladders)
   const texts = draft.forCoach
   const on = draft.today
-  const history = historyOf(file)
   const assessment = assessOn(draft, on)
-  const facts = weekFacts(history, assessment, on, {
-    ref: file.client.ref,
-    standing: statusOf(file),
-    rungs,
-    resting: [...restingOn(file), ...goneLadders(rungs, ladders)],
-    lastRungs: Object.fromEntries(ladders.map((ladder) => [ladder.id, lastRung(ladder)])),
-    barrier: barrierOf(file, texts),
-    urgentOpen: isLocked(file),
-    alertOpen: openAlerts(draft).some((alert) => alert.takenBy === null),
-  })
-  const weeks = weeksOf(history, logOf(file, assessment), on)
+  const facts = factsOn(draft, on, assessment)
+  const weeks = weeksOf(historyOf(file), logOf(file, assessment), on)
   draft.toCoach({
     kind: 'digest',
     key: draft.id('digest', key),
@@ -105,27 +91,6 @@ export function cardOf(
     picture: { name: `digest-${file.client.ref}-${on}`, alt: texts.digest.alt(weeks), facts: weeks },
   })
   return { facts, postings: draft.outcome.postings }
-}
-
-function logOf(file: ClientFile, assessment: Assessment): WeeksLog {
-  const { ref } = file.client
-  const flags = file.flags.map(({ rule, level, day, figures }) => ({ rule, level, day, figures }))
-  const rungChanges = file.rungs.map(({ day, ladder, from, to, why }) => ({ day, ladder, from, to, why }))
-  return {
-    ref,
-    direction: assessment.direction,
-    baseline: baselineOf(file) ?? { reach: null, pain: null },
-    flags,
-    rungChanges,
-  }
-}
-
-function barrierOf(file: ClientFile, texts: Texts): string | null {
-  const barrier = file.flags.find((flag) => flag.rule === 'adherence' && flag.closedAt === null)?.figures
-    .barrier
-  return typeof barrier === 'string'
-    ? ((texts.client.barrier as Record<string, string>)[barrier] ?? barrier)
-    : null
 }
 
 function rollCallPosting(practice: PracticeRow, text: string, now: Date, key: string): Posting {

@@ -60,16 +60,17 @@ export class Draft {
   /**
    * @param cause what the event stands for; it makes ids and message keys the same on a second try
    * @param written when the client wrote it, which lies before `now` where the bot was away
-   */
    * @param ladders those that this practice knows: the eight of the house and its own
+   */
   constructor(
     file: ClientFile,
     readonly now: Date,
     readonly cause: string,
-    textsFor: (language: string) => Texts,
+    /** The sentences of another language. */
+    readonly textsFor: (language: string) => Texts,
     readonly written: Date = now,
-  ) {
     readonly ladders: readonly Ladder[] = LADDERS,
+  ) {
     this.pages = { ...file }
     this.texts = textsFor(file.client.language)
     this.forCoach = textsFor(file.practice.language)

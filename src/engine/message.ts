@@ -3,8 +3,8 @@ import type { Ask } from '../domain/reply/reading.ts'
 
 /** A step of consent or screening: `consent`, or `screening:` and the id of the question. */
 export type ScreeningAsk = 'consent' | `screening:${string}`
-/** What a message may ask: a value or answer of a day, a step of screening, or "are you on your way?". */
-export type Asks = Ask | ScreeningAsk | 'on-the-way'
+/** What a message may ask: a value or answer of a day, a step of screening or of the end, or "are you on your way?". */
+export type Asks = Ask | ScreeningAsk | 'on-the-way' | 'activities' | 'remind' | 'come-back'
 
 export const MESSAGE_KINDS = [
   'welcome',
@@ -140,8 +140,8 @@ export interface Answer {
   readonly care: Care
   /** After a press: shown beside the message to whoever pressed, and the message stays as it is. */
   readonly privately: boolean
+  /** Left out: after a press the message keeps those that are not settled. */
+  readonly choices?: Choices
   /** Every row of the client goes once this has been said. */
   readonly erases?: true
 }
-  /** Left out: after a press the message keeps those that are not settled. */
-  readonly choices?: Choices

@@ -8,6 +8,7 @@ import type { Handled, Tx } from './ports.ts'
 import type { PracticeRow } from './rows.ts'
 
 /** A command typed by somebody: who may is checked here, the work is the command's own. */
+import { keepChoices } from './shown.ts'
 export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now: Date): Promise<Handled> {
   const texts = parts.textsFor('en')
   const command = parts.commands.find((one) => one.name === event.name)
@@ -64,14 +65,14 @@ async function coachCommand(
   const ref = String(event.options.client ?? '')
   const file = await tx.clientByRef(practice.id, ref)
   if (!file) {
-    const known = (await tx.roster(practice.id)).map((one) => one.client.ref)
-    return say(texts.coach.unknownClient(ref, known))
+    return say(texts.coach.unknownClient(ref, await tx.refs(practice.id)))
   }
   const draft = draftOf(parts, file, now, event.id)
-  const answer = command.run(draft, event)
+  const answer = await command.run(draft, event, tx)
   await commit(tx, draft)
   if (answer.erases) await eraseClient(tx, draft)
-  return { answer }
+  const to = { practice, clientId: draft.client.id, only: event.actor.user, cause: event.id, now }
+  return { answer: await keepChoices(tx, answer, to) }
 }
 
 async function practiceCommand(
@@ -84,5 +85,8 @@ async function practiceCommand(
 ): Promise<Handled> {
   const texts = parts.textsFor(practice?.language ?? 'en')
   const { textsFor, ladders = LADDERS } = parts
-  return { answer: await command.run({ tx, practice, now, texts, textsFor, ladders }, event) }
+  const answer = await command.run({ tx, practice, now, texts, textsFor, ladders }, event)
+  if (!practice) return { answer }
+  const to = { practice, clientId: null, only: event.actor.user, cause: event.id, now }
+  return { answer: await keepChoices(tx, answer, to) }
 }

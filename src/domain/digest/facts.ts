@@ -31,6 +31,16 @@ export interface WeekExtra {
   readonly urgentOpen: boolean
   /** An alert is open that nobody has taken up. */
   readonly alertOpen: boolean
+  /** Who has an open alert, and since when; absent or null: nobody has one. */
+  readonly taken?: TakenFact | null
+}
+
+/** An open alert is in somebody's hands, in the practice's local time. */
+export interface TakenFact {
+  /** As "<@id>". */
+  readonly by: string
+  readonly day: Day
+  readonly time: string
 }
 
 /** A ladder of the plan and the rung (from 1) on which the client stands. */
@@ -53,6 +63,7 @@ export interface WeekFacts {
   readonly week: number
   readonly urgentOpen: boolean
   readonly alertOpen: boolean
+  readonly taken: TakenFact | null
   /** Not yet cleared, or noted where `soon`. */
   readonly signs: readonly { readonly sign: SignId; readonly care: Care; readonly day: Day }[]
   /** Days answered of the days looked at. */

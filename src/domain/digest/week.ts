@@ -29,6 +29,7 @@ export function weekFacts(history: History, assessment: Assessment, on: Day, ext
     week: Math.floor(Math.max(0, daysBetween(start, on)) / WEEK) + 1,
     urgentOpen: extra.urgentOpen,
     alertOpen: extra.alertOpen,
+    taken: extra.taken ?? null,
     signs: assessment.openSigns,
     replies: { answered: adherence.replies, days: adherence.days },
     silentDays: silentDays(checkIns, start, on),

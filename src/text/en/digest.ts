@@ -118,7 +118,7 @@ const standing = (facts: WeekFacts): string => (facts.standing === 'active' ? ''
 
 function needs(facts: WeekFacts): string {
   const { group } = attention(facts)
-  if (group === 'needs') return `**Needs you:** ${why({ facts, ...attention(facts) })}`
+  if (group === 'needs') return `**Needs you:** ${attentionWords({ facts, ...attention(facts) })}`
   return group === 'move' ? '**Can move on**' : ''
 }
 
@@ -187,15 +187,18 @@ function cutLines(lines: readonly string[], most: number): string {
   return kept.join('\n')
 }
 
-function why({ facts, reasons }: RollCallEntry): string {
-  return reasons
-    .map(({ reason, since }) => {
-      if (reason === 'quiet') return `no reply for ${count(facts.silentDays, 'day')}`
-      const word = reason === 'alert-open' ? 'of' : 'since'
-      return REASON[reason] + (since === null ? '' : ` ${word} ${date(since)}`)
-    })
-    .join('; ')
+/** Why a client needs the coach, and who has the alert where somebody does. */
+export function attentionWords({ facts, reasons }: RollCallEntry): string {
+  const words = reasons.map(({ reason, since }) => {
+    if (reason === 'quiet') return `no reply for ${count(facts.silentDays, 'day')}`
+    const word = reason === 'alert-open' ? 'of' : 'since'
+    return REASON[reason] + (since === null ? '' : ` ${word} ${date(since)}`)
+  })
+  return [...words, ...takenWords(facts)].join('; ')
 }
+
+export const takenWords = ({ taken }: WeekFacts): string[] =>
+  taken === null ? [] : [`${taken.by} has it since ${date(taken.day)} ${taken.time}`]
 
 /** The line of counts, then names by group, in messages of at most 1,800 characters (one, for most practices). */
 export function rollCallText({ needs, move, rest }: RollCall, on: Day): string[] {
@@ -212,7 +215,7 @@ export function rollCallText({ needs, move, rest }: RollCall, on: Day): string[]
   return paged(lines)
 }
 
-const waiting = (entry: RollCallEntry): string => `• ${harmless(entry.facts.ref)}: ${why(entry)}`
+const waiting = (entry: RollCallEntry): string => `• ${harmless(entry.facts.ref)}: ${attentionWords(entry)}`
 const ready = ({ facts: { ref, ladder } }: RollCallEntry): string =>
   harmless(ref) + (ladder === null ? '' : ` (${harmless(ladderName(ladder), 30)})`)
 const other = ({ facts: { ref, standing } }: RollCallEntry): string =>

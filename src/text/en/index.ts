@@ -6,7 +6,9 @@ import { commands } from './commands.ts'
 import { digestCard, rollCallText } from './digest.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
+import { record } from './record.ts'
 import { rehearsal } from './rehearsal.ts'
+import { roster } from './roster.ts'
 import { ruleTexts } from './rules.ts'
 import { SIGN_WORDS } from './signs.ts'
 import { words } from './words.ts'
@@ -19,6 +21,8 @@ export const en = {
   rehearsal,
   coach,
   commands,
+  roster,
+  record,
   access,
   chat,
   signs: SIGN_WORDS,

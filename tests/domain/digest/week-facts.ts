@@ -9,6 +9,7 @@ export const week = (given: Partial<WeekFacts> = {}): WeekFacts => ({
   week: 4,
   urgentOpen: false,
   alertOpen: false,
+  taken: null,
   signs: [],
   replies: { answered: 6, days: 7 },
   silentDays: 0,
