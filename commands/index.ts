@@ -19,6 +19,7 @@ import { noted } from './noted.ts'
 import { pause } from './pause.ts'
 import { pauseClient } from './pause-client.ts'
 import { plan } from './plan.ts'
+import { planHistory } from './plan-history.ts'
 import { release } from './release.ts'
 import { resume } from './resume.ts'
 import { resumeClient } from './resume-client.ts'
@@ -50,6 +51,7 @@ export const commands: readonly ChatCommand[] = [
   pause,
   pauseClient,
   plan,
+  planHistory,
   release,
   resume,
   resumeClient,

@@ -1,9 +1,9 @@
-import { isDay } from '../src/domain/day.ts'
+import { isDay, WEEKDAYS, type Weekday } from '../src/domain/day.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { planConflicts, planNeeds, setPlan } from '../src/engine/plan.ts'
+import { planAnswer } from '../src/engine/plan-acts.ts'
 
-/** The coach picks ladders and a rung on each, sessions a day and loads; what stands against it is said first. */
+/** The coach picks ladders and a rung on each, sessions a day, loads and days off; what stands against it is said first. */
 export const plan: CoachCommand = {
   name: 'plan',
   who: 'coach',
@@ -12,47 +12,63 @@ export const plan: CoachCommand = {
     { name: 'sessions', kind: 'number', required: true, least: 1, most: 6 },
     { name: 'ladders', kind: 'text', required: true },
     { name: 'loads', kind: 'text', required: false },
+    { name: 'off', kind: 'text', required: false },
     { name: 'from', kind: 'text', required: false },
+    { name: 'anyway', kind: 'yes-no', required: false },
   ],
   run(draft, { options, actor }) {
-    const { commands } = draft.forCoach
+    const { commands, plan } = draft.forCoach
     const { ref } = draft.client
     const text = String(options.ladders)
     const rungs = readRungs(text)
     if (!rungs) return plain(commands.badLadders(text), ref)
+    const loads = readLoads(String(options.loads ?? ''), rungs)
+    if (!loads) return plain(plan.badLoads(String(options.loads)), ref)
+    const off = options.off === undefined ? null : readOff(String(options.off))
+    if (off === 'wrong') return plain(commands.badOff(String(options.off)), ref)
     const from = options.from === undefined ? null : String(options.from)
     if (from !== null && !isDay(from)) return plain(commands.badDay(from), ref)
-    const wish = {
-      sessions: Number(options.sessions),
-      rungs,
-      loads: readLoads(String(options.loads ?? '')),
-      from,
-    }
-    const conflicts = planConflicts(draft, wish)
-    if (conflicts.length > 0) return plain(conflicts.join('\n'), ref)
-    const day = setPlan(draft, wish, `<@${actor.user}>`)
-    const needs = planNeeds(wish).map(({ ladder, need }) => commands.need(ladder, need))
-    return plain(commands.planSaved(ref, day, needs), ref)
+    const wish = { sessions: Number(options.sessions), rungs, loads, from, off }
+    return planAnswer(draft, { wish, by: `<@${actor.user}>`, accepts: options.anyway === true ? 'all' : [] })
   },
 }
 
-/** "extension:1 glide:2" as rungs; null where a word cannot be read. */
+/** "extension:1 glide:2" as rungs; null where a word cannot be read or a ladder comes twice. */
 function readRungs(text: string): Record<string, number> | null {
   const rungs: Record<string, number> = {}
-  for (const word of text.split(/[\s,;]+/).filter(Boolean)) {
-    const [, ladder, rung] = /^([\p{L}\d-]+):(\d{1,2})$/u.exec(word) ?? []
-    if (!ladder || !rung) return null
+  for (const word of text
+    .toLowerCase()
+    .split(/[\s,;]+/)
+    .filter(Boolean)) {
+    const [, ladder, rung] = /^([a-z][a-z\d-]*):(\d{1,2})$/.exec(word) ?? []
+    if (!ladder || !rung || Object.hasOwn(rungs, ladder)) return null
     rungs[ladder] = Number(rung)
   }
   return rungs
 }
 
-/** "lift: 5 kg bell; glide: light band" as loads by ladder. */
-const readLoads = (text: string): Record<string, string> =>
-  Object.fromEntries(
-    text
-      .split(';')
-      .map((part) => part.split(':').map((word) => word.trim()))
-      .filter((pair): pair is [string, string] => pair.length === 2 && pair[0] !== '' && pair[1] !== '')
-      .map(([ladder, load]) => [ladder, load.slice(0, 60)]),
+/** "lift:2 5 kg; glide: light band" as loads by drill; without a rung it is that of the plan. Null where unreadable. */
+function readLoads(text: string, rungs: Readonly<Record<string, number>>): Record<string, string> | null {
+  const loads: Record<string, string> = {}
+  for (const part of text.split(/[;\n]/).filter((one) => one.trim() !== '')) {
+    // "lift:5 kg" is 5 kg on the rung of the plan: a rung is followed by a space and more than a unit
+    const [, ladder, rung, load] =
+      /^\s*([a-z][a-z\d-]*)\s*(?::(\d{1,2})(?=[\s:=]+[^\s:=])(?!\s*(?:kg|kilos?|lbs?|pounds?)\b))?[\s:=]+(.+?)\s*$/i.exec(
+        part,
+      ) ?? []
+    if (!ladder || !load) return null
+    const id = ladder.toLowerCase()
+    loads[`${id}:${rung ?? rungs[id] ?? ''}`] = load.slice(0, 60)
+  }
+  return loads
+}
+
+/** "Sat Sun" as days off, "none" as none of them. */
+function readOff(text: string): Weekday[] | 'wrong' {
+  const words = text.split(/[\s,;]+/).filter(Boolean)
+  if (words.length === 1 && /^none$/i.test(words[0]!)) return []
+  const days = words.map((word) =>
+    WEEKDAYS.find((day) => day.toLowerCase() === word.slice(0, 3).toLowerCase()),
   )
+  return days.length > 0 && days.every((day) => day !== undefined) ? (days as Weekday[]) : 'wrong'
+}

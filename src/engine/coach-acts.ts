@@ -6,7 +6,8 @@ import { noteSign } from './clear.ts'
 import { DECISIONS, decide, decisionProblem, isStale, undo, type Wish } from './decide.ts'
 import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
-import type { Act, Button, Choices } from './message.ts'
+import type { Act, Answer, Button, Choices } from './message.ts'
+import { changePressed, savePressed } from './plan-acts.ts'
 import { isLocked } from './status.ts'
 import { assessOn } from './watch.ts'
 
@@ -20,6 +21,12 @@ export interface CoachNoted {
 }
 const said = (text: string): CoachNoted => ({ text, shows: false })
 const shown = (text: string): CoachNoted => ({ text, shows: true })
+/** Takes the place of the message; its own choices, or none, take the place of those pressed. */
+const answered = ({ text, choices = { buttons: [], pick: null } }: Answer): CoachNoted => ({
+  text,
+  shows: false,
+  choices,
+})
 
 /** A press by somebody with the coach role on a message about a client. */
 export function coachAct(draft: Draft, act: Act, by: string, filled: Filled | null): CoachNoted | null {
@@ -35,6 +42,10 @@ export function coachAct(draft: Draft, act: Act, by: string, filled: Filled | nu
       return undoPressed(draft, `${act.rungs} ${act.rests ?? ''}`.split(' ').filter(Boolean), by)
     case 'noted':
       return notedPressed(draft, String(act.sign), by)
+    case 'plan-save':
+      return answered(savePressed(draft, act, by))
+    case 'plan-change':
+      return answered(changePressed(draft, act))
     case 'why':
       return shown(why(draft, act.on as Day))
     default:

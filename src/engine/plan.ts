@@ -1,56 +1,40 @@
-import { addDays, type Day } from '../domain/day.ts'
-import { drillAt, ladderOf, lastRung } from '../domain/ladder/ladders.ts'
-import { DEFAULT_GATE } from '../domain/ladder/plan.ts'
+import { addDays, type Day, type Weekday } from '../domain/day.ts'
+import { drillAt, ladderOf } from '../domain/ladder/ladders.ts'
+import { readLoad } from '../domain/ladder/load.ts'
+import { DEFAULT_GATE, type LadderId } from '../domain/ladder/plan.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
 import type { Draft } from './draft.ts'
-import { moveRung, rungsOn } from './rungs.ts'
+import { goneLadders, moveRung, rungsAhead, rungsOn } from './rungs.ts'
 import { promptDue, schedulePrompt } from './schedule-prompt.ts'
-import { isLocked } from './status.ts'
 import { workOn } from './work.ts'
 
 export interface PlanWish {
   readonly sessions: number
-  readonly rungs: Readonly<Record<string, number>>
+  readonly rungs: Readonly<Record<LadderId, number>>
+  /** By drill id, as in "lift:2". */
   readonly loads: Readonly<Record<string, string>>
   readonly from: Day | null
-}
-
-/** What stands against a plan, as ids of the sentences that say so; empty where nothing does. */
-export function planConflicts(draft: Draft, wish: PlanWish): string[] {
-  const { coach } = draft.forCoach
-  const conflicts = Object.entries(wish.rungs).flatMap(([id, rung]) => {
-    const ladder = ladderOf(id)
-    if (!ladder) return [coach.unknownLadder(id)]
-    return rung >= 1 && rung <= lastRung(ladder) ? [] : [coach.noSuchRung(id, rung, lastRung(ladder))]
-  })
-  if (Object.keys(wish.rungs).length === 0) conflicts.push(coach.emptyPlan)
-  if (draft.client.stage !== 'enrolled') conflicts.push(coach.notScreened(draft.client.ref))
-  if (isLocked(draft.file)) conflicts.push(coach.lockedNoPlan(draft.client.ref))
-  if (wish.from !== null && wish.from < draft.today) conflicts.push(coach.planPast)
-  return conflicts
+  /** Days without sessions; null: as they are. */
+  readonly off: readonly Weekday[] | null
 }
 
 /** Saves the plan; it is in force from its first day, today while the prompt is still to come, else tomorrow. */
 export function setPlan(draft: Draft, wish: PlanWish, by: string): Day {
-  const from = wish.from ?? firstDay(draft)
+  const from = firstDay(draft, wish)
+  const { plan } = draft.file
   draft.put('plan', {
     id: draft.id('plan', draft.cause),
     clientId: draft.client.id,
     day: from,
     at: draft.now,
     sessions: wish.sessions,
-    loads: { ...draft.file.plan?.loads, ...wish.loads },
-    gate: draft.file.plan?.gate ?? DEFAULT_GATE,
-    checked: draft.file.plan?.checked ?? [],
+    loads: { ...plan?.loads, ...namedLoads(draft, wish) },
+    gate: plan?.gate ?? DEFAULT_GATE,
+    checked: [...new Set([...(plan?.checked ?? []), ...bandLadders(draft, wish)])],
     by,
   })
-  const before = rungsOn(draft.file, from)
-  for (const [ladder, to] of Object.entries(wish.rungs))
-    if (before[ladder] !== to)
-      moveRung(draft, { ladder, from: before[ladder] ?? 0, to, day: from, why: 'plan', by })
-  for (const [ladder, rung] of Object.entries(before))
-    if (wish.rungs[ladder] === undefined)
-      moveRung(draft, { ladder, from: rung, to: 0, day: from, why: 'plan', by })
+  moveRungs(draft, wish, from, by)
+  if (wish.off !== null) draft.put('client', { ...draft.client, off: [...wish.off] })
   const { start } = draft.client
   // a first plan that has not begun yet may be moved
   const begins = start === null || (start > draft.today && from !== start)
@@ -60,11 +44,46 @@ export function setPlan(draft: Draft, wish: PlanWish, by: string): Day {
   return from
 }
 
-function firstDay(draft: Draft): Day {
+/** The day from which a plan is in force. */
+export function firstDay(draft: Draft, { from }: Pick<PlanWish, 'from'>): Day {
   const today = draft.today
   const passed = instantOf(today, draft.client.prompt, draft.client.zone) <= draft.now
-  return passed ? addDays(today, 1) : today
+  return from ?? (passed ? addDays(today, 1) : today)
 }
+
+function moveRungs(draft: Draft, { rungs }: PlanWish, from: Day, by: string): void {
+  const before = rungsOn(draft.file, from)
+  // a step that another change has set for later does not come: the plan is what counts now
+  const ahead = rungsAhead(draft.file)
+  for (const [ladder, to] of Object.entries(rungs))
+    if (before[ladder] !== to || ahead[ladder] !== to)
+      moveRung(draft, { ladder, from: before[ladder] ?? 0, to, day: from, why: 'plan', by })
+  for (const [ladder, rung] of Object.entries({ ...ahead, ...before }))
+    if (rungs[ladder] === undefined)
+      moveRung(draft, { ladder, from: rung, to: 0, day: from, why: 'plan', by })
+}
+
+/** A weight as a number with its unit; other loads (a light band) in the coach's own words. */
+function namedLoads(draft: Draft, { loads }: PlanWish): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(loads).map(([key, load]) => {
+      const [id, rung] = key.split(':')
+      const ladder = ladderOf(id!, draft.ladders)
+      const needs = (ladder && drillAt(ladder, Number(rung)))?.needs ?? []
+      return [key, (needs.includes('coach-load') ? readLoad(load) : null) ?? load]
+    }),
+  )
+}
+
+/** Ladders of the plan on a rung with a band: by saving, the coach has said that band and anchor were checked. */
+const bandLadders = (draft: Draft, { rungs }: PlanWish): LadderId[] =>
+  Object.entries(rungs).flatMap(([id, rung]) => {
+    const ladder = ladderOf(id, draft.ladders)
+    return (ladder && drillAt(ladder, rung))?.needs.includes('anchor-check') ? [id] : []
+  })
+
+/** Ladders that stand in the plan though the practice no longer has them. */
+export const goneFromPlan = (draft: Draft): LadderId[] => goneLadders(rungsAhead(draft.file), draft.ladders)
 
 /** A parked client hears that the plan waits; nobody is told of drills while a sign is open. */
 export function tellPlan(draft: Draft, from: Day): void {
@@ -75,14 +94,5 @@ export function tellPlan(draft: Draft, from: Day): void {
     kind: 'plan',
     text: `${draft.texts.client.planSet(later ? from : null, draft.client.prompt)}\n\n${work.text}`,
     drills: work.drills,
-  })
-}
-
-/** The needs of the rungs of a plan that a coach should have checked: a safe anchor, a load. */
-export function planNeeds(wish: PlanWish): { ladder: string; need: string }[] {
-  return Object.entries(wish.rungs).flatMap(([id, rung]) => {
-    const ladder = ladderOf(id)
-    const drill = ladder ? drillAt(ladder, rung) : null
-    return drill?.needs.map((need) => ({ ladder: id, need })) ?? []
   })
 }

@@ -85,6 +85,8 @@ export interface Tx {
   /** Their aliases alone. */
   refs(practiceId: string): Promise<string[]>
   notes(clientId: string): Promise<NoteRow[]>
+  /** Every plan of a client, in order of time. */
+  plans(clientId: string): Promise<PlanRow[]>
   /** All that a client has told since the beginning: each day as it stands, and the trail of every version. */
   told(clientId: string): Promise<{ checkIns: CheckInRow[]; versions: VersionRow[] }>
   outbox(id: string): Promise<OutboxRow | null>

@@ -118,9 +118,10 @@ export interface PlanRow {
   day: Day
   at: Date
   sessions: number
+  /** By drill id, as in "lift:2": the load as the client reads it. */
   loads: Record<string, string>
   gate: GateSettings
-  /** What the coach has confirmed for this plan: `anchor`. */
+  /** Ladders of which the coach has confirmed that band and anchor were checked. */
   checked: string[]
   by: string
 }

@@ -44,6 +44,8 @@ export function createTx(db: Db, erased: () => void): Tx {
       })
       return rows.map((row) => row.ref)
     },
+    plans: (clientId) =>
+      tableOf(db, 'plan').findMany({ where: { clientId }, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
     notes: (clientId) =>
       tableOf(db, 'note').findMany({ where: { clientId }, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
     told: async (clientId) => ({

@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { commands } from '../../commands/index.ts'
 import { type Bot, createBot } from '../../src/bot.ts'
+import type { OwnLadder } from '../../src/domain/ladder/ladder-file.ts'
+import { LADDERS } from '../../src/domain/ladder/ladders.ts'
 import { dayAt, instantOf } from '../../src/domain/local-time.ts'
 import { createEngine } from '../../src/engine/engine.ts'
 import type { Actor, Filled } from '../../src/engine/event.ts'
@@ -13,6 +15,7 @@ import { rungsOn } from '../../src/engine/rungs.ts'
 import { statusOf } from '../../src/engine/status.ts'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
 import { textsFor } from '../../src/text/index.ts'
+import { setOwnLadders } from '../../src/text/own-ladders.ts'
 
 const ZONE = 'Europe/Lisbon'
 export const GUILD = 'guild-1'
@@ -58,6 +61,8 @@ export interface Practice {
   rungs(client: string, day?: string): Promise<Record<string, number>>
   fill(client: string, button: string, filled: Filled): Promise<Message[]>
   coachPress(about: string, button: string, by?: Actor): Promise<Answer | null>
+  /** Presses a button beside an answer. */
+  answerPress(answer: Answer | null, button: string, by?: Actor): Promise<Answer | null>
   command(
     name: string,
     options?: Record<string, string | number | boolean>,
@@ -80,10 +85,14 @@ export interface Practice {
   close(): Promise<void>
 }
 
-/** @param settings options of `/set-up` beside the usual ones */
+/**
+ * @param settings options of `/set-up` beside the usual ones
+ * @param own ladders of the practice beside the eight of the house
+ */
 export async function openPractice(
   start: string,
   settings: Record<string, string | number | boolean> = {},
+  own: readonly OwnLadder[] = [],
 ): Promise<Practice> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-engine-'))
   const store = await openStore(`file:${join(folder, 'test.db')}`)
@@ -91,7 +100,9 @@ export async function openPractice(
   const sent: Delivered[] = []
   let id = 0
   const nextId = () => `event-${String(++id).padStart(6, '0')}`
-  const engine = createEngine({ store: store.store, commands, textsFor })
+  setOwnLadders(own)
+  const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
+  const engine = createEngine({ store: store.store, commands, textsFor, ladders })
   const bot = createBot({
     engine,
     dues: store.dues,
@@ -189,6 +200,13 @@ export async function openPractice(
       const target = lastWith((one) => one.message.about === about && one.to !== `user-${about}`, name)
       return (await bot.handle({ kind: 'choice', id: nextId(), actor: by, ...target, values: [] })).answer
     },
+    async answerPress(answer, name, by = COACH) {
+      const button = answer?.choices?.buttons.find((one) => one.name === name)
+      if (!button) throw new Error(`no answer with “${name}”`)
+      const { act, label } = button
+      const target = { outbox: answer!.choices!.outbox!, act, label, values: [] }
+      return (await bot.handle({ kind: 'choice', id: nextId(), actor: by, ...target })).answer
+    },
     async command(name, options = {}, by = 'coach') {
       const actor = by === 'coach' ? COACH : person(by)
       return (await bot.handle({ kind: 'command', id: nextId(), actor, name, options })).answer
@@ -225,7 +243,7 @@ export async function openPractice(
       if ((await practice.status(client)) === 'locked') return
       await practice.fill(client, 'fill-in', part('risks', 'known', 'reach', 'pain', 'side'))
       await practice.fill(client, 'fill-in', part('eases', 'activities', 'lift'))
-      if (plan) await practice.command('plan', { client, sessions: 2, ladders: plan })
+      if (plan) await practice.command('plan', { client, sessions: 2, ladders: plan, anyway: true })
     },
     status: async (client) => statusOf(await file(client)),
     file,

@@ -75,6 +75,8 @@ export function planCommand(client: ScriptClient, script: Script, now: Date): Sl
       client: client.ref,
       sessions: client.plan.sessions,
       ladders: ladders.join(' '),
+      // what speaks against it has been weighed by whoever wrote the scenario
+      anyway: true,
       ...(isAhead ? { from: script.start } : {}),
     },
   }
@@ -97,7 +99,7 @@ export async function openingStep(
     case 'screening':
       return screeningStep(client, stage, board, script)
     case 'plan': {
-      if (await isLocked(client.ref, stage)) return 'locked'
+      if (await isWithheld(client.ref, stage)) return 'locked'
       const command = planCommand(client, script, parts.now)
       if (command) await stage.command('coach', command)
       return 'done'
@@ -193,3 +195,9 @@ async function isLocked(ref: string, stage: Stage): Promise<boolean> {
   const file = await fileOf(ref, stage)
   return file !== null && openHold(file, 'lock') !== undefined
 }
+/** No plan is set while a sign is open or a clinician's word is waited for. */
+async function isWithheld(ref: string, stage: Stage): Promise<boolean> {
+  const file = await fileOf(ref, stage)
+  return file !== null && (openHold(file, 'lock') !== undefined || openHold(file, 'park') !== undefined)
+}
+

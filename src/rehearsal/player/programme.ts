@@ -95,10 +95,10 @@ async function playStep(parts: Programme, step: Step, said: Map<string, string[]
   }
 }
 
-/** With an urgent sign open there are no questions and no plan: both go on a minute after the clearance. */
+/** With an urgent sign open, or parked, there is no plan (nor questions): both go on a minute after the coach's word. */
 async function planAgain(parts: Programme, { name, options }: SlashCommand): Promise<void> {
   const { script, stage, clock } = parts
-  if (name !== 'clear' && name !== 'spoken-with') return
+  if (name !== 'clear' && name !== 'spoken-with' && name !== 'release') return
   const client = script.clients.find(({ ref }) => ref === options.client)
   const file = client && (await fileOf(client.ref, stage))
   if (!client || !file || file.plan) return

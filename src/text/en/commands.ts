@@ -12,6 +12,7 @@ export const commands = {
     'set-up': 'Set the practice up: coach role, channels, time zone, digest',
     enrol: 'Invite a client',
     plan: 'Set a client’s plan: ladders with their rung, sessions a day',
+    'plan-history': 'How a client’s plan came to be, latest first',
     decide: 'Advance, hold, ease back or refer',
     roster: 'Who needs you, who can move on, the rest',
     digest: 'Post the digest now',
@@ -88,10 +89,6 @@ export const commands = {
     `Everyone on this server can read the channel for “${option}”. Take “View Channel” away from @everyone there, or name another; then run /set-up again. Nothing was changed.`,
   channelLacks: (option: string, lacks: readonly string[]): string =>
     `In the channel for “${option}” I lack: ${lacks.join(', ')}. Grant these to my role there, then run /set-up again. Nothing was changed.`,
-  planSaved: (ref: string, from: string, needs: readonly string[]): string =>
-    `Plan of ${ref} saved, from ${from}.${needs.length > 0 ? ` Before the first session: ${needs.join('; ')}.` : ''}`,
-  need: (ladder: string, need: string): string =>
-    need === 'anchor-check' ? `check band and anchor (${ladder})` : `name a load (${ladder})`,
   timesChanged: (prompt: string, zone: string, off: string): string =>
     `Noted: prompt at ${prompt} (${zone})${off ? `, days off: ${off}` : ''}.`,
   askCountry:

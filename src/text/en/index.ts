@@ -6,6 +6,7 @@ import { commands } from './commands.ts'
 import { digestCard, rollCallText } from './digest.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
+import { plan } from './plan.ts'
 import { record } from './record.ts'
 import { rehearsal } from './rehearsal.ts'
 import { roster } from './roster.ts'
@@ -21,6 +22,7 @@ export const en = {
   rehearsal,
   coach,
   commands,
+  plan,
   roster,
   record,
   access,
