@@ -179,14 +179,14 @@ describe('parked, paused, discharged, left, unknown', () => {
     expect(
       (await practice.command('decide', { client: 'heron', do: 'advance', ladder: 'glide' }))?.text,
     ).toContain('/release')
-    await practice.command('release', { client: 'heron', by: 'general practitioner', on: '2026-03-04' })
-    expect(await practice.status('heron')).toBe('active')
-    expect(practice.to('heron').at(-1)).toMatchObject({ kind: 'plan', drills: ['extension:1', 'glide:1'] })
     const wish = { client: 'heron', sessions: 2, ladders: 'extension:1 glide:1' }
     expect((await practice.command('plan', wish))?.text).toMatch(/No plan .*\n.*parked.*\/release/)
+    await practice.command('release', { client: 'heron', by: 'general practitioner', on: '2026-03-04' })
+    expect(await practice.status('heron')).toBe('active')
+    await practice.command('plan', wish)
+    expect(practice.to('heron').at(-1)).toMatchObject({ kind: 'plan', drills: ['extension:1', 'glide:1'] })
     await practice.until('2026-03-05', '08:30')
     expect(practice.to('heron').at(-1)?.kind).toBe('prompt')
-    await practice.command('plan', wish)
   })
 
   it('keeps lock, parking and pause apart: each ends by its own way', async () => {
