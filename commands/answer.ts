@@ -1,7 +1,8 @@
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
+import { answerQuestion, firstOpen } from '../src/engine/questions.ts'
 
-/** The coach's answer to a client's question, without either leaving the chat. */
+/** The coach's answer to the question that has waited longest, or a word of the coach's own where none waits. */
 export const answer: CoachCommand = {
   name: 'answer',
   who: 'coach',
@@ -9,11 +10,11 @@ export const answer: CoachCommand = {
     { name: 'client', kind: 'client', required: true },
     { name: 'text', kind: 'text', required: true },
   ],
-  run(draft, { options }) {
-    draft.toClient({
-      kind: 'notice',
-      text: draft.texts.commands.fromCoach(String(options.text).slice(0, 1500)),
-    })
+  run(draft, { options, actor }) {
+    const text = String(options.text)
+    const waiting = firstOpen(draft.file)
+    if (waiting) return plain(answerQuestion(draft, waiting.id, text, `<@${actor.user}>`), draft.client.ref)
+    draft.toClient({ kind: 'notice', text: draft.texts.commands.fromCoach(text.slice(0, 1500)) })
     return plain(draft.forCoach.commands.answered, draft.client.ref)
   },
 }

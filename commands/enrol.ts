@@ -4,8 +4,9 @@ import { plain } from '../src/engine/answer.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
 import { Draft } from '../src/engine/draft.ts'
 import { invite } from '../src/engine/enrol.ts'
-import type { ClientFile } from '../src/engine/ports.ts'
-import type { ClientRow, PracticeRow } from '../src/engine/rows.ts'
+import type { ClientFile, Tx } from '../src/engine/ports.ts'
+import type { Change, ClientRow, PracticeRow } from '../src/engine/rows.ts'
+import { isServed } from '../src/engine/served.ts'
 import { readTimes } from './my-times.ts'
 
 /** Invites a client; nothing but the invitation is kept before their yes. */
@@ -21,20 +22,23 @@ export const enrol: PracticeCommand = {
     { name: 'reminder', kind: 'text', required: false },
     { name: 'off', kind: 'text', required: false },
     { name: 'region', kind: 'text', required: false },
-    { name: 'language', kind: 'text', required: false, choices: ['en'] },
+    { name: 'language', kind: 'text', required: false },
     { name: 'in-words', kind: 'yes-no', required: false },
   ],
   async run({ tx, practice, now, texts, textsFor }, command) {
     const { options } = command
     if (!practice!.coachChannel) return plain(texts.commands.setUpLacks, null)
-    const ref = String(options.alias)
-    if (!/^[\p{L}\d-]{1,30}$/u.test(ref)) return plain(texts.commands.badAlias, null)
-    if (await tx.clientByRef(practice!.id, ref)) return plain(texts.commands.aliasTaken(ref), null)
+    const wished = String(options.alias)
+    if (!/^[\p{L}\d-]{1,30}$/u.test(wished)) return plain(texts.commands.badAlias, null)
     const user = String(options.person)
-    const here = (await tx.clientsOfUser(user)).find(
-      (file) => file.practice.id === practice!.id && file.client.stage !== 'left',
-    )
+    const own = (await tx.clientsOfUser(user)).filter((file) => file.practice.id === practice!.id)
+    const here = own.find(({ client }) => client.stage !== 'left' && client.stage !== 'discharged')
     if (here) return plain(texts.commands.enrolledAlready(here.client.ref), null)
+    const ref = await freeAlias(tx, practice!.id, wished, own)
+    if (ref === null) return plain(texts.commands.aliasTaken(wished), null)
+    const language = String(options.language ?? practice!.language).toLowerCase()
+    if (textsFor(language).language !== language)
+      return plain(texts.courseForCoach.badLanguage(language), null)
     const defaults = {
       prompt: '08:00',
       reminder: null,
@@ -44,13 +48,17 @@ export const enrol: PracticeCommand = {
     }
     const times = readTimes(options, defaults, texts)
     if (typeof times === 'string') return plain(times, null)
+    if (practice!.regions.length > 0 && times.region === null)
+      return plain(texts.courseForCoach.regionNeeded, null)
+    if (!isServed(practice!, times.region))
+      return plain(texts.courseForCoach.regionNotServed(times.region!), null)
     const client: ClientRow = {
       id: createHash('sha256').update(`${practice!.id}/${command.id}`).digest('hex').slice(0, 16),
       practiceId: practice!.id,
       ref,
       user,
       ...times,
-      language: String(options.language ?? practice!.language),
+      language,
       side: (options.side as Side | undefined) ?? null,
       stage: 'invited',
       wordsOnly: options['in-words'] === true,
@@ -64,9 +72,34 @@ export const enrol: PracticeCommand = {
     draft.put('client', client)
     invite(draft)
     await tx.apply(draft.outcome)
-    return plain(texts.commands.invited(ref), ref)
+    await tx.apply({ changes: own.flatMap(noMoreComeBack), postings: [] })
+    const again = ref === wished ? '' : `\n${texts.courseForCoach.aliasAgain(wished, ref)}`
+    return plain(`${texts.commands.invited(ref)}${again}`, ref)
   },
 }
+
+/** The alias wished; with a number where an earlier record of the same person holds it; null: somebody else's. */
+async function freeAlias(
+  tx: Tx,
+  practiceId: string,
+  wished: string,
+  own: readonly ClientFile[],
+): Promise<string | null> {
+  for (let n = 1; ; n += 1) {
+    const ref = n === 1 ? wished : `${wished}-${n}`
+    const holder = await tx.clientByRef(practiceId, ref)
+    if (!holder) return ref
+    if (!own.some((file) => file.client.id === holder.client.id)) return null
+  }
+}
+
+/** The word that was to come some weeks after the end has no place once the way goes on. */
+const noMoreComeBack = ({ dues, asked }: ClientFile): Change[] => [
+  ...dues.filter((due) => due.kind === 'come-back').map(({ id }): Change => ({ drop: 'due', id })),
+  ...asked
+    .filter((row) => row.ask === 'come-back' || row.ask === 'remind')
+    .map(({ id }): Change => ({ drop: 'asked', id })),
+]
 
 const emptyFile = (practice: PracticeRow, client: ClientRow): ClientFile => ({
   practice,

@@ -4,6 +4,7 @@ import { answer } from './answer.ts'
 import { checkIn } from './check-in.ts'
 import { clear } from './clear.ts'
 import { clientRecord } from './client-record.ts'
+import { cover } from './cover.ts'
 import { decide } from './decide.ts'
 import { digest } from './digest.ts'
 import { discharge } from './discharge.ts'
@@ -12,6 +13,7 @@ import { eraseClient } from './erase-client.ts'
 import { eraseMe } from './erase-me.ts'
 import { help } from './help.ts'
 import { leave } from './leave.ts'
+import { moveClient } from './move-client.ts'
 import { myRecord } from './my-record.ts'
 import { myTimes } from './my-times.ts'
 import { note } from './note.ts'
@@ -20,6 +22,7 @@ import { pause } from './pause.ts'
 import { pauseClient } from './pause-client.ts'
 import { plan } from './plan.ts'
 import { planHistory } from './plan-history.ts'
+import { questions } from './questions.ts'
 import { release } from './release.ts'
 import { resume } from './resume.ts'
 import { resumeClient } from './resume-client.ts'
@@ -36,6 +39,7 @@ export const commands: readonly ChatCommand[] = [
   checkIn,
   clear,
   clientRecord,
+  cover,
   decide,
   digest,
   discharge,
@@ -44,6 +48,7 @@ export const commands: readonly ChatCommand[] = [
   eraseMe,
   help,
   leave,
+  moveClient,
   myRecord,
   myTimes,
   note,
@@ -52,6 +57,7 @@ export const commands: readonly ChatCommand[] = [
   pauseClient,
   plan,
   planHistory,
+  questions,
   release,
   resume,
   resumeClient,

@@ -5,28 +5,39 @@ import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
 import type { ClientRow } from '../src/engine/rows.ts'
 import { reschedulePrompt } from '../src/engine/schedule-prompt.ts'
+import { isServed, refuseRegion } from '../src/engine/served.ts'
 import type { Texts } from '../src/text/index.ts'
 
 type Times = Pick<ClientRow, 'prompt' | 'reminder' | 'zone' | 'off' | 'region'>
 type Options = Readonly<Record<string, string | number | boolean>>
 
-/** Prompt time, reminder, zone, days off and country, by the client alone. */
+/** Prompt time, reminder, zone, days off, country and language, by the client alone. */
 export const myTimes: ClientCommand = {
   name: 'my-times',
   who: 'client',
-  options: ['prompt', 'reminder', 'zone', 'off', 'region'].map((name) => ({
+  options: ['prompt', 'reminder', 'zone', 'off', 'region', 'language'].map((name) => ({
     name,
     kind: 'text',
     required: false,
   })),
   run(draft, { options }) {
-    const { commands } = draft.texts
+    const language = String(options.language ?? draft.client.language)
+      .trim()
+      .toLowerCase()
+    const texts = draft.textsFor(language)
+    if (texts.language !== language)
+      return plain(draft.texts.courseForCoach.badLanguage(language), draft.client.ref)
     const times = readTimes(options, draft.client, draft.texts)
     if (typeof times === 'string') return plain(times, draft.client.ref)
     // another zone may be another country: no number is named until the client has said which
     const moved = times.zone !== draft.client.zone && options.region === undefined
-    draft.put('client', { ...draft.client, ...times, ...(moved ? { region: null } : {}) })
+    draft.put('client', { ...draft.client, ...times, language, ...(moved ? { region: null } : {}) })
     reschedulePrompt(draft)
+    const { region } = draft.client
+    const told = options.region !== undefined && region !== null
+    if (told && !isServed(draft.file.practice, region))
+      return plain(refuseRegion(draft, region), draft.client.ref)
+    const { commands } = texts
     const text = commands.timesChanged(times.prompt, times.zone, times.off.join(' '))
     return plain(moved ? `${text}\n${commands.askCountry}` : text, draft.client.ref)
   },

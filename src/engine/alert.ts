@@ -2,6 +2,7 @@ import type { Care } from '../domain/care.ts'
 import { addDays } from '../domain/day.ts'
 import { dayAt, instantOf, timeAt } from '../domain/local-time.ts'
 import { SIGNS, type SignId } from '../domain/signs/catalogue.ts'
+import { onCall } from './cover.ts'
 import type { Draft } from './draft.ts'
 import type { Button, Message } from './message.ts'
 import type { AlertRow } from './rows.ts'
@@ -78,10 +79,11 @@ const takeUpButton = (draft: Draft, alert: AlertRow): Button => ({
   style: 'main',
 })
 
-/** First the coach who made the plan; from half an hour on the whole coach role and the deputy. */
+/** First the coach in charge or their cover; from half an hour on the whole coach role and the deputy. */
 function called(draft: Draft, minutes: number): Message['mentions'] {
   const { coachRole, deputy } = draft.file.practice
-  const coach = /^<@(.+)>$/.exec(draft.file.plan?.by ?? '')?.[1]
+  const day = dayAt(draft.now, draft.file.practice.zone)
+  const coach = /^<@(.+)>$/.exec(onCall(draft.file, day) ?? '')?.[1]
   const users = coach ? [coach] : []
   if (minutes < WIDEN_MINUTES) return { roles: [], users }
   return {

@@ -1,4 +1,3 @@
-import type { Ask } from '../domain/reply/reading.ts'
 import type { Question } from './asking.ts'
 import type { Draft } from './draft.ts'
 import type { Asks, Button, Pick } from './message.ts'
@@ -33,7 +32,7 @@ export function expect(draft: Draft, question: Question): void {
 export function carry(
   draft: Draft,
   question: Question,
-): { asks: Ask; buttons: readonly Button[]; pick: Pick | null } {
+): { asks: Question['ask']; buttons: readonly Button[]; pick: Pick | null } {
   expect(draft, question)
   return { asks: question.ask, buttons: question.buttons, pick: question.pick }
 }
@@ -58,8 +57,10 @@ export function endClock(draft: Draft): void {
   if (!waits && draft.file.dues.some((due) => due.id === clockId(draft))) draft.drop('due', clockId(draft))
 }
 
-// A pressing question comes before any other, and the one that a prompt carries beside the check-in after them.
-const weight = (row: AskedRow): number => (row.pressing ? 2 : row.ask === 'signs' ? 0 : 1)
+// A pressing question comes before any other, the one that a prompt carries beside the check-in after them, and that
+// on activities last: its answer names them.
+const weight = (row: AskedRow): number =>
+  row.pressing ? 2 : row.ask === 'signs' ? 0 : row.ask === 'activities' ? -1 : 1
 
 /** The question answers have to be read against. */
 export const latestAsked = (draft: Draft): AskedRow | null =>

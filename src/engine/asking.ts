@@ -2,13 +2,13 @@ import { SIDES } from '../domain/checkin.ts'
 import type { Day } from '../domain/day.ts'
 import { REACHES } from '../domain/reach.ts'
 import type { Ask, Slot } from '../domain/reply/reading.ts'
-import { careOf, SIGN_IDS, type SignId } from '../domain/signs/catalogue.ts'
+import { careOf, type SignId } from '../domain/signs/catalogue.ts'
 import type { Texts } from '../text/index.ts'
 import type { Act, Button, Pick } from './message.ts'
 
 /** A question with its choices; the same whether it travels with a receipt or by itself. */
 export interface Question {
-  readonly ask: Ask
+  readonly ask: Ask | 'activities'
   readonly day: Day
   readonly text: string
   readonly buttons: readonly Button[]
@@ -117,8 +117,8 @@ export const ROUTINE_SIGNS: readonly SignId[] = [
 ]
 
 /** Which of them: asked after "one of these". */
-export function whichSign(texts: Texts, day: Day): Question {
-  const options = SIGN_IDS.map((sign) => ({ value: sign, label: texts.signs[sign].label }))
+export function whichSign(texts: Texts, day: Day, listed: readonly SignId[]): Question {
+  const options = listed.map((sign) => ({ value: sign, label: texts.signs[sign].label }))
   const pick: Pick = {
     name: 'which-sign',
     label: texts.client.pickSigns,

@@ -1,9 +1,10 @@
 import { SIDES, type Side } from '../domain/checkin.ts'
 import { type Day, weekday } from '../domain/day.ts'
 import { isReach, REACHES } from '../domain/reach.ts'
-import { isSignId, SIGN_IDS, type SignId } from '../domain/signs/catalogue.ts'
+import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
 import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
+import { listedSigns } from './listed-signs.ts'
 import type { Field, Form, Option } from './message.ts'
 import type { Given } from './record.ts'
 import { plannedOn } from './rungs.ts'
@@ -26,7 +27,7 @@ export function checkInForm(draft: Draft, day: Day): Form {
   const sides = SIDES.map((side) => ({ value: side, label: words.side(side) }))
   const allSigns = [
     { value: 'none', label: client.noneOfThese },
-    ...SIGN_IDS.map((sign) => ({ value: sign, label: signs[sign].label })),
+    ...listedSigns(draft.file).map((sign) => ({ value: sign, label: signs[sign].label })),
   ]
   return {
     name: `check-in-${day}`,

@@ -1,10 +1,12 @@
 import type { Day } from '../domain/day.ts'
+import { activitiesFilled } from './activities.ts'
 import { plain } from './answer.ts'
 import { afterPress } from './check-in.ts'
 import { applyAct } from './client-acts.ts'
 import { coachAct } from './coach-acts.ts'
-import type { Draft } from './draft.ts'
+import { courseAct } from './course-acts.ts'
 import { isCoach, onDesk } from './desk.ts'
+import type { Draft } from './draft.ts'
 import { consent } from './enrol.ts'
 import type { Choice, FormFilled } from './event.ts'
 import { checkInFilled } from './form-filled.ts'
@@ -13,11 +15,11 @@ import { commit, draftOf, type EngineParts } from './parts.ts'
 import type { ClientFile, Handled, Tx } from './ports.ts'
 import { backToScreening } from './press.ts'
 import { trail } from './record.ts'
-import type { OutboxRow } from './rows.ts'
 import { recordPage, recordWish } from './record-page.ts'
+import type { OutboxRow } from './rows.ts'
 import { screeningForm } from './screening.ts'
-import { drillsWithheld } from './status.ts'
 import { keepChoices } from './shown.ts'
+import { drillsWithheld } from './status.ts'
 
 const NOTHING: Handled = { answer: null }
 
@@ -82,6 +84,8 @@ function pressedByClient(draft: Draft, row: OutboxRow, event: Choice): Answer | 
     if (draft.client.stage !== 'invited') return null
     return plain(`${row.body.text}\n\n${consent(draft, event.act.value === 'yes')}`, draft.client.ref)
   }
+  const said = courseAct(draft, event.act, event.label)
+  if (said !== null) return plain(`${row.body.text}\n\n**${event.label}** · ${said}`, draft.client.ref)
   if (draft.client.stage === 'left') return plain(leftText(draft, isAboutSigns(event)), draft.client.ref)
   if (draft.client.stage === 'discharged' && !isAboutSigns(event))
     return plain(client.notEnrolled, draft.client.ref)
@@ -114,7 +118,8 @@ export async function onForm(parts: EngineParts, tx: Tx, event: FormFilled, now:
   if (!found) return notYours(parts)
   const draft = draftOf(parts, found.file, now, event.id)
   if (found.by === 'coach') return byCoach(tx, draft, found.row, event)
-  if (event.act.do === 'screening') {
+  if (event.act.do === 'activities') activitiesFilled(draft, event.filled)
+  else if (event.act.do === 'screening') {
     if (draft.client.stage === 'screening') screeningForm(draft, event.filled)
   } else if (event.act.do === 'check-in' || event.act.do === 'put-right') checkInFilled(draft, event)
   await commit(tx, draft)

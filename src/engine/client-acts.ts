@@ -5,6 +5,7 @@ import { isSignId } from '../domain/signs/catalogue.ts'
 import { answeredNow, expect } from './asked.ts'
 import { BARRIERS, type Barrier, whichSign } from './asking.ts'
 import type { Draft } from './draft.ts'
+import { listedSigns } from './listed-signs.ts'
 import type { Act } from './message.ts'
 import { type Noted, noted } from './noted.ts'
 import { pauseInWords } from './quiet.ts'
@@ -131,7 +132,7 @@ function answerSigns(draft: Draft, value: string, day: Day, chosen: readonly str
     return noted(heard.unsure.length < signs.length ? client.signsKept : client.signsHeard, day)
   }
   // there is one, and which is not said: drills wait, and silence counts as yes
-  expect(draft, whichSign(draft.texts, day))
+  expect(draft, whichSign(draft.texts, day, listedSigns(draft.file)))
   return noted(client.signsSome)
 }
 

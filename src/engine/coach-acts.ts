@@ -8,6 +8,7 @@ import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
 import type { Act, Answer, Button, Choices } from './message.ts'
 import { changePressed, savePressed } from './plan-acts.ts'
+import { answerQuestion } from './questions.ts'
 import { isLocked } from './status.ts'
 import { assessOn } from './watch.ts'
 
@@ -30,6 +31,8 @@ const answered = ({ text, choices = { buttons: [], pick: null } }: Answer): Coac
 
 /** A press by somebody with the coach role on a message about a client. */
 export function coachAct(draft: Draft, act: Act, by: string, filled: Filled | null): CoachNoted | null {
+  if (act.do === 'answer-question')
+    return said(answerQuestion(draft, String(act.question), String(filled?.text ?? ''), by))
   if (filled !== null) return null
   switch (act.do) {
     case 'take-up':

@@ -4,11 +4,13 @@ import type { WeekFacts } from '../domain/digest/facts.ts'
 import { weeksOf } from '../domain/digest/weeks.ts'
 import { LADDERS } from '../domain/ladder/ladders.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
+import { courseLines } from './course-summary.ts'
 import { decisionButtons } from './decide.ts'
 import { Draft, NOBODY } from './draft.ts'
 import { historyOf } from './history.ts'
 import type { EngineParts } from './parts.ts'
 import type { ClientFile, Posting } from './ports.ts'
+import { openQuestions } from './questions.ts'
 import type { DueRow, PracticeRow } from './rows.ts'
 import { isLocked } from './status.ts'
 import { assessOn } from './watch.ts'
@@ -50,7 +52,9 @@ export function digest(
   const roll = rollCall(facts)
   const order = [...roll.needs, ...roll.move, ...roll.rest].map((entry) => entry.facts.ref)
   const ranked = [...cards].sort((a, b) => order.indexOf(a.facts.ref) - order.indexOf(b.facts.ref))
-  const pages = texts.digest.rollCall(roll, day)
+  const overdue = openQuestions(files, now, 'overdue')
+  const waiting = overdue.length > 0 ? texts.courseForCoach.openQuestions(overdue) : []
+  const pages = [...texts.digest.rollCall(roll, day), ...waiting]
   return [
     ...pages.map((text, n) => rollCallPosting(practice, text, now, `${key}/${n}`)),
     ...ranked.flatMap((card) => card.postings),
@@ -86,7 +90,7 @@ export function cardOf(
   draft.toCoach({
     kind: 'digest',
     key: draft.id('digest', key),
-    text: texts.digest.card(facts),
+    text: [texts.digest.card(facts), ...courseLines(draft)].join('\n'),
     buttons: decisionButtons(draft, assessment),
     picture: { name: `digest-${file.client.ref}-${on}`, alt: texts.digest.alt(weeks), facts: weeks },
   })

@@ -1,9 +1,11 @@
 import type { Day } from '../domain/day.ts'
 import { alertStep, untaken } from './alert.ts'
+import { onComeBackDue } from './come-back.ts'
 import type { Draft } from './draft.ts'
 import { urgentFollowUp } from './follow-up.ts'
 import { onPromptDue, onReminderDue } from './prompt.ts'
 import type { DueRow } from './rows.ts'
+import { screeningWaits } from './screening-waits.ts'
 import { silence } from './silence.ts'
 
 /** A stored instant about one client has come. Its row goes, unless what is done sets it anew. */
@@ -12,7 +14,7 @@ export function onDue(draft: Draft, due: DueRow): void {
   const data = due.data as { day: Day; alert: string; step: number }
   switch (due.kind) {
     case 'prompt':
-      return onPromptDue(draft, data.day)
+      return onPromptDue(draft, data.day, due.at)
     case 'reminder':
       return onReminderDue(draft, data.day)
     case 'deadline':
@@ -23,8 +25,13 @@ export function onDue(draft: Draft, due: DueRow): void {
       return untaken(draft, data.alert)
     case 'urgent-follow-up':
       return urgentFollowUp(draft, due.at)
-    case 'activities':
     case 'come-back':
+      return onComeBackDue(draft)
+    case 'screening':
+      return screeningWaits(draft)
+    // once it has gone the question may be asked again
+    case 'activities':
+    // these two are about more than one file or end it: the engine deals with them
     case 'retention':
     case 'digest':
       return

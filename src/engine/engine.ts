@@ -6,6 +6,7 @@ import { onCommand } from './on-command.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Engine, Handled, Tx } from './ports.ts'
 import { trail } from './record.ts'
+import { onRetentionDue } from './retention.ts'
 import { strangerAnswer } from './stranger.ts'
 import { onWords } from './words.ts'
 
@@ -78,7 +79,8 @@ async function due(parts: EngineParts, tx: Tx, event: DueCome, now: Date): Promi
   if (!file) return NOTHING
   const draft = draftOf(parts, file, now, `${row.id}@${row.at.toISOString()}`)
   onDue(draft, row)
-  await commit(tx, draft)
+  if (row.kind === 'retention') await onRetentionDue(tx, draft)
+  else await commit(tx, draft)
   return NOTHING
 }
 

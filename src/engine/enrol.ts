@@ -1,9 +1,11 @@
 import type { Draft } from './draft.ts'
+import { endWay, startRetention, stopRetention } from './end.ts'
 import type { Answer, Button } from './message.ts'
 import { carryScreening, nextScreeningStep } from './screening.ts'
+import { remindOfScreening } from './screening-waits.ts'
 
 /** Version of the text that a client says yes to; it grows whenever that text changes. */
-export const CONSENT_VERSION = '1'
+export const CONSENT_VERSION = '2'
 
 /** The invitation: what this is and is not, what is stored and for how long, how to leave; yes or no. */
 export function invite(draft: Draft): void {
@@ -28,6 +30,7 @@ export function invite(draft: Draft): void {
     text: client.welcome(draft.file.practice.name, draft.file.practice.retentionDays),
     buttons,
   })
+  startRetention(draft)
 }
 
 /** Yes opens the screening. No: the invitation is all that was kept, and it goes. */
@@ -42,11 +45,14 @@ export function consent(draft: Draft, yes: boolean): Answer['text'] {
     sexualQuestions: false,
   })
   if (!yes) {
-    draft.put('client', { ...draft.client, stage: 'left' })
-    for (const due of draft.file.dues) draft.drop('due', due.id)
+    // an alert about a sign told of before goes on until somebody has it
+    for (const due of draft.file.dues)
+      if (due.kind !== 'alert-step' && due.kind !== 'untaken') draft.drop('due', due.id)
+    endWay(draft, 'left')
     draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.declined(draft.client.ref) })
     return draft.texts.client.declined
   }
+  stopRetention(draft)
   draft.put('client', { ...draft.client, stage: 'screening' })
   draft.put('screening', {
     id: draft.id('screening'),
@@ -55,7 +61,8 @@ export function consent(draft: Draft, yes: boolean): Answer['text'] {
     startedAt: draft.now,
     doneAt: null,
   })
+  remindOfScreening(draft)
   const step = nextScreeningStep(draft)
-  if (step !== null) carryScreening(draft, step, draft.texts.client.screeningIntro)
+  if (step !== null) carryScreening(draft, step, '')
   return draft.texts.client.consented
 }

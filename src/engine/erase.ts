@@ -1,8 +1,9 @@
 import { plain } from './answer.ts'
 import type { Draft } from './draft.ts'
 import { NOBODY } from './draft.ts'
-import type { Answer } from './message.ts'
+import type { Address, Answer } from './message.ts'
 import type { Posting, Tx } from './ports.ts'
+import type { PracticeRow } from './rows.ts'
 import { isLocked } from './status.ts'
 
 /** Asked for twice; with a word of warning while an urgent sign is open. `said` by client or coach alike. */
@@ -16,37 +17,58 @@ export function eraseAnswer(
   return { ...plain(warning + said.done, null), erases: true }
 }
 
-/** Removes every row; where an urgent sign was open the coach is told, in a message that is about nobody's record. */
-export async function eraseClient(tx: Tx, draft: Draft): Promise<void> {
+/**
+ * Removes every row and gives how many went; where an urgent sign was open the coach is told, in a message that is
+ * about nobody's record.
+ */
+export async function eraseClient(tx: Tx, draft: Draft): Promise<number> {
   const notice = isLocked(draft.file) ? erasedWithSign(draft) : null
-  await tx.erase(draft.client.id)
+  const rows = await tx.erase(draft.client.id)
   if (notice) await tx.apply({ changes: [], postings: [notice] })
+  return rows
 }
 
 function erasedWithSign(draft: Draft): Posting | null {
   const { practice, client } = draft.file
   const channel = practice.alertChannel ?? practice.coachChannel
   if (!channel) return null
-  return {
-    message: {
-      key: `${practice.id}/erased/${draft.cause}`,
-      address: { to: 'alerts', channel },
-      about: null,
-      kind: 'notice',
-      asks: null,
-      care: 'none',
-      text: draft.forCoach.commands.erasedWithSign(client.ref),
-      drills: [],
-      buttons: [],
-      pick: null,
-      picture: null,
-      files: [],
-      mentions: NOBODY,
-    },
-    clientId: null,
-    practiceId: practice.id,
+  return toPractice(practice, {
+    key: `${practice.id}/erased/${draft.cause}`,
+    address: { to: 'alerts', channel },
+    text: draft.forCoach.commands.erasedWithSign(client.ref),
     priority: 1,
-    notBefore: draft.now,
-    expires: null,
-  }
+    at: draft.now,
+  })
 }
+
+interface Notice {
+  readonly key: string
+  readonly address: Address
+  readonly text: string
+  readonly priority: Posting['priority']
+  readonly at: Date
+}
+
+/** A word to the practice that hangs on no client's record. */
+export const toPractice = (practice: PracticeRow, { key, address, text, priority, at }: Notice): Posting => ({
+  message: {
+    key,
+    address,
+    about: null,
+    kind: 'notice',
+    asks: null,
+    care: 'none',
+    text,
+    drills: [],
+    buttons: [],
+    pick: null,
+    picture: null,
+    files: [],
+    mentions: NOBODY,
+  },
+  clientId: null,
+  practiceId: practice.id,
+  priority,
+  notBefore: at,
+  expires: null,
+})

@@ -1,6 +1,7 @@
 import type { Reading } from '../domain/reply/reading.ts'
 import type { Draft } from './draft.ts'
 import { leave } from './leave.ts'
+import { askCoach } from './questions.ts'
 import { pauseInWords, resume } from './quiet.ts'
 import { workToday } from './work.ts'
 
@@ -31,9 +32,3 @@ export function onIntent(draft: Draft, reading: Reading, text: string): void {
 }
 
 const notice = (draft: Draft, text: string): void => void draft.toClient({ kind: 'notice', text })
-
-/** A question in words is carried to the coach's channel; the answer comes back the same way. */
-export function askCoach(draft: Draft, text: string): void {
-  const words = draft.file.practice.quote ? text : null
-  draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.question(draft.client.ref, words) })
-}

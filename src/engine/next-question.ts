@@ -4,6 +4,7 @@ import type { Day } from '../domain/day.ts'
 import { rank } from '../domain/reach.ts'
 import { type Ask, SLOTS, type Slot } from '../domain/reply/reading.ts'
 import type { RuleId } from '../domain/rules/assessment.ts'
+import { activitiesQuestion } from './activities.ts'
 import {
   barrierQuestion,
   hintedSign,
@@ -18,8 +19,9 @@ import {
 } from './asking.ts'
 import type { Draft } from './draft.ts'
 import { lastAnswered } from './history.ts'
+import { listedSigns } from './listed-signs.ts'
 import type { CheckInRow } from './rows.ts'
-import { askedSigns, isLocked, openHold, openSigns } from './status.ts'
+import { askedSigns, isLocked, isStopped, openHold, openSigns } from './status.ts'
 import { assessOn } from './watch.ts'
 
 /** Check-ins in a row that said nothing of signs, after which the bot asks. */
@@ -46,7 +48,7 @@ function pressingQuestion(draft: Draft): Question | null {
   if (hinted) return hintedSign(texts, hinted.day, hinted.sign)
   const waiting = (ask: Ask) => draft.file.asked.find((row) => row.ask === ask && row.pressing)
   const which = waiting('signs')
-  if (which) return whichSign(texts, which.day)
+  if (which) return whichSign(texts, which.day, listedSigns(draft.file))
   const side = waiting('side')
   return side ? otherSideQuestion(texts, side.day) : null
 }
@@ -97,12 +99,12 @@ function afterValues(draft: Draft, row: CheckInRow): Question | null {
   const { texts } = draft
   const { day } = row
   if (shouldAskSigns(draft, day)) return routineSigns(texts, day)
-  const asksHere = day === lastAnswered(draft.file) && !openHold(draft.file, 'park')
+  const asksHere = day === lastAnswered(draft.file) && !openHold(draft.file, 'park') && !isStopped(draft.file)
   const comfort = asksHere && row.comfort === null ? assessOn(draft, day).comfortOf : null
   if (comfort && !refusedLately(draft, day))
     return yesNoQuestion(texts, 'comfort', day, texts.client.askComfort(comfort.ladder, comfort.rung))
   const adherence = draft.file.flags.find((flag) => flag.rule === 'adherence' && flag.closedAt === null)
-  if (!adherence || adherence.figures.asked === true) return null
+  if (!adherence || adherence.figures.asked === true) return asksHere ? activitiesQuestion(draft, day) : null
   draft.put('flag', { ...adherence, figures: { ...adherence.figures, asked: true } })
   return barrierQuestion(texts, day)
 }

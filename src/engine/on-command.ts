@@ -1,14 +1,17 @@
 import { LADDERS } from '../domain/ladder/ladders.ts'
 import { plain } from './answer.ts'
 import type { ChatCommand, CoachCommand, PracticeCommand } from './command.ts'
+import type { Draft } from './draft.ts'
 import { eraseClient } from './erase.ts'
 import type { Command } from './event.ts'
+import type { Answer } from './message.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Handled, Tx } from './ports.ts'
 import type { PracticeRow } from './rows.ts'
+import { goOnScreening } from './screening-waits.ts'
+import { keepChoices } from './shown.ts'
 
 /** A command typed by somebody: who may is checked here, the work is the command's own. */
-import { keepChoices } from './shown.ts'
 export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now: Date): Promise<Handled> {
   const texts = parts.textsFor('en')
   const command = parts.commands.find((one) => one.name === event.name)
@@ -44,12 +47,15 @@ async function clientCommand(
   const { stage } = file.client
   if (stage === 'left' && command.name !== 'erase-me')
     return say(parts.textsFor(file.client.language).client.notEnrolled)
-  if (stage !== 'enrolled' && ENROLLED_ONLY.includes(command.name))
-    return say(parts.textsFor(file.client.language).client.notEnrolled)
   const draft = draftOf(parts, file, now, event.id)
+  if (stage !== 'enrolled' && ENROLLED_ONLY.includes(command.name)) {
+    const goesOn = goOnScreening(draft)
+    await commit(tx, draft)
+    return say(goesOn ? draft.texts.course.screeningGoesOn : draft.texts.client.notEnrolled)
+  }
   const answer = command.run(draft, event)
   await commit(tx, draft)
-  if (answer.erases) await eraseClient(tx, draft)
+  if (answer.erases) return { answer: await erased(tx, draft, answer, draft.texts.course.erased) }
   return { answer }
 }
 
@@ -70,9 +76,20 @@ async function coachCommand(
   const draft = draftOf(parts, file, now, event.id)
   const answer = await command.run(draft, event, tx)
   await commit(tx, draft)
-  if (answer.erases) await eraseClient(tx, draft)
+  if (answer.erases) return { answer: await erased(tx, draft, answer, draft.forCoach.courseForCoach.erased) }
   const to = { practice, clientId: draft.client.id, only: event.actor.user, cause: event.id, now }
   return { answer: await keepChoices(tx, answer, to) }
+}
+
+/** Every row goes, and the answer says how many went and what is out of reach. */
+async function erased(
+  tx: Tx,
+  draft: Draft,
+  answer: Answer,
+  proof: (rows: number) => string,
+): Promise<Answer> {
+  const rows = await eraseClient(tx, draft)
+  return { ...answer, text: `${answer.text}\n${proof(rows)}` }
 }
 
 async function practiceCommand(

@@ -98,8 +98,8 @@ export interface Tx {
   apply(outcome: Outcome): Promise<void>
   /** Drops those waiting messages of a client (not yet sent) that `which` picks, noting the reason. */
   withdraw(clientId: string, reason: string, which: (row: OutboxRow) => boolean): Promise<void>
-  /** Removes every row of a client, outbox bodies included. */
-  erase(clientId: string): Promise<void>
+  /** Removes every row of a client, outbox bodies included; gives how many went. */
+  erase(clientId: string): Promise<number>
 }
 
 export interface Store {

@@ -18,11 +18,11 @@ const STALE_HOURS = 6
 const HOUR = 3_600_000
 
 /** The daily prompt has come due: what goes out depends on where the client stands. */
-export function onPromptDue(draft: Draft, day: Day): void {
+export function onPromptDue(draft: Draft, day: Day, at: Date): void {
   closeYesterday(draft, day)
   const ended = ['discharged', 'left'].includes(draft.client.stage) && !isLocked(draft.file)
   if (ended) return draft.drop('due', draft.id('due', 'prompt'))
-  if (!isStale(draft, day)) morning(draft, day)
+  if (!isStale(draft, day, at)) morning(draft, day)
   promptHandled(draft, day)
 }
 
@@ -35,9 +35,14 @@ function morning(draft: Draft, day: Day): void {
 }
 
 /** The bot was away: past the reminder (or so many hours) a prompt is left out rather than sent late. */
-function isStale(draft: Draft, day: Day): boolean {
-  const at = instantOf(day, draft.client.prompt, draft.client.zone)
-  return draft.now >= (reminderAt(draft, day) ?? new Date(at.getTime() + STALE_HOURS * HOUR))
+function isStale(draft: Draft, day: Day, at: Date): boolean {
+  return draft.now >= lastMoment(draft, day, at)
+}
+
+/** Until when a prompt due at an instant may go out: a reminder that has passed already is none. */
+function lastMoment(draft: Draft, day: Day, at: Date): Date {
+  const reminder = reminderAt(draft, day)
+  return reminder && reminder > at ? reminder : new Date(at.getTime() + STALE_HOURS * HOUR)
 }
 
 /** Questions are kept until answered or the day ends; a hinted sign is not a question of a day. */
@@ -61,9 +66,9 @@ function promptFor(draft: Draft, day: Day): void {
     text: client.prompt({ work: work.text, settled: flare ? client.askSettled : null }),
     drills: work.drills,
     buttons: [...(settled?.buttons ?? []), ...promptButtons(draft, day)],
-    expires: reminder ?? new Date(draft.now.getTime() + STALE_HOURS * HOUR),
+    expires: lastMoment(draft, day, draft.now),
   })
-  if (reminder) draft.due('reminder', reminder, { day })
+  if (reminder && reminder > draft.now) draft.due('reminder', reminder, { day })
 }
 
 /** The question on signs that the prompt carries can be answered in words, "no signs" or "yes". */

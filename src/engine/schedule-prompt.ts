@@ -10,11 +10,17 @@ const MINUTE = 60_000
  * With a window, prompts are spread over it by a stable hash of the client, so that all do not leave at once.
  */
 export function schedulePrompt(draft: Draft, day: Day): void {
-  const { window } = draft.file.practice
-  const spread = window > 0 ? hash(draft.client.id) % (window * MINUTE) : 0
-  const at = new Date(instantOf(day, draft.client.prompt, draft.client.zone).getTime() + spread)
+  const at = promptAt(draft, day)
   const last = promptDue(draft)?.data.last ?? null
   draft.due('prompt', at, { day, last })
+}
+
+/** The prompt's instant, spread over the window, never past the end of its local day. */
+function promptAt({ client, file }: Draft, day: Day): Date {
+  const at = instantOf(day, client.prompt, client.zone).getTime()
+  const leftOfDay = instantOf(addDays(day, 1), '00:00', client.zone).getTime() - at
+  const room = Math.min(file.practice.window * MINUTE, leftOfDay)
+  return new Date(at + (room > 0 ? hash(client.id) % room : 0))
 }
 
 export const promptDue = (draft: Draft): DueRow | undefined =>
@@ -40,6 +46,9 @@ export function reschedulePrompt(draft: Draft): void {
   const last = latestPromptDay(draft)
   const first = laterOf(draft.client.start ?? draft.today, draft.today)
   schedulePrompt(draft, last !== null && first <= last ? addDays(last, 1) : first)
+  // a time long gone counts from now: else the day would be left without a prompt as stale
+  const due = promptDue(draft)!
+  if (due.at < draft.now) draft.put('due', { ...due, at: draft.now })
 }
 
 // FNV-1a, 32 bits: small, stable, spread well enough for minutes.

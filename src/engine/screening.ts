@@ -1,11 +1,13 @@
 import type { Side } from '../domain/checkin.ts'
 import { isSignId } from '../domain/signs/catalogue.ts'
-import type { Texts } from '../text/index.ts'
 import type { Draft } from './draft.ts'
+import { endWay } from './end.ts'
 import type { Filled } from './event.ts'
 import { knownSigns } from './history.ts'
-import type { Field } from './message.ts'
+import { isLeftOut } from './listed-signs.ts'
+import type { Field, Option } from './message.ts'
 import { ADULT, questionOf, type ScreeningQuestion, STEPS } from './screening-questions.ts'
+import { askSexual, asksSexual } from './sexual-question.ts'
 import { isLocked } from './status.ts'
 import { raiseSigns } from './urgent.ts'
 
@@ -20,20 +22,25 @@ export function nextScreeningStep(draft: Draft): number | null {
   return step < 0 ? null : step
 }
 
+/** What a question offers this client. */
+const optionsOf = (draft: Draft, question: ScreeningQuestion): readonly Option[] =>
+  question.options(draft.texts).filter(({ value }) => !isLeftOut(draft.file, value))
+
 const field = (draft: Draft, question: ScreeningQuestion): Field => ({
   name: question.id,
   label: draft.texts.screening.label[question.id] ?? question.id,
   kind: question.kind,
-  options: question.options(draft.texts),
+  options: optionsOf(draft, question),
   required: question.required,
 })
 
 /** Sends the next part: a form of up to five questions, or one question in words. */
 export function carryScreening(draft: Draft, step: number, intro: string): void {
+  if (asksSexual(draft)) return askSexual(draft, intro)
   const { screening } = draft.texts
   const open = STEPS[step]!.filter((q) => draft.file.screening?.answers[q.id] === undefined)
   const first = open[0]!
-  const options = first.options(draft.texts).map((option) => ({
+  const options = optionsOf(draft, first).map((option) => ({
     name: option.value,
     label: option.label,
     act: { do: 'screening', step, question: first.id, value: option.value },
@@ -71,7 +78,7 @@ export function carryScreening(draft: Draft, step: number, intro: string): void 
 
 function questionInWords(draft: Draft, question: ScreeningQuestion, intro: string): string {
   const { screening, client } = draft.texts
-  const options = question.options(draft.texts)
+  const options = optionsOf(draft, question)
   // numbers stand for themselves: a numbered list of them would mislead
   const labels = options.every(({ value }) => /^\d+$/.test(value)) ? [] : options.map(({ label }) => label)
   const list =
@@ -99,13 +106,13 @@ export function screeningForm(draft: Draft, filled: Filled): void {
 export function screeningWords(draft: Draft, questionId: string, text: string): void {
   const question = questionOf(questionId)
   if (!question) return
-  const given = question.kind === 'line' ? text : chosenValues(text, question, draft.texts)
+  const given = question.kind === 'line' ? text : chosenValues(draft, text, question)
   goOn(draft, keep(draft, question, given) ? [] : [questionId])
 }
 
 /** The values chosen: a label or value in words, "none", or the numbers of the list. Empty where it is no choice. */
-export function chosenValues(text: string, question: ScreeningQuestion, texts: Texts): string[] {
-  const options = question.options(texts)
+export function chosenValues(draft: Draft, text: string, question: ScreeningQuestion): string[] {
+  const options = optionsOf(draft, question)
   const lower = text
     .trim()
     .toLowerCase()
@@ -134,7 +141,8 @@ function goOn(draft: Draft, again: readonly string[]): void {
   const answers = draft.file.screening!.answers
   const age = answers.age
   if (typeof age === 'number' && age < ADULT) {
-    draft.put('client', { ...draft.client, stage: 'left' })
+    draft.drop('asked', draft.id('asked', 'screening'))
+    endWay(draft, 'left')
     draft.toClient({ kind: 'notice', text: client.minor })
     draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.minor(draft.client.ref) })
     return

@@ -2,6 +2,7 @@ import { screen } from '../domain/signs/screen.ts'
 import { openAlert } from './alert.ts'
 import { carry, latestAsked } from './asked.ts'
 import { chooseByWords } from './choose-by-words.ts'
+import { courseWords } from './course-acts.ts'
 import type { Draft } from './draft.ts'
 import { consent } from './enrol.ts'
 import type { Words } from './event.ts'
@@ -9,6 +10,8 @@ import { nextQuestion } from './next-question.ts'
 import { trail } from './record.ts'
 import { chosenValues, screeningWords } from './screening.ts'
 import { questionOf } from './screening-questions.ts'
+import { goOnScreening, saysGoOn } from './screening-waits.ts'
+import { SEXUAL_ASK } from './sexual-question.ts'
 import { setKnownApart, takeSigns } from './sign-reading.ts'
 import { isLocked, isPressing } from './status.ts'
 import { urgentText } from './urgent.ts'
@@ -38,12 +41,16 @@ export function beforeConsent(draft: Draft, text: string): void {
  */
 export function duringScreening(draft: Draft, event: Words): boolean {
   const { text } = event
+  if (saysGoOn(draft, text) && goOnScreening(draft)) return true
   const asked = latestAsked(draft)
   const id = asked?.ask.startsWith('screening:') ? asked.ask.slice('screening:'.length) : null
   const question = id === null ? undefined : questionOf(id)
-  if (isLocked(draft.file) || isPressing(draft.file) || !question) return false
+  if (isLocked(draft.file) || isPressing(draft.file)) return false
+  if (asked?.ask === SEXUAL_ASK && screen(text, draft.client.language).signs.length === 0)
+    return courseWords(draft, text) || goOnScreening(draft)
+  if (!question) return false
   const heard = screen(text, draft.client.language)
-  const isChoice = question.kind !== 'line' && chosenValues(text, question, draft.texts).length > 0
+  const isChoice = question.kind !== 'line' && chosenValues(draft, text, question).length > 0
   if (heard.signs.length === 0 || isChoice) {
     screeningWords(draft, question.id, text)
     return true

@@ -3,12 +3,15 @@ import { dayAt, instantOf } from '../domain/local-time.ts'
 import { readReply } from '../domain/reply/read.ts'
 import { ASKS, type Ask, type Reading } from '../domain/reply/reading.ts'
 import { screen } from '../domain/signs/screen.ts'
+import { answersActivities } from './activities.ts'
 import { latestAsked } from './asked.ts'
 import { chooseByWords } from './choose-by-words.ts'
 import { applyAct } from './client-acts.ts'
+import { afterEnd } from './course-acts.ts'
 import type { Draft } from './draft.ts'
 import type { Words } from './event.ts'
 import { answeredByAct } from './press.ts'
+import { askCoach } from './questions.ts'
 import { onReading } from './reading.ts'
 import { trail } from './record.ts'
 import type { AskedRow } from './rows.ts'
@@ -26,8 +29,19 @@ export function onWords(draft: Draft, event: Words): void {
     return void draft.toClient({ kind: 'notice', text: client.cannotRead(event.attached) })
   if (stage === 'screening' && duringScreening(draft, event)) return
   if (stage === 'discharged' && !isPressing(draft.file) && !hasSign(draft, event.text))
-    return void draft.toClient({ kind: 'notice', text: client.notEnrolled })
+    return void draft.toClient({ kind: 'notice', text: wordsAfterEnd(draft, event.text) })
+  if (answersActivities(draft, event.text)) return
   onReply(draft, event)
+}
+
+/** An answer to the last question, a question for the coach, or nothing that is kept. */
+function wordsAfterEnd(draft: Draft, text: string): string {
+  const said = afterEnd(draft, text)
+  if (said !== null) return said
+  const { intent } = readWith(draft, text, draft.today, null)
+  if (intent !== 'question') return draft.texts.client.notEnrolled
+  askCoach(draft, text)
+  return draft.texts.client.questionPassedOn
 }
 
 const hasSign = (draft: Draft, text: string): boolean => screen(text, draft.client.language).signs.length > 0

@@ -58,6 +58,7 @@ export type DueKind =
   | 'untaken'
   | 'urgent-follow-up'
   | 'digest'
+  | 'screening'
   | 'activities'
   | 'come-back'
   | 'retention'

@@ -17,6 +17,7 @@ export interface Delegate<Row> {
   createMany(write: { data: Row[] }): Promise<unknown>
   updateMany(write: { where: object; data: object }): Promise<{ count: number }>
   deleteMany(query: { where: object }): Promise<{ count: number }>
+  count(query: { where: object }): Promise<number>
 }
 interface Query {
   where?: object

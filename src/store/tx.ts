@@ -68,8 +68,9 @@ export function createTx(db: Db, erased: () => void): Tx {
       await outbox.updateMany({ where: { id: { in: ids } }, data: { state: 'dropped', reason } })
     },
     erase: async (clientId) => {
-      await eraseClient(db, clientId)
+      const rows = await eraseClient(db, clientId)
       erased()
+      return rows
     },
   }
 }

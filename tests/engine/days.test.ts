@@ -167,6 +167,7 @@ describe('somebody who answers in words', () => {
     await practice.invite('heron', { 'in-words': true })
     for (const text of [
       'yes, I agree',
+      'yes',
       'none',
       '41',
       'may',

@@ -222,6 +222,7 @@ export async function openPractice(
     async enrol(client, more = {}, screening = {}, plan = 'extension:1 glide:1') {
       await practice.invite(client, more)
       await practice.press(client, 'consent-yes')
+      await practice.press(client, 'sexual-yes')
       const all: Filled = {
         signs: ['none'],
         age: '41',

@@ -24,6 +24,7 @@ describe('a sign written before the first yes', () => {
     expect([file.checkIns, file.signs]).toEqual([[], []])
     expect(file.alerts).toHaveLength(1)
     await practice.press('heron', 'consent-yes')
+    await practice.press('heron', 'sexual-yes')
     const form = practice.to('heron').at(-1)!.buttons[0]!.form!
     expect(form.fields[0]?.name).toBe('signs')
   })
@@ -50,6 +51,7 @@ describe('a sign during the first questions', () => {
   beforeEach(async () => {
     await practice.invite('heron')
     await practice.press('heron', 'consent-yes')
+    await practice.press('heron', 'sexual-yes')
   })
 
   it('in words locks and alerts, and no further question comes before the clearance', async () => {
@@ -118,6 +120,7 @@ describe('the first questions in words', () => {
   beforeEach(async () => {
     await practice.invite('heron', { 'in-words': true })
     await answer('1')
+    await answer('yes')
   })
 
   it('are asked one at a time and take numbers, labels and words', async () => {

@@ -68,6 +68,7 @@ export function onPlatform(options: SlashCommand['options'], { cast }: Stage): S
     'alert-channel': cast.alertChannel,
     person: cast.clients.get(String(options.person)),
     deputy: cast.clients.get(String(options.deputy)),
+    to: cast.clients.get(String(options.to)),
   }
   return Object.fromEntries(
     Object.entries(options).map(([name, value]) => [

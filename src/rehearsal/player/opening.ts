@@ -134,6 +134,11 @@ async function screeningStep(
   if (file?.client.stage !== 'screening') return file?.client.stage === 'enrolled' ? 'plan' : 'done'
   const asking = board.lastAsking(`client:${client.ref}`, (asks) => asks.startsWith('screening:'))
   if (!asking) return 'done'
+  if (asking.body.asks === 'screening:sexual') {
+    if (client.hands === 'words') await stage.say(client.ref, 'yes')
+    else await stage.press(client.ref, asking, 0)
+    return 'screening'
+  }
   const values = screeningValues(client, script)
   if (client.hands === 'words') await stage.say(client.ref, inWords(asking, values))
   else await stage.fill(client.ref, asking, 0, filledFor(asking, values))
@@ -191,13 +196,13 @@ function inWords({ body }: OutboxRow, values: Filled): string {
 export const fileOf = (ref: string, stage: Stage) =>
   stage.store.store.transaction((tx) => tx.clientByRef(stage.cast.guild, ref))
 
-async function isLocked(ref: string, stage: Stage): Promise<boolean> {
-  const file = await fileOf(ref, stage)
-  return file !== null && openHold(file, 'lock') !== undefined
-}
 /** No plan is set while a sign is open or a clinician's word is waited for. */
 async function isWithheld(ref: string, stage: Stage): Promise<boolean> {
   const file = await fileOf(ref, stage)
   return file !== null && (openHold(file, 'lock') !== undefined || openHold(file, 'park') !== undefined)
 }
 
+async function isLocked(ref: string, stage: Stage): Promise<boolean> {
+  const file = await fileOf(ref, stage)
+  return file !== null && openHold(file, 'lock') !== undefined
+}

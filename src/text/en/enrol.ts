@@ -1,11 +1,11 @@
 /** Invitation, consent and screening, as a client reads them. */
 export const enrol = {
   welcome: (practice: string, days: number): string =>
-    `Hello! Your coach at ${practice} would like you to check in here once a day.\n` +
-    '**What it is:** I ask how many sessions you did, how far down you feel it, your pain from 0 to 10, and a few warning signs. Your coach sees the answers and decides about your plan.\n' +
-    '**What it is not:** I am a program. I do not diagnose, and I do not replace a doctor or an emergency number.\n' +
-    `**What is kept:** your answers, under the name your coach gave you, until ${days} days after the end. The chat service keeps messages too, and we cannot delete its copies. One of the warning signs is about feeling in private parts; you may skip it.\n` +
-    '**How to leave:** write “leave” at any time; write “my record” to see what is kept, and ask for it to be erased.\nDo you agree?',
+    `Hello! Your coach at ${practice.slice(0, 40)} would like you to check in here once a day.\n` +
+    '**What it is:** I ask about your sessions, how far down you feel it, your pain and a few warning signs. Your coach reads it and sets your plan.\n' +
+    '**What it is not:** I am a program. I do not diagnose, and I do not stand in for a doctor.\n' +
+    `**What is kept:** your answers, until ${days} days after the end. Only your coach’s team sees them. The chat service keeps its own copies, out of our reach.\n` +
+    '**To leave:** write “leave” at any time. With /erase-me it all goes.\nDo you agree?',
   consentYes: 'Yes, I agree',
   consentNo: 'No, thank you',
   consentUnclear: 'Please answer yes or no: shall I ask you once a day and keep your answers for your coach?',

@@ -3,11 +3,13 @@ import { chat } from './chat.ts'
 import { client } from './client.ts'
 import { coach } from './coach.ts'
 import { commands } from './commands.ts'
+import { course, courseForCoach } from './course.ts'
 import { digestCard, rollCallText } from './digest.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
 import { plan } from './plan.ts'
 import { record } from './record.ts'
+import { questions, questionsForCoach } from './questions.ts'
 import { rehearsal } from './rehearsal.ts'
 import { roster } from './roster.ts'
 import { ruleTexts } from './rules.ts'
@@ -20,7 +22,9 @@ export const en = {
   client,
   screening,
   rehearsal,
+  course: { ...course, ...questions },
   coach,
+  courseForCoach: { ...courseForCoach, ...questionsForCoach },
   commands,
   plan,
   roster,

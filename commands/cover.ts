@@ -1,0 +1,34 @@
+import { isDay } from '../src/domain/day.ts'
+import { dayAt } from '../src/domain/local-time.ts'
+import { plain } from '../src/engine/answer.ts'
+import type { PracticeCommand } from '../src/engine/command.ts'
+
+/** A coach away names who stands in: alerts call the cover first in those days. */
+export const cover: PracticeCommand = {
+  name: 'cover',
+  who: 'coach-practice',
+  options: [
+    { name: 'from', kind: 'text', required: true },
+    { name: 'until', kind: 'text', required: true },
+    { name: 'by', kind: 'person', required: true },
+  ],
+  async run({ tx, practice, now, texts }, { id, options, actor }) {
+    const { courseForCoach, commands } = texts
+    const [from, until] = [String(options.from), String(options.until)]
+    const wrong = [from, until].find((day) => !isDay(day))
+    if (wrong !== undefined) return plain(commands.badDay(wrong), null)
+    if (until < from || until < dayAt(now, practice!.zone)) return plain(courseForCoach.coverDates, null)
+    const [coach, standIn] = [`<@${actor.user}>`, `<@${String(options.by)}>`]
+    if (coach === standIn) return plain(courseForCoach.coverSelf, null)
+    const row = {
+      id: `${practice!.id}/cover/${id}`,
+      practiceId: practice!.id,
+      coach,
+      cover: standIn,
+      from,
+      until,
+    }
+    await tx.apply({ changes: [{ put: 'cover', row }], postings: [] })
+    return plain(courseForCoach.coverSet(coach, standIn, from, until), null)
+  },
+}

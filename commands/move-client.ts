@@ -1,0 +1,26 @@
+import { plain } from '../src/engine/answer.ts'
+import type { CoachCommand } from '../src/engine/command.ts'
+import { inCharge } from '../src/engine/cover.ts'
+
+/** Another coach looks after the client from now on; both are told. */
+export const moveClient: CoachCommand = {
+  name: 'move-client',
+  who: 'coach',
+  options: [
+    { name: 'client', kind: 'client', required: true },
+    { name: 'to', kind: 'person', required: true },
+  ],
+  run(draft, { options }) {
+    const { courseForCoach } = draft.forCoach
+    const { ref, stage } = draft.client
+    const [before, user] = [inCharge(draft.file), String(options.to)]
+    const to = `<@${user}>`
+    if (before === to) return plain(courseForCoach.movedAlready(ref, to), ref)
+    draft.put('client', { ...draft.client, coach: to })
+    const text = courseForCoach.moved(ref, before ?? courseForCoach.nobody, to)
+    draft.toCoach({ kind: 'notice', text, mentions: { roles: [], users: [user] } })
+    // who has ended or not begun is not written to about it
+    if (stage === 'enrolled') draft.toClient({ kind: 'notice', text: draft.texts.course.movedTo })
+    return plain(text, ref)
+  },
+}

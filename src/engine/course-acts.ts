@@ -1,0 +1,35 @@
+import { chooseByWords } from './choose-by-words.ts'
+import { comeBackInWords, endAct } from './come-back.ts'
+import type { Draft } from './draft.ts'
+import type { Act } from './message.ts'
+import { carryScreening, nextScreeningStep } from './screening.ts'
+import { keepSexual } from './sexual-question.ts'
+
+/** A client's press on a question of the way as a whole, from the first yes to the last word; null: none of these. */
+export function courseAct(draft: Draft, act: Act, label: string): string | null {
+  if (act.do === 'sexual') return draft.client.stage === 'screening' ? sexual(draft, act) : null
+  return endAct(draft, act, label)
+}
+
+function sexual(draft: Draft, act: Act): string {
+  const text = keepSexual(draft, act.value === 'yes')
+  const step = nextScreeningStep(draft)
+  if (step !== null) carryScreening(draft, step, draft.texts.client.screeningIntro)
+  return text
+}
+
+/** The same answered in words: true where the words were that. */
+export function courseWords(draft: Draft, text: string): boolean {
+  const choice = chooseByWords(draft, text)
+  const said = choice && courseAct(draft, choice.act, text)
+  if (said) draft.toClient({ kind: 'notice', text: said })
+  return Boolean(said)
+}
+
+/** Words of somebody whose way has ended, with no sign in them: an answer to the last question, or null. */
+export function afterEnd(draft: Draft, text: string): string | null {
+  const choice = chooseByWords(draft, text)
+  const said = choice ? endAct(draft, choice.act, text) : null
+  if (said !== null) return said
+  return draft.file.asked.some((row) => row.ask === 'come-back') ? comeBackInWords(draft, text) : null
+}

@@ -1,0 +1,53 @@
+import type { Day } from '../../domain/day.ts'
+import { date, harmless } from './digest.ts'
+
+/** A question that waits, in a line. */
+export interface OpenQuestion {
+  readonly ref: string
+  readonly words: string | null
+  readonly day: Day
+}
+
+const LINES_MOST = 1800
+const line = ({ ref, words, day }: OpenQuestion): string =>
+  `• **${harmless(ref)}**, ${date(day)}: ${words === null ? '(words kept in the record)' : `“${harmless(words, 160)}”`}`
+
+/** Lines under a heading, in messages of at most so many characters. */
+function paged(head: string, lines: readonly string[]): string[] {
+  const pages = [head]
+  for (const one of lines) {
+    const last = pages.at(-1)!
+    if (last.length + 1 + one.length > LINES_MOST) pages.push(one)
+    else pages[pages.length - 1] = `${last}\n${one}`
+  }
+  return pages
+}
+
+/** A client's question and the answer to it, as the client reads them. */
+export const questions = {
+  answered: (question: string, answer: string): string =>
+    `You asked: “${question.length > 120 ? `${question.slice(0, 119)}…` : question}”\nYour coach answers: ${answer}`,
+  mine: (words: string, answer: string | null): string =>
+    `You asked: “${words}”. ${answer === null ? 'Not answered yet.' : `Answer: ${answer}`}`,
+}
+
+/** The same for the coach, with cover for a coach who is away. */
+export const questionsForCoach = {
+  asks: (ref: string, words: string | null): string =>
+    `**${harmless(ref)}** asks: ${words === null ? '(words kept in the record: see /questions)' : `“${harmless(words, 800)}”`}`,
+  answerButton: 'Answer',
+  answerTitle: (ref: string): string => `Answer ${ref}`,
+  answerField: 'Your answer, as the client reads it',
+  answeredBy: (by: string): string => `Answered by ${by}.`,
+  answeredAlready: (by: string): string => `${by} has answered this already; nothing was sent.`,
+  emptyAnswer: 'The answer was empty, so nothing was sent.',
+  noQuestion: 'This question is not there any more.',
+  openQuestions: (list: readonly OpenQuestion[]): string[] =>
+    paged('**Questions without an answer** (answer with /answer, or the button)', list.map(line)),
+  noQuestions: 'No question waits for an answer.',
+  more: (n: number): string => `… and ${n} more.`,
+  coverSet: (coach: string, cover: string, from: Day, until: Day): string =>
+    `${cover} covers for ${coach} from ${date(from)} to ${date(until)}. Alerts call ${cover} first in those days.`,
+  coverDates: 'The last day must not lie before the first, nor in the past.',
+  coverSelf: 'Nobody can cover for themselves: name another coach.',
+}
