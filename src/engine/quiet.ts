@@ -1,16 +1,10 @@
 import { addDays, type Day, daysBetween } from '../domain/day.ts'
+import { QUIET_STEPS } from '../domain/rules/quiet.ts'
 import type { Draft } from './draft.ts'
 import { lastAnswered, silentSince } from './history.ts'
 import { lowerAll, rungsOn } from './rungs.ts'
 import { isLocked, openHold } from './status.ts'
 import { tellChange, undoButton } from './step-change.ts'
-
-/** Days without reply, days off included: a nudge, the coach told, a pause. */
-export const NUDGE_DAYS = 3
-export const TELL_COACH_DAYS = 5
-export const LAPSE_DAYS = 14
-/** A gap of so many days starts each ladder a rung lower. */
-export const LONG_GAP_DAYS = 7
 
 /** What a run of silent days asks for, on the morning after `day`. True where the client was paused by it. */
 export function afterSilence(draft: Draft, day: Day): boolean {
@@ -19,16 +13,16 @@ export function afterSilence(draft: Draft, day: Day): boolean {
   const { client } = draft.texts
   const { coach } = draft.forCoach
   const { ref } = draft.client
-  if (silent >= LAPSE_DAYS) {
+  if (silent >= QUIET_STEPS.pause) {
     pause(draft, 'quiet', 'rules')
     draft.toClient({ kind: 'lapse', key: draft.id('lapse', since!), text: client.lapse })
     draft.toCoach({ kind: 'lapse', key: draft.id('lapse-coach', since!), text: coach.lapse(ref, silent) })
     return true
   }
   // each once a silence: the key says which, so a morning that was missed is made up for on the next
-  if (silent >= NUDGE_DAYS)
+  if (silent >= QUIET_STEPS.nudge)
     draft.toClient({ kind: 'nudge', key: draft.id('nudge', since!), text: client.nudge })
-  if (silent >= TELL_COACH_DAYS)
+  if (silent >= QUIET_STEPS.coach)
     draft.toCoach({ kind: 'notice', key: draft.id('quiet', since!), text: coach.quiet(ref, silent) })
   return false
 }
@@ -72,7 +66,7 @@ export function returnLower(draft: Draft, lastBefore: Day | null, day: Day): voi
   const { start } = draft.client
   const since = lastBefore ?? (start && addDays(start, -1))
   const gap = since ? daysBetween(since, day) - 1 : 0
-  if (!since || gap < LONG_GAP_DAYS) return
+  if (!since || gap < QUIET_STEPS.lower) return
   const already = draft.file.rungs.some((row) => row.why === 'return' && row.day > since)
   if (already || Object.keys(rungsOn(draft.file, day)).length === 0) return
   const moved = lowerAll(draft, day, 'return', 'rules')

@@ -125,8 +125,12 @@ describe('a rung whose gate is met', () => {
     expect(practice.to('heron').at(-1)).toMatchObject({ kind: 'receipt', asks: 'comfort' })
     expect(coach('proposal')).toHaveLength(0)
     await practice.press('heron', 'comfort-yes')
-    expect(coach('proposal')).toHaveLength(1)
-    expect(coach('proposal')[0]!.buttons.map((button) => button.name)).toEqual([
+    // a met gate waits for the weekly look, and the client hears nothing before the decision
+    await practice.until(dayNo(7), '18:05')
+    expect(coach('proposal')).toHaveLength(0)
+    expect(count('decision')).toBe(0)
+    expect(coach('digest')[0]!.text).toContain('Proposal: advance')
+    expect(coach('digest')[0]!.buttons.map((button) => button.name)).toEqual([
       'advance',
       'hold',
       'ease-back',
@@ -137,22 +141,23 @@ describe('a rung whose gate is met', () => {
     expect((await practice.coachPress('heron', 'why'))?.privately).toBe(true)
     await practice.coachPress('heron', 'advance')
     expect((await practice.rungs('heron')).extension).toBe(1)
-    expect((await practice.rungs('heron', dayNo(6))).extension).toBe(2)
+    expect((await practice.rungs('heron', dayNo(8))).extension).toBe(2)
     expect(practice.to('heron').at(-1)).toMatchObject({ kind: 'decision', drills: ['extension:2'] })
     expect(practice.to('heron').at(-1)?.text).toContain('tomorrow')
-    await practice.until(dayNo(6), '08:10')
+    await practice.until(dayNo(8), '08:10')
     expect(practice.to('heron').at(-1)?.drills).toEqual(['extension:2'])
     expect((await practice.coachPress('heron', 'advance'))?.text).toContain('already')
-    expect((await practice.rungs('heron', dayNo(8))).extension).toBe(2)
+    expect((await practice.rungs('heron', dayNo(10))).extension).toBe(2)
   })
 
   it('does not advance by a button whose facts are stale', async () => {
     await reply(1, 5, '2 calf 4')
     await practice.press('heron', 'comfort-yes')
-    await reply(6, 7, '0 calf 8')
+    await practice.until(dayNo(7), '18:05')
+    await reply(8, 9, '0 calf 8')
     const answer = await practice.coachPress('heron', 'advance')
     expect(answer?.text).toContain('newer reply')
-    expect((await practice.rungs('heron', dayNo(9))).extension).toBe(1)
+    expect((await practice.rungs('heron', dayNo(11))).extension).toBe(1)
   })
 
   it('stays where comfort is denied', async () => {

@@ -9,9 +9,6 @@ import type { Diary } from './diary.ts'
 import type { DayRule } from './measure.ts'
 import { FIRST_DAY } from './series.ts'
 
-/** Silent days before a reply after which the rungs are lowered and the coach is told. */
-const LONG_GAP_DAYS = 7
-
 /** Why a message goes to the coach: the weightiest new flag, or something that no flag tells. */
 export type Cause = RuleId | 'all-rest' | 'lapse' | 'return'
 
@@ -59,7 +56,7 @@ function silences({ pain }: Diary): CoachMessage[] {
   const messages: CoachMessage[] = []
   let silent = 0
   for (const [at, value] of pain.entries()) {
-    if (value !== null && silent >= LONG_GAP_DAYS) messages.push({ at, cause: 'return' })
+    if (value !== null && silent >= QUIET_STEPS.lower) messages.push({ at, cause: 'return' })
     silent = value === null ? silent + 1 : 0
     if (silent === QUIET_STEPS.coach) messages.push({ at, cause: 'quiet' })
     if (silent === QUIET_STEPS.pause) messages.push({ at, cause: 'lapse' })

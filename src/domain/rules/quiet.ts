@@ -4,8 +4,11 @@ import { signsOf } from './open-signs.ts'
 import type { StateRule } from './rule.ts'
 import { beginOf, daysOf, LOOK_BACK_DAYS, onceOf, replied, type View } from './view.ts'
 
-/** Days without reply: a nudge, then the coach is told, then the client is paused (common practice). */
-export const QUIET_STEPS = { nudge: 3, coach: 5, pause: 14 } as const
+/**
+ * Days without reply, days off included: a nudge, then the coach is told, then a return starts each ladder a rung
+ * lower, then the client is paused (common practice).
+ */
+export const QUIET_STEPS = { nudge: 3, coach: 5, lower: 7, pause: 14 } as const
 
 /** For each of the sixty days the place of the last reply up to it; -1 where there is none. */
 const lastReplies = onceOf(({ sixty }) => {
