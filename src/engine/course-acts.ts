@@ -13,17 +13,21 @@ export function courseAct(draft: Draft, act: Act, label: string): string | null 
 
 function sexual(draft: Draft, act: Act): string {
   const text = keepSexual(draft, act.value === 'yes')
-  const step = nextScreeningStep(draft)
-  if (step !== null) carryScreening(draft, step, draft.texts.client.screeningIntro)
+  goOnWith(draft, draft.texts.client.screeningIntro)
   return text
 }
 
-/** The same answered in words: true where the words were that. */
-export function courseWords(draft: Draft, text: string): boolean {
+function goOnWith(draft: Draft, intro: string): void {
+  const step = nextScreeningStep(draft)
+  if (step !== null) carryScreening(draft, step, intro)
+}
+
+/** The yes or no to the question on sexual function in words: one message with what comes next. */
+export function sexualInWords(draft: Draft, text: string): boolean {
   const choice = chooseByWords(draft, text)
-  const said = choice && courseAct(draft, choice.act, text)
-  if (said) draft.toClient({ kind: 'notice', text: said })
-  return Boolean(said)
+  if (choice?.act.do !== 'sexual') return false
+  goOnWith(draft, keepSexual(draft, choice.act.value === 'yes'))
+  return true
 }
 
 /** Words of somebody whose way has ended, with no sign in them: an answer to the last question, or null. */

@@ -2,7 +2,7 @@ import { screen } from '../domain/signs/screen.ts'
 import { openAlert } from './alert.ts'
 import { carry, latestAsked } from './asked.ts'
 import { chooseByWords } from './choose-by-words.ts'
-import { courseWords } from './course-acts.ts'
+import { sexualInWords } from './course-acts.ts'
 import type { Draft } from './draft.ts'
 import { consent } from './enrol.ts'
 import type { Words } from './event.ts'
@@ -47,7 +47,7 @@ export function duringScreening(draft: Draft, event: Words): boolean {
   const question = id === null ? undefined : questionOf(id)
   if (isLocked(draft.file) || isPressing(draft.file)) return false
   if (asked?.ask === SEXUAL_ASK && screen(text, draft.client.language).signs.length === 0)
-    return courseWords(draft, text) || goOnScreening(draft)
+    return sexualInWords(draft, text) || goOnScreening(draft)
   if (!question) return false
   const heard = screen(text, draft.client.language)
   const isChoice = question.kind !== 'line' && chosenValues(draft, text, question).length > 0
