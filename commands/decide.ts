@@ -1,10 +1,11 @@
 import { LADDER_IDS } from '../src/domain/ladder/plan.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { DECISIONS, type Decision, decisionProblem, decide as takeDecision } from '../src/engine/decide.ts'
+import { DECISIONS, type Decision } from '../src/engine/decide.ts'
+import { decideTyped } from '../src/engine/decision-press.ts'
 import { assessOn } from '../src/engine/watch.ts'
 
-/** The coach decides; the client is told in plain words what changes tomorrow. */
+/** The coach decides; the client is told in plain words what changes tomorrow, the reason only where it is shown. */
 export const decide: CoachCommand = {
   name: 'decide',
   who: 'coach',
@@ -13,22 +14,20 @@ export const decide: CoachCommand = {
     { name: 'do', kind: 'text', required: true, choices: DECISIONS },
     { name: 'ladder', kind: 'text', required: false, choices: LADDER_IDS },
     { name: 'reason', kind: 'text', required: false },
+    { name: 'show-reason', kind: 'yes-no', required: false },
   ],
   run(draft, { options, actor }) {
     const assessment = assessOn(draft, draft.today)
-    const by = `<@${actor.user}>`
-    const wish = {
+    const { text, choices } = decideTyped(draft, {
       decision: options.do as Decision,
       ladder: options.ladder === undefined ? assessment.ladder : String(options.ladder),
       reason: String(options.reason ?? '').slice(0, 300),
-      by,
+      shown: options['show-reason'] === true,
+      by: `<@${actor.user}>`,
       proposal: assessment.proposal,
       rules: assessment.reasons,
-    }
-    const problem = decisionProblem(draft, wish)
-    if (problem) return plain(problem, draft.client.ref)
-    takeDecision(draft, wish)
-    const text = draft.forCoach.coach.decided(draft.client.ref, wish.decision, wish.ladder, by)
-    return { ...plain(text, draft.client.ref), kind: 'decision' }
+    })
+    const answer = { ...plain(text, draft.client.ref), kind: 'decision' as const }
+    return choices ? { ...answer, choices } : answer
   },
 }

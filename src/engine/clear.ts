@@ -1,5 +1,5 @@
 import { stopsDrills } from '../domain/care.ts'
-import { type Day, laterOf } from '../domain/day.ts'
+import { type Day, isDay, laterOf } from '../domain/day.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
 import { closeAlert, openAlerts } from './alert.ts'
 import type { Draft } from './draft.ts'
@@ -7,7 +7,7 @@ import { tellPlan } from './plan.ts'
 import { lowerAll } from './rungs.ts'
 import { reschedulePrompt } from './schedule-prompt.ts'
 import { carryScreening, nextScreeningStep } from './screening.ts'
-import { isLocked, openHold, openSigns, statusOf } from './status.ts'
+import { isLocked, isStopped, openHold, openSigns, statusOf } from './status.ts'
 
 /** Why a clearance cannot be recorded, or null. The date lies between the (latest) sign's day and today. */
 export function clearanceProblem(draft: Draft, by: string, on: Day): string | null {
@@ -22,6 +22,35 @@ export function clearanceProblem(draft: Draft, by: string, on: Day): string | nu
       .sort()
       .at(-1) ?? draft.today
   return on < latest || on > draft.today ? coach.clearDate(latest, draft.today) : null
+}
+
+/** A clearance as a coach gives it, in words: recorded, or refused with the reason. */
+export function clearWith(
+  draft: Draft,
+  given: { readonly by: string; readonly on: string; readonly reason: string },
+  coach: string,
+): { readonly text: string; readonly done: boolean } {
+  const { commands } = draft.forCoach
+  const [by, on] = [given.by.trim().slice(0, 80), given.on.trim()]
+  const problem = isDay(on) ? clearanceProblem(draft, by, on) : commands.badDay(on)
+  if (problem) return { text: problem, done: false }
+  clear(draft, by, on, coach)
+  draft.put('decision', {
+    id: draft.id('decision', draft.cause),
+    clientId: draft.client.id,
+    at: draft.now,
+    day: draft.today,
+    by: coach,
+    decision: 'clear',
+    ladder: null,
+    reason: [`${by}, ${on}`, given.reason.trim().slice(0, 300)].filter(Boolean).join(': '),
+    proposal: 'stop',
+    rules: ['sign'],
+  })
+  const stopped = isStopped(draft.file)
+    ? `\n${draft.forCoach.decisions.stoppedAlready(draft.client.ref)}`
+    : ''
+  return { text: commands.cleared(draft.client.ref) + stopped, done: true }
 }
 
 /** Only the coach reopens a plan, by recording who cleared the client and when; the trail stays. */

@@ -1,9 +1,9 @@
 import type { Day } from '../domain/day.ts'
-import type { Proposal } from '../domain/rules/assessment.ts'
 import { isSignId } from '../domain/signs/catalogue.ts'
 import { closeAlert, OUTCOMES, type Outcome, openAlerts, takeUp } from './alert.ts'
-import { noteSign } from './clear.ts'
-import { DECISIONS, decide, decisionProblem, isStale, undo, type Wish } from './decide.ts'
+import { clearWith, noteSign } from './clear.ts'
+import { undo } from './decide.ts'
+import { decidePressed } from './decision-press.ts'
 import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
 import type { Act, Answer, Button, Choices } from './message.ts'
@@ -31,20 +31,21 @@ const answered = ({ text, choices = { buttons: [], pick: null } }: Answer): Coac
 
 /** A press by somebody with the coach role on a message about a client. */
 export function coachAct(draft: Draft, act: Act, by: string, filled: Filled | null): CoachNoted | null {
-  if (act.do === 'answer-question')
-    return said(answerQuestion(draft, String(act.question), String(filled?.text ?? ''), by))
-  if (filled !== null) return null
   switch (act.do) {
     case 'take-up':
       return takeUpPressed(draft, String(act.alert), by)
     case 'outcome':
       return outcome(draft, String(act.alert), String(act.outcome), by)
     case 'decide':
-      return decidePressed(draft, act, by)
+      return decided(draft, act, filled, by)
+    case 'clear':
+      return clearPressed(draft, filled, by)
     case 'undo':
       return undoPressed(draft, `${act.rungs} ${act.rests ?? ''}`.split(' ').filter(Boolean), by)
     case 'noted':
       return notedPressed(draft, String(act.sign), by)
+    case 'answer-question':
+      return said(answerQuestion(draft, String(act.question), String(filled?.text ?? ''), by))
     case 'plan-save':
       return answered(savePressed(draft, act, by))
     case 'plan-change':
@@ -90,30 +91,16 @@ function outcome(draft: Draft, id: string, value: string, by: string): CoachNote
   return said(draft.forCoach.coach.closed(draft.forCoach.coach.outcome[known]))
 }
 
-function decidePressed(draft: Draft, act: Act, by: string): CoachNoted {
-  const decision = DECISIONS.find((one) => one === act.decision)
-  if (!decision) return said(draft.forCoach.coach.cannotUndo)
-  const on = act.on as Day
-  const wish: Wish = {
-    decision,
-    ladder: act.ladder === null ? null : String(act.ladder),
-    reason: '',
-    by,
-    proposal: act.proposal as Proposal,
-    rules: assessOn(draft, on).reasons,
-  }
-  // the facts under the button are older than the latest reply: say so instead of acting
-  const now = assessOn(draft, draft.today)
-  if (decision === 'advance' && isStale(draft, on) && now.proposal !== 'advance')
-    return said(draft.forCoach.coach.stale(draft.client.ref, now.proposal))
-  const decidedAlready = draft.file.decisions.some(
-    (row) => row.day >= on && row.ladder === wish.ladder && row.decision === decision,
-  )
-  if (decidedAlready) return said(draft.forCoach.coach.decidedAlready)
-  const problem = decisionProblem(draft, wish)
-  if (problem) return said(problem)
-  decide(draft, wish)
-  return said(draft.forCoach.coach.decided(draft.client.ref, decision, wish.ladder, by))
+function decided(draft: Draft, act: Act, filled: Filled | null, by: string): CoachNoted {
+  const { privately, ...rest } = decidePressed(draft, act, filled, by)
+  return { ...rest, shows: privately }
+}
+
+/** A clearance by the form: who has seen the client, and when. */
+function clearPressed(draft: Draft, filled: Filled | null, by: string): CoachNoted {
+  const line = (name: string): string => String(filled?.[name] ?? '')
+  const { text, done } = clearWith(draft, { by: line('by'), on: line('on'), reason: line('reason') }, by)
+  return done ? said(text) : shown(text)
 }
 
 function undoPressed(draft: Draft, ids: readonly string[], by: string): CoachNoted {

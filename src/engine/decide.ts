@@ -1,34 +1,44 @@
 import { addDays, type Day } from '../domain/day.ts'
 import { ladderOf, lastRung } from '../domain/ladder/ladders.ts'
 import type { Assessment, Proposal } from '../domain/rules/assessment.ts'
+import { clearButton, reasonForm } from './decision-forms.ts'
 import type { Draft } from './draft.ts'
 import { lastAnswered } from './history.ts'
 import type { Button } from './message.ts'
 import { moveRung, rungsOn } from './rungs.ts'
-import { isLocked, isPressing, openHold } from './status.ts'
+import { isLocked, isPressing, isStopped, openHold } from './status.ts'
 import { tellChange } from './step-change.ts'
+import { startAgain, stopAll } from './stop.ts'
 
-export const DECISIONS = ['advance', 'hold', 'ease-back', 'refer'] as const
+export const DECISIONS = ['advance', 'hold', 'ease-back', 'refer', 'stop'] as const
 export type Decision = (typeof DECISIONS)[number]
 
 /** The buttons under a proposal: the one proposed first, then the others, then the reasons and the record. */
 export function decisionButtons(draft: Draft, assessment: Assessment): Button[] {
-  const { coach } = draft.forCoach
+  const { coach, decisions } = draft.forCoach
+  const stopped = isStopped(draft.file)
   const ladder = assessment.ladder ?? firstLadder(draft)
-  const possible = DECISIONS.filter(
-    (one) => one !== 'advance' || (assessment.proposal === 'advance' && ladder !== null),
+  const possible = DECISIONS.filter((one) =>
+    one === 'stop' ? !stopped : one !== 'advance' || (assessment.proposal === 'advance' && ladder !== null),
   )
+  const facts = { ladder, proposal: assessment.proposal, on: assessment.on, at: draft.now.toISOString() }
   const order = [...possible].sort(
     (a, b) => Number(b === assessment.proposal) - Number(a === assessment.proposal),
   )
   const buttons: Button[] = order.map((decision) => ({
     name: decision,
-    label: coach.decision[decision],
-    act: { do: 'decide', decision, ladder, proposal: assessment.proposal, on: assessment.on },
+    label: decision === 'hold' && stopped ? decisions.startAgain : coach.decision[decision],
+    act: { do: 'decide', decision, ...facts },
     ...(decision === assessment.proposal ? { style: 'main' as const } : {}),
   }))
+  const reasoned: Button = {
+    name: 'with-reason',
+    label: decisions.withReason,
+    act: { do: 'decide', decision: null, ...facts },
+    form: reasonForm(draft, possible),
+  }
   return [
-    ...(openHold(draft.file, 'lock') ? [] : buttons),
+    ...(openHold(draft.file, 'lock') ? [clearButton(draft)] : [...buttons, reasoned]),
     { name: 'why', label: coach.why, act: { do: 'why', on: assessment.on } },
     { name: 'record', label: coach.record, act: { do: 'record' } },
   ]
@@ -47,6 +57,8 @@ export interface Wish {
   readonly decision: Decision
   readonly ladder: string | null
   readonly reason: string
+  /** The client reads the reason, word for word. */
+  readonly shown?: boolean
   readonly by: string
   readonly proposal: Proposal
   readonly rules: Assessment['reasons']
@@ -60,7 +72,8 @@ export function decisionProblem(draft: Draft, wish: Wish): string | null {
   if (isPressing(draft.file)) return coach.askedNoDecision(ref)
   if (openHold(draft.file, 'park')) return coach.parkedNoDecision(ref)
   if (draft.client.stage !== 'enrolled' || !draft.file.plan) return coach.noPlan(ref)
-  if (wish.decision === 'hold' || wish.decision === 'refer') return null
+  if (wish.decision === 'stop' && isStopped(draft.file)) return draft.forCoach.decisions.stoppedAlready(ref)
+  if (!['advance', 'ease-back'].includes(wish.decision)) return null
   const ladder = wish.ladder ? ladderOf(wish.ladder, draft.ladders) : null
   if (!ladder) return coach.whichLadder(Object.keys(rungsOn(draft.file, draft.today)))
   const rung = rungsOn(draft.file, addDays(draft.today, 1))[ladder.id]
@@ -70,8 +83,8 @@ export function decisionProblem(draft: Draft, wish: Wish): string | null {
   return null
 }
 
-/** Writes the coach's decision; the client is told in plain words what changes tomorrow. */
-export function decide(draft: Draft, wish: Wish): void {
+/** Writes the coach's decision; the client is told in plain words what changes tomorrow. True where drills start again. */
+export function decide(draft: Draft, wish: Wish): boolean {
   draft.put('decision', {
     id: draft.id('decision', draft.cause),
     clientId: draft.client.id,
@@ -84,15 +97,38 @@ export function decide(draft: Draft, wish: Wish): void {
     proposal: wish.proposal,
     rules: [...wish.rules],
   })
-  const { client } = draft.texts
+  const { client, decided } = draft.texts
+  const stopped = isStopped(draft.file)
+  const say = (text: string): void =>
+    void draft.toClient({ kind: 'decision', text: withReason(draft, wish, text) })
+  if (wish.decision === 'stop') {
+    stopAll(draft, wish.by)
+    say(decided.stopped)
+    return false
+  }
+  if (wish.decision === 'refer') {
+    say(stopped ? decided.referredStopped : client.referred)
+    return false
+  }
+  startAgain(draft, wish.by)
+  if (wish.decision === 'hold') say(stopped ? decided.startedAgain : client.held)
+  else changeStep(draft, wish, stopped)
+  return stopped
+}
+
+/** The client reads the reason only where the coach has chosen so. */
+const withReason = ({ texts }: Draft, { reason, shown }: Wish, text: string): string =>
+  shown && reason !== '' ? `${text}\n${texts.decided.reason(reason)}` : text
+
+function changeStep(draft: Draft, wish: Wish, stopped: boolean): void {
+  const { client, decided } = draft.texts
   const day = addDays(draft.today, 1)
-  if (wish.decision === 'refer') return void draft.toClient({ kind: 'decision', text: client.referred })
-  if (wish.decision === 'hold') return void draft.toClient({ kind: 'decision', text: client.held })
   const ladder = wish.ladder!
   const last = lastRung(ladderOf(ladder, draft.ladders)!)
   const from = Math.min(rungsOn(draft.file, day)[ladder] ?? 1, last)
-  const to = wish.decision === 'advance' ? from + 1 : from - 1
-  moveRung(draft, { ladder, from, to, day, why: wish.decision, by: wish.by })
+  const why = wish.decision === 'advance' ? 'advance' : 'ease-back'
+  const to = why === 'advance' ? from + 1 : from - 1
+  moveRung(draft, { ladder, from, to, day, why, by: wish.by })
   for (const hold of draft.file.holds)
     if (
       hold.kind === 'rest' &&
@@ -101,7 +137,8 @@ export function decide(draft: Draft, wish: Wish): void {
       wish.decision === 'advance'
     )
       draft.put('hold', { ...hold, endedAt: draft.now, endedBy: wish.by })
-  const text = wish.decision === 'advance' ? client.advanced(ladder, to) : client.easedByCoach(ladder, to)
+  const step = why === 'advance' ? client.advanced(ladder, to) : client.easedByCoach(ladder, to)
+  const text = withReason(draft, wish, stopped ? `${decided.again} ${step}` : step)
   tellChange(draft, { text, drills: [`${ladder}:${to}`] })
 }
 

@@ -50,6 +50,8 @@ export interface Command extends FromChat {
   readonly options: Readonly<Record<string, string | number | boolean>>
   /** What the chat could find out for set-up: whether a channel is open to everyone, which permissions lack. */
   readonly channels?: Readonly<Record<string, { readonly open: boolean; readonly lacks: readonly string[] }>>
+  /** What the chat could find out about people named: their roles in the server, none where they are not in it. */
+  readonly people?: Readonly<Record<string, { readonly roles: readonly string[] }>>
 }
 /** A message taken back; a sign in it stays. */
 export interface TakenBack extends FromChat {

@@ -3,11 +3,11 @@ import { addDays, type Day } from '../domain/day.ts'
 import { DEFAULT_GATE } from '../domain/ladder/plan.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { Reach } from '../domain/reach.ts'
-import type { History, HistoryDay, OpenSign } from '../domain/rules/assessment.ts'
+import type { History, HistoryDay, HistoryDecision, OpenSign } from '../domain/rules/assessment.ts'
 import { replied } from '../domain/rules/view.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
 import type { ClientFile } from './ports.ts'
-import type { SignRow } from './rows.ts'
+import type { DecisionRow, SignRow } from './rows.ts'
 import { rungsOn } from './rungs.ts'
 
 /** A client's file as the shared rules look at it. */
@@ -21,9 +21,15 @@ export function historyOf(file: ClientFile): History {
     known: stillKnown(file),
     days,
     openBefore: openBefore(file, days[0]?.day ?? null),
-    decisions: file.decisions.map(({ day, ladder, decision }) => ({ day, ladder, decision })),
+    decisions: file.decisions.flatMap(ruleDecision),
     gate: plan?.gate ?? DEFAULT_GATE,
   }
+}
+
+/** A stop is to the rules what a hold of every ladder is; a clearance ends signs, which have their own rows. */
+function ruleDecision({ day, ladder, decision }: DecisionRow): HistoryDecision[] {
+  if (decision === 'clear') return []
+  return [decision === 'stop' ? { day, ladder: null, decision: 'hold' } : { day, ladder, decision }]
 }
 
 /** Known trouble that has changed since and was raised counts like any other sign. */

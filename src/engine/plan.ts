@@ -6,6 +6,7 @@ import { dayAt, instantOf } from '../domain/local-time.ts'
 import type { Draft } from './draft.ts'
 import { goneLadders, moveRung, rungsAhead, rungsOn } from './rungs.ts'
 import { promptDue, schedulePrompt } from './schedule-prompt.ts'
+import { startAgain } from './stop.ts'
 import { workOn } from './work.ts'
 
 export interface PlanWish {
@@ -22,6 +23,7 @@ export interface PlanWish {
 export function setPlan(draft: Draft, wish: PlanWish, by: string): Day {
   const from = firstDay(draft, wish)
   const { plan } = draft.file
+  startAgain(draft, by)
   draft.put('plan', {
     id: draft.id('plan', draft.cause),
     clientId: draft.client.id,

@@ -7,6 +7,7 @@ import type { Draft } from './draft.ts'
 import { historyOf } from './history.ts'
 import type { HoldRow } from './rows.ts'
 import { restingOn, rungsOn } from './rungs.ts'
+import { STOP } from './status.ts'
 import { tellChange, undoButton } from './step-change.ts'
 
 /** Takes a ladder out of the day's work; it keeps its rung. */
@@ -31,7 +32,12 @@ export function rest(draft: Draft, ladder: string, id: string): HoldRow {
 export function endRests(draft: Draft, day: Day): void {
   const history = historyOf(draft.file)
   const over = draft.file.holds.filter(
-    (hold) => hold.kind === 'rest' && hold.endedAt === null && restOver(history, hold.day, day),
+    (hold) =>
+      hold.kind === 'rest' &&
+      hold.endedAt === null &&
+      // what the coach has stopped waits for the coach
+      hold.reason !== STOP &&
+      restOver(history, hold.day, day),
   )
   for (const hold of over) draft.put('hold', { ...hold, endedAt: draft.now, endedBy: 'rules' })
   if (over.length > 0)

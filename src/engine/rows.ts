@@ -221,7 +221,7 @@ export interface DecisionRow {
   at: Date
   day: Day
   by: string
-  decision: 'advance' | 'hold' | 'ease-back' | 'refer'
+  decision: 'advance' | 'hold' | 'ease-back' | 'refer' | 'stop' | 'clear'
   ladder: string | null
   reason: string
   /** What had been proposed, and by which rules. */

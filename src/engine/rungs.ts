@@ -4,6 +4,7 @@ import type { LadderId, Plan, Rungs } from '../domain/ladder/plan.ts'
 import type { Draft } from './draft.ts'
 import type { ClientFile } from './ports.ts'
 import type { RungRow } from './rows.ts'
+import { isStopped } from './status.ts'
 
 /** The rung of each ladder in force on a day: the latest change whose day has come. */
 export function rungsOn(file: ClientFile, day: Day): Rungs {
@@ -26,9 +27,9 @@ export const restingOn = (file: ClientFile): LadderId[] =>
 export const goneLadders = (rungs: Rungs, ladders: readonly Ladder[]): LadderId[] =>
   Object.keys(rungs).filter((id) => ladderOf(id, ladders) === null)
 
-/** Planned sessions of a day: none on a day off, or before a plan. */
+/** Planned sessions of a day: none on a day off, before a plan, or while the coach has stopped the drills. */
 export function plannedOn(file: ClientFile, weekday: string): number {
-  if (!file.plan) return 0
+  if (!file.plan || isStopped(file)) return 0
   return file.client.off.includes(weekday) ? 0 : file.plan.sessions
 }
 

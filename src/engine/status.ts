@@ -16,6 +16,13 @@ export type Status = (typeof STATUSES)[number]
 export const openHold = (file: ClientFile, kind: HoldRow['kind']): HoldRow | undefined =>
   file.holds.find((hold) => hold.kind === kind && hold.endedAt === null)
 
+/** The reason of a rest by which the coach has stopped all drills. */
+export const STOP = 'stopped by the coach'
+
+/** The coach has stopped all drills until they decide again. */
+export const isStopped = (file: ClientFile): boolean =>
+  file.holds.some((hold) => hold.kind === 'rest' && hold.reason === STOP && hold.endedAt === null)
+
 export const isLocked = (file: ClientFile): boolean => openHold(file, 'lock') !== undefined
 
 export const openSigns = (file: ClientFile): SignRow[] => file.signs.filter((sign) => sign.state === 'open')

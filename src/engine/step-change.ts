@@ -1,11 +1,12 @@
 import type { Draft } from './draft.ts'
 import type { Button } from './message.ts'
 import type { HoldRow, RungRow } from './rows.ts'
-import { drillsWithheld } from './status.ts'
+import { drillsWithheld, isStopped } from './status.ts'
 
-/** Tells the client what changes; while drills are withheld only that something does, with no exercise named. */
+/** Tells the client what changes; while drills are withheld or stopped only that something does, with no exercise named. */
 export function tellChange(draft: Draft, change: { text: string; drills: readonly string[] }): void {
-  if (!drillsWithheld(draft.file)) return void draft.toClient({ kind: 'decision', ...change })
+  if (!drillsWithheld(draft.file) && !isStopped(draft.file))
+    return void draft.toClient({ kind: 'decision', ...change })
   draft.toClient({ kind: 'decision', text: draft.texts.client.changesLater })
 }
 

@@ -3,13 +3,14 @@ import { weekday } from '../domain/day.ts'
 import { dayWork } from '../domain/ladder/day-work.ts'
 import type { Draft } from './draft.ts'
 import { plannedOn, planOn } from './rungs.ts'
-import { drillsWithheld, isLocked, isPressing } from './status.ts'
+import { drillsWithheld, isLocked, isPressing, isStopped } from './status.ts'
 
 /** The work of a day in words and as drill ids; none while drills are withheld, before the plan, or on a day off. */
 export function workOn(draft: Draft, day: Day, detail: 'short' | 'full'): { text: string; drills: string[] } {
   const { client, plan } = draft.file
   if (drillsWithheld(draft.file)) return { text: '', drills: [] }
   if (!plan || !client.start || day < client.start) return { text: draft.texts.client.noPlanYet, drills: [] }
+  if (isStopped(draft.file)) return { text: draft.texts.decided.stoppedWork, drills: [] }
   const sessions = plannedOn(draft.file, weekday(day))
   if (sessions === 0) return { text: draft.texts.client.dayOff, drills: [] }
   const drills = dayWork(planOn(draft.file, day), false, draft.ladders)

@@ -135,6 +135,8 @@ describe('a rung whose gate is met', () => {
       'hold',
       'ease-back',
       'refer',
+      'stop',
+      'with-reason',
       'why',
       'record',
     ])

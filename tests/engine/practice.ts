@@ -7,7 +7,7 @@ import type { OwnLadder } from '../../src/domain/ladder/ladder-file.ts'
 import { LADDERS } from '../../src/domain/ladder/ladders.ts'
 import { dayAt, instantOf } from '../../src/domain/local-time.ts'
 import { createEngine } from '../../src/engine/engine.ts'
-import type { Actor, Filled } from '../../src/engine/event.ts'
+import type { Actor, Command, Filled } from '../../src/engine/event.ts'
 import type { Answer, Message } from '../../src/engine/message.ts'
 import type { ClientFile } from '../../src/engine/ports.ts'
 import type { OutboxRow } from '../../src/engine/rows.ts'
@@ -63,10 +63,14 @@ export interface Practice {
   coachPress(about: string, button: string, by?: Actor): Promise<Answer | null>
   /** Presses a button beside an answer. */
   answerPress(answer: Answer | null, button: string, by?: Actor): Promise<Answer | null>
+  /** A form behind a button of a message about a client, filled in by a coach. */
+  coachFill(about: string, button: string, filled: Filled, by?: Actor): Promise<Answer | null>
+  /** By the coach, by a client in private, or by somebody else as they are. */
   command(
     name: string,
     options?: Record<string, string | number | boolean>,
-    by?: string,
+    by?: string | Actor,
+    people?: Command['people'],
   ): Promise<Answer | null>
   /** Invited, agreed, screened and planned, an hour before the first prompt. */
   enrol(
@@ -207,9 +211,14 @@ export async function openPractice(
       const target = { outbox: answer!.choices!.outbox!, act, label, values: [] }
       return (await bot.handle({ kind: 'choice', id: nextId(), actor: by, ...target })).answer
     },
-    async command(name, options = {}, by = 'coach') {
-      const actor = by === 'coach' ? COACH : person(by)
-      return (await bot.handle({ kind: 'command', id: nextId(), actor, name, options })).answer
+    async coachFill(about, name, filled, by = COACH) {
+      const target = lastWith((one) => one.message.about === about && one.to !== `user-${about}`, name)
+      return (await bot.handle({ kind: 'form', id: nextId(), actor: by, ...target, filled })).answer
+    },
+    async command(name, options = {}, by = 'coach', people) {
+      const actor = typeof by !== 'string' ? by : by === 'coach' ? COACH : person(by)
+      const more = people ? { people } : {}
+      return (await bot.handle({ kind: 'command', id: nextId(), actor, name, options, ...more })).answer
     },
     invite: (client, more = {}) =>
       practice.command('enrol', {

@@ -165,17 +165,19 @@ export const coach = {
       .join('\n'),
   allRest: (ref: string): string =>
     `${name(ref)}: eased back, and after 3 answered days the reach is no nearer. All ladders but settle rest; please decide.`,
-  decision: { advance: 'Advance', hold: 'Hold', 'ease-back': 'Ease back', refer: 'Refer' },
+  decision: {
+    advance: 'Advance',
+    hold: 'Hold',
+    'ease-back': 'Ease back',
+    refer: 'Refer',
+    stop: 'Stop',
+    clear: 'Clear',
+  },
   why: 'Why?',
   record: 'Record',
   undo: 'Undo',
   undone: 'Put back; the client has been told.',
   cannotUndo: 'There is nothing left to undo here.',
-  decided: (ref: string, decision: string, ladder: string | null, by: string): string =>
-    `Decided for ${name(ref)}: ${decision}${ladder && decision !== 'hold' && decision !== 'refer' ? ` on ${ladderName(ladder)}` : ''}, by ${by}. The client has been told.`,
-  decidedAlready: 'This has been decided already.',
-  stale: (ref: string, proposal: Proposal): string =>
-    `A newer reply of ${name(ref)} has come, and the proposal is now: ${PROPOSAL[proposal]}. Nothing was changed; use /decide if you want it all the same.`,
   source: (source: string): string => `(Source: ${source})`,
   whyText: (ref: string, on: Day, proposal: Proposal, lines: readonly string[]): string =>
     [

@@ -4,12 +4,13 @@ import { client } from './client.ts'
 import { coach } from './coach.ts'
 import { commands } from './commands.ts'
 import { course, courseForCoach } from './course.ts'
+import { decided, decisions } from './decisions.ts'
 import { digestCard, rollCallText } from './digest.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
 import { plan } from './plan.ts'
-import { record } from './record.ts'
 import { questions, questionsForCoach } from './questions.ts'
+import { record } from './record.ts'
 import { rehearsal } from './rehearsal.ts'
 import { roster } from './roster.ts'
 import { ruleTexts } from './rules.ts'
@@ -27,6 +28,8 @@ export const en = {
   courseForCoach: { ...courseForCoach, ...questionsForCoach },
   commands,
   plan,
+  decided,
+  decisions,
   roster,
   record,
   access,
