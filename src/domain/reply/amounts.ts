@@ -1,5 +1,6 @@
 import { type Item, isBreak, isMark } from './items.ts'
 import type { Language } from './lexicon/compile.ts'
+import { toldOneByOne } from './one-by-one.ts'
 import { isBothSides } from './zones.ts'
 
 /** A value, or the word that there is one that must be asked back; null where nothing was said. */
@@ -68,7 +69,7 @@ function bothAt(items: readonly Item[], at: number, language: Language): Amount 
 /** "missed one" of what was planned; "skipped" alone tells no number. */
 function missedAt(items: readonly Item[], at: number, planned: number): Amount {
   let next = at + 1
-  while (items[next]?.cue === 'article' || items[next]?.cue === 'inside') next += 1
+  while (['article', 'inside', 'only'].includes(items[next]?.cue ?? 'mark')) next += 1
   const n = items[next]
   if (n?.cue === 'num' && n.slot !== 'pain' && n.value <= planned) {
     n.slot = 'sessions'
@@ -84,6 +85,21 @@ function missedAt(items: readonly Item[], at: number, planned: number): Amount {
     : null
 }
 
+const BESIDE_HALF: readonly Item['cue'][] = ['article', 'inside', 'left', 'right', 'partOf', 'all']
+
+/** Half of what was planned, "half of my four sessions"; half a zone is none. */
+function halfAt(items: readonly Item[], at: number, planned: number): Amount {
+  let next = at + 1
+  while (BESIDE_HALF.includes(items[next]?.cue ?? 'mark')) next += 1
+  const item = items[next]
+  const ofOne = next > at + 1 || items[at]!.text.includes(' ')
+  if (ofOne && (item?.cue === 'zone' || item?.cue === 'leg' || item?.cue === 'legs')) return null
+  const counts = item?.cue === 'num' && items[next + 1]?.cue === 'session'
+  if (counts) item.unread = true
+  const whole = counts ? item.value : planned
+  return Number.isInteger(whole / 2) && whole > 0 ? { value: whole / 2, from: items[at]! } : asked(items[at]!)
+}
+
 function amountAt(items: readonly Item[], at: number, planned: number, language: Language): Amount {
   const item = items[at]!
   switch (item.cue) {
@@ -92,8 +108,9 @@ function amountAt(items: readonly Item[], at: number, planned: number, language:
     case 'both':
       return bothAt(items, at, language)
     case 'half':
-      return Number.isInteger(planned / 2) && planned > 0 ? { value: planned / 2, from: item } : asked(item)
+      return halfAt(items, at, planned)
     case 'noSession':
+    case 'dayOff':
       return { value: 0, from: item }
     case 'missed':
       return missedAt(items, at, planned)
@@ -110,12 +127,18 @@ function amountAt(items: readonly Item[], at: number, planned: number, language:
 /** Sessions told in words: "both", "all", "half", "none done", "missed one", "twice". */
 export function sessionsInWords(items: readonly Item[], planned: number, language: Language): Amount {
   let found: Amount = null
+  const byPlace = toldOneByOne(items, planned)
+  if (byPlace !== undefined) {
+    const from = items.find((item) => item.cue === 'oneSession' || item.cue === 'aSession')!
+    return byPlace === null ? asked(from) : { value: byPlace, from }
+  }
   for (let at = 0; at < items.length; at++) {
     const item = items[at]!
     if (item.unread || item.denied) continue
     const amount = amountAt(items, at, planned, language)
     if (amount === null) continue
-    if (found === null) found = amount
+    if (found === null || found.from.cue === 'dayOff') found = amount
+    else if (item.cue === 'dayOff') continue
     // two different counts: neither is taken on trust
     else if (item.cue === 'count') found = amount
     else if (found.value !== amount.value) found = asked(amount.from)

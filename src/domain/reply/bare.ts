@@ -1,3 +1,4 @@
+import { isHour } from './hours.ts'
 import { type Item, isMark } from './items.ts'
 import type { Ask } from './reading.ts'
 
@@ -126,8 +127,14 @@ function besidePain(bare: readonly Item[], field: Field): BareFound {
   return n.value > field.planned && followsZone(n, field) ? ask('sessions', 'pain') : { ...NONE, sessions: n }
 }
 
+const besideHour = (n: Item, { items }: Field): boolean =>
+  isHour(items[items.indexOf(n) + 1]) || isHour(items[items.indexOf(n) - 1])
+
 /** Of several numbers beside told sessions, those after a zone are pain. */
 function besideSessions(bare: readonly Item[], field: Field): BareFound {
+  // "woke with 6 but 3 by lunch": one time of day each
+  if (bare.some((n) => besideHour(n, field)) && bare.every((n) => n.value <= TOP_OF_PAIN))
+    return { ...NONE, pains: bare }
   const afterZone = bare.filter((n) => followsZone(n, field))
   return afterZone.length > 0 ? { ...NONE, pains: afterZone } : ask('pain')
 }

@@ -32,7 +32,7 @@ const NAMES: readonly Item['cue'][] = ['pain', 'session', 'did', 'place', 'painL
 /** "sorry 4" corrects; "sorry for the delay" does not: a value must follow at once. */
 function leadsToValue(items: readonly Item[], at: number): boolean {
   // "skipped it sorry, calf 5": the excuse ends its own clause
-  if (items[at + 1]?.cue === 'mark' && !isBreak(items[at - 1])) return false
+  if ((items[at + 1]?.cue === 'mark' || items[at + 1]?.apart) && !isBreak(items[at - 1])) return false
   for (let i = at + 1; i < items.length && i <= at + 6; i++) {
     const { cue } = items[i]!
     if (VALUES.includes(cue) || NAMES.includes(cue)) return cue !== 'day'
@@ -74,6 +74,14 @@ function replace(items: readonly Item[], at: number): void {
   first.unread = true
 }
 
+/** An excuse is a correction only where it opens the message or has something of its kind before it. */
+function replacesAny(items: readonly Item[], at: number): boolean {
+  const [first] = items.slice(at + 1).filter((i) => isZone(i) || isNumber(i))
+  const earlier = items.slice(0, at)
+  if (!first || !earlier.some((i) => VALUES.includes(i.cue))) return true
+  return isZone(first) ? earlier.some(isZone) : true
+}
+
 /** Applies "sorry, 5" and the like; answers whether the message corrects something. */
 export function applyCorrections(items: readonly Item[]): boolean {
   let corrects = false
@@ -82,6 +90,7 @@ export function applyCorrections(items: readonly Item[]): boolean {
     if (item.unread) return
     const cue = item.cue === 'correction' || item.cue === 'sorry'
     if (!cue || !leadsToValue(items, at)) return
+    if (item.cue === 'sorry' && !replacesAny(items, at)) return
     corrects = true
     if (++replaced <= MOST_CORRECTIONS) replace(items, at)
   })

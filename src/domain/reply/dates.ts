@@ -59,7 +59,9 @@ function slashDate(items: readonly Item[], at: number, today: Day): readonly [nu
     const day = `${year.text.length === 2 ? '20' : ''}${year.text}-${pad(m.value)}-${pad(d.value)}`
     return isDay(day) ? [5, day] : null
   }
-  const written = (d.text.length === 2 && m.text.length === 2) || isMark(items[at + 3], ':')
+  // "10/10" is the top of a scale
+  const scale = d.text === '10' && m.text === '10'
+  const written = (d.text.length === 2 && m.text.length === 2 && !scale) || isMark(items[at + 3], ':')
   const day = written ? lastDate(m.value, d.value, today) : null
   return day ? [3, day] : null
 }

@@ -1,4 +1,5 @@
 import { type Item, isBreak, isMark, makeItem } from './items.ts'
+import type { Language } from './lexicon/compile.ts'
 import { isNum, type Join, skipped } from './rewrite.ts'
 
 /** Digits glued to letters that are no name of ours ("gr8", "b4", "2day"), and vertebrae ("L5/S1"). */
@@ -38,6 +39,7 @@ export const foreign: Join = (items, at) => {
     const more = items[at + 3]?.cue === 'unit' || items[at + 3]?.cue === 'dayPart' ? 1 : 0
     return [3 + more, [skipped(items, at, at + 2 + more)]]
   }
+  if (isNum(a) && b?.cue === 'setsOf' && c?.cue === 'session') return [2, [a]]
   if (isNum(a) && b?.cue === 'setsOf' && isNum(c)) return [3, [skipped(items, at, at + 2)]]
   if (isNum(a) && b?.cue === 'setsOf') return [2, [skipped(items, at, at + 1)]]
   if (isNum(a) && b?.cue === 'dayPart' && b.tight) return [2, [skipped(items, at, at + 1), b]]
@@ -78,11 +80,22 @@ export const outstanding: Join = (items, at) => {
   return a?.cue === 'notYet' && isNum(b) ? [2, [a, skipped(items, at + 1, at + 1)]] : null
 }
 
-/** A number before a word that is none of ours counts something else ("2 dogs"). */
-export const counted: Join = (items, at) => {
-  const a = items[at]
-  const b = items[at + 1]
-  if (!isNum(a) || a.slot !== null || b?.cue !== 'word' || b.text.length < 2) return null
-  a.unread = true
-  return [1, [a]]
+/** "pain 3 lets go", "knee is a 6 rn": the name before tells more than the word after. */
+function ofPain(items: readonly Item[], at: number): boolean {
+  let i = at - 1
+  while (['article', 'be', 'was'].includes(items[i]?.cue ?? 'mark')) i -= 1
+  const cue = items[i]?.cue ?? 'mark'
+  return cue === 'pain' || cue === 'painLetter' || (cue === 'zone' && i < at - 1)
 }
+
+/** A number before a word that is none of ours counts something else ("2 dogs"). */
+export const counted =
+  (language: Language): Join =>
+  (items, at) => {
+    const a = items[at]
+    const b = items[at + 1]
+    if (!isNum(a) || a.slot !== null || b?.cue !== 'word' || b.text.length < 2) return null
+    if (ofPain(items, at) || language.gerunds.some((ending) => b.text.endsWith(ending))) return null
+    a.unread = true
+    return [1, [a]]
+  }

@@ -34,6 +34,7 @@ function onlyCompares(items: readonly Item[], at: number): boolean {
     const { cue } = items[i]!
     if (
       cue === 'compare' ||
+      cue === 'hour' ||
       cue === 'limit' ||
       cue === 'beyond' ||
       cue === 'from' ||
@@ -56,7 +57,7 @@ interface Chunk {
 const isAppointment = ({ items, days }: Chunk): boolean =>
   days.some((day) => items[day]!.value === A_WEEKDAY) &&
   !hasContent(items) &&
-  items.some((item) => item.cue === 'word')
+  items.some((item) => item.cue === 'word' || item.cue === 'onTen')
 
 /** Clauses, with the places of the day words in each. */
 function chunksOf(items: readonly Item[]): Chunk[] {

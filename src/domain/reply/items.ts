@@ -13,6 +13,8 @@ export interface Item {
   readonly end: number
   /** Nothing, not even a space, stands between it and the item before. */
   readonly tight: boolean
+  /** An emoji or other sign stands between it and the item before. */
+  apart: boolean
   /** Denied, or not about this client's day: of no value. */
   denied: boolean
   unread: boolean
@@ -55,6 +57,7 @@ export function makeItem(
     start,
     end,
     tight,
+    apart: false,
     denied: false,
     unread: false,
     was: false,
@@ -92,15 +95,21 @@ interface Step {
   readonly token: Token
   readonly word: string | null
   readonly tight: boolean
+  readonly apart: boolean
 }
 
 function stepsOf(tokens: readonly Token[], language: Language): Step[] {
   const steps: Step[] = []
   let end = -1
+  let apart = false
   for (const token of tokens) {
-    if (token.kind === 'mark' && !KEPT_MARKS.has(token.text)) continue
+    if (token.kind === 'mark' && !KEPT_MARKS.has(token.text)) {
+      apart = true
+      continue
+    }
     const word = token.kind === 'word' ? plainWord(token.text, language) : null
-    steps.push({ token, word, tight: token.start === end })
+    steps.push({ token, word, tight: token.start === end, apart })
+    apart = false
     end = token.end
   }
   return steps
@@ -156,13 +165,14 @@ export function itemise(tokens: readonly Token[], language: Language): Itemised 
   let courteous = false
   const items: Item[] = []
   for (let at = 0; at < steps.length; ) {
-    const { token, word, tight } = steps[at]!
+    const { token, word, tight, apart } = steps[at]!
     const found = phraseAt(steps, at, language)
     if (found) {
       const last = steps[at + found.length - 1]!.token
       const text = found.length === 1 ? word! : textOf(steps, at, found.length)
       if (found.means.cue === 'thanks') courteous = true
       else items.push(makeItem(found.means.cue, found.means.value, text, token.start, last.end, tight))
+      if (apart && found.means.cue !== 'thanks') items.at(-1)!.apart = true
       at += found.length
       continue
     }

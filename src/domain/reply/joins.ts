@@ -2,6 +2,19 @@ import { counted, foreign, glued, outstanding } from './foreign.ts'
 import { type Item, isMark } from './items.ts'
 import type { Language } from './lexicon/compile.ts'
 import { isNum, type Join, merged, rewrite, skipped } from './rewrite.ts'
+import {
+  atHour,
+  hourOfThing,
+  ofAll,
+  outOfNamed,
+  rowOfSessions,
+  setNamedApart,
+  settleHomophones,
+  settleOrder,
+  shareOfThing,
+  timesDone,
+} from './roles.ts'
+import { EXTRA_SESSIONS } from './taken.ts'
 
 /** "four point five" */
 const decimal: Join = (items, at) => {
@@ -55,8 +68,6 @@ const outOf: Join = (items, at, planned) => {
   const slash = isMark(of, '/')
   if (!slash && of?.cue !== 'outOf') return null
   if (slash && (isMark(items[at - 1], '/') || isMark(items[at + 3], '/'))) return null
-  // "10/10 effort"
-  if (items[at + 3]?.cue === 'unitBefore' && !isNum(items[at + 4])) return [4, [skipped(items, at, at + 3)]]
   if (top.value === 10) return [3, [merged(a, top, a.value, { slot: 'pain' })]]
   if (items[at + 3]?.cue === 'session' || (top.value === planned && planned > 0))
     return [3, [merged(a, top, a.value, { slot: 'sessions' })]]
@@ -151,12 +162,13 @@ const allOf: Join = (items, at) => {
 }
 
 /** Each pass sees what the one before has joined. */
-const PASSES: readonly (readonly Join[])[] = [
+const passesOf = (language: Language): readonly (readonly Join[])[] => [
   [glued, decimal, decimalComma, andHalf],
-  [outstanding, foreign],
-  [outOf],
+  [shareOfThing, timesDone, outstanding, foreign, atHour],
+  [hourOfThing],
+  [outOfNamed, ofAll, outOf],
   [change, changeBack, range],
-  [bound, allOf, counted],
+  [bound, allOf, counted(language)],
 ]
 
 /** "2 de 2" counts out of two; in "dolor de 4" the same word is small. */
@@ -169,7 +181,15 @@ function settleOf(items: readonly Item[]): void {
 /** Numbers as they are meant: decimals, scales, ranges and changes joined, numbers of other things set aside. */
 export function joinNumbers(items: readonly Item[], planned: number, language: Language): Item[] {
   settleOf(items)
+  settleHomophones(items, language)
   if (!items.some(isNum)) return [...items]
-  const read = language.decimalComma ? rewrite(items, [commaAlways], planned) : items
-  return PASSES.reduce<readonly Item[]>((joined, rules) => rewrite(joined, rules, planned), read) as Item[]
+  const commas = language.decimalComma ? rewrite(items, [commaAlways], planned) : items
+  const read = rewrite(commas, [rowOfSessions(language)], planned)
+  const joined = passesOf(language).reduce<readonly Item[]>(
+    (all, rules) => rewrite(all, rules, planned),
+    read,
+  ) as Item[]
+  setNamedApart(joined)
+  settleOrder(joined, planned + EXTRA_SESSIONS)
+  return joined
 }

@@ -117,7 +117,7 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const unsure: Reading['unsure'][number][] = SLOTS.filter((slot) => slots.unsure.has(slot))
   if (named !== null && day === null) unsure.push('day')
   if (signs.unsure) unsure.push('signs')
-  const others = days.filter((d) => d !== main && fillsDay(d))
+  const others = days.filter((d) => d !== main && fillsDay(d)).reverse()
   return {
     day,
     sessions: slots.sessions,

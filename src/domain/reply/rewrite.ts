@@ -22,6 +22,10 @@ const OPENS = new Set<Item['cue']>([
     'from',
     'atMost',
     'limit',
+    'hour',
+    'session',
+    'unit',
+    'none',
   ] as const),
   ...(['below', 'above', 'outOf'] as const),
 ])

@@ -48,6 +48,7 @@ const CARRIES = new Set<Item['cue']>([
     'did',
     'both',
     'place',
+    'atMost',
   ] as const),
 ])
 const LISTS = new Set<Item['cue']>(['or', 'and', 'article', 'inside', 'partOf', 'left', 'right'])

@@ -1,6 +1,7 @@
 import type { Reach } from '../reach.ts'
-import { painInWords, sessionsInWords } from './amounts.ts'
+import { type Amount, painInWords, sessionsInWords } from './amounts.ts'
 import { placeBare } from './bare.ts'
+import { addHours, isHour } from './hours.ts'
 import type { Item } from './items.ts'
 import { type Labelled, namesSessions, pairLabels } from './labels.ts'
 import type { Language } from './lexicon/compile.ts'
@@ -24,8 +25,6 @@ function sortNumbers(items: readonly Item[], pairs: readonly Labelled[]): Number
   return numbers
 }
 
-const isHour = (item: Item | undefined): boolean => item?.cue === 'dayPart' || item?.cue === 'now'
-
 /** "5 now" and "3 this morning": pain where sessions are told otherwise, or where the number is too high for them. */
 function hoursOfPain(
   items: readonly Item[],
@@ -40,20 +39,13 @@ function hoursOfPain(
   return sessionsKnown || hours.some((n) => n.value > most) ? hours : 'ask'
 }
 
-/** "1 this morning and 1 tonight": one each time, together the sessions. */
-function addHours(items: readonly Item[], planned: number): void {
-  const numbers = items.filter((i) => i.cue === 'num' && !i.unread && !i.denied)
-  const ones = numbers.filter((n) => n.value === 1 && n.slot === null && isHour(items[items.indexOf(n) + 1]))
-  const [first, ...rest] = ones
-  if (!first || rest.length === 0 || ones.length > planned) return
-  first.value = ones.length
-  first.slot = 'sessions'
-  for (const n of rest) n.unread = true
-}
-
 function isUnplacedDone(items: readonly Item[], pairs: readonly Labelled[]): Item | undefined {
   return items.find((i) => i.cue === 'done' && !i.unread && !i.denied && !pairs.some((p) => p.label === i))
 }
+
+/** A rest day, or a session told by its place and no more: a number of sessions beside it says more. */
+const yields = ({ from }: NonNullable<Amount>): boolean =>
+  from.cue === 'dayOff' || from.cue === 'oneSession' || from.cue === 'aSession'
 
 const LIMBS = new Set<Item['cue']>(['zone', 'leg', 'legs'])
 
@@ -76,7 +68,8 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   const pairs = pairLabels(items)
   const numbers = sortNumbers(items, pairs)
   const saysNone = placeNothing(items, found, numbers, context)
-  const inWords = missed ?? (saysNone ? sessionsInWords(items, planned, language) : null)
+  const worded = missed ?? (saysNone ? sessionsInWords(items, planned, language) : null)
+  const inWords = worded && numbers.sessions.length > 0 && yields(worded) ? null : worded
   const reach = findReach(items)
   const places = items.filter(
     (i) => LIMBS.has(i.cue) && !i.unread && (!i.denied || (i.cue === 'zone' && reach.zones.includes(i))),
@@ -100,7 +93,10 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
     planned,
   )
   takePain(found, latest([...pains, ...placed.pains]), painWords)
-  if (known.sessions && known.pain && bare.some((n) => n.value > (found.pain ?? TOP_OF_PAIN))) {
+  // what stands on no scale counts something else, once pain has its number
+  const worse = (n: Item): boolean =>
+    n.value > (found.pain ?? TOP_OF_PAIN) && (n.value <= TOP_OF_PAIN || pains.length === 0)
+  if (known.sessions && known.pain && bare.some(worse)) {
     found.pain = null
     found.unsure.add('pain')
   }

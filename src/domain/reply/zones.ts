@@ -125,6 +125,8 @@ export function isBothSides(items: readonly Item[], at: number, language: Langua
   let next = at + 1
   while (items[next]?.cue === 'article' || items[next]?.cue === 'partOf') next += 1
   const item = items[next]
+  // "did both 👍 toes"
+  if (item?.apart && (items[at - 1]?.cue === 'did' || items[at]!.text.includes(' '))) return false
   if (item?.cue === 'legs' || item?.cue === 'arm' || item?.cue === 'sideNoun') return true
   if (item?.cue === 'left' || item?.cue === 'right') return true
   return item?.cue === 'zone' && language.pairs.has(item.text.split(' ').at(-1) ?? '')

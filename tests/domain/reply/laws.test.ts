@@ -23,8 +23,11 @@ const values = ({ evidence: _, ...rest }: Reading) => rest
 const corpus = readFileSync(new URL('corpus/en.jsonl', import.meta.url), 'utf8')
   .trim()
   .split('\n')
-  .map((line) => JSON.parse(line) as { text: string; expect: { intent?: string } })
-const checkIns = corpus.filter((line) => line.expect.intent === 'checkin').map((line) => line.text)
+  .map((line) => JSON.parse(line) as { text: string; asked?: string | null; expect: { intent?: string } })
+// an answer to a question is read without it here, so it is no check-in by itself
+const checkIns = corpus
+  .filter((line) => line.expect.intent === 'checkin' && !line.asked)
+  .map((line) => line.text)
 
 const PIECES = [
   ...[

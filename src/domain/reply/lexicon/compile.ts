@@ -24,6 +24,9 @@ export interface Language {
   readonly decimalComma: boolean
   readonly dayFirst: boolean
   readonly inverted: ReadonlySet<string>
+  readonly gerunds: readonly string[]
+  readonly singular: ReadonlySet<string>
+  readonly homophones: ReadonlyMap<string, number>
   readonly cues: Phrasebook<Meaning>
   readonly within: Phrasebook<Intent>
   readonly whole: ReadonlyMap<string, Intent>
@@ -96,6 +99,13 @@ export function compile(data: LexiconData): Language {
     decimalComma: lexicon.decimalComma,
     dayFirst: lexicon.dayFirst,
     inverted: new Set(lexicon.inverted),
+    gerunds: lexicon.gerunds,
+    singular: new Set(lexicon.singular),
+    homophones: new Map(
+      Object.entries(lexicon.homophones).flatMap(([n, list]) =>
+        list.map((w): [string, number] => [w, Number(n)]),
+      ),
+    ),
     cues: book([...meanings]),
     within: book(within),
     whole: new Map(

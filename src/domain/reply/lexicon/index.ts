@@ -1,7 +1,7 @@
 import { compile, type Language } from './compile.ts'
 import { en } from './en/index.ts'
 import { es } from './es/index.ts'
-import { LEXICON_VERSION } from './version.ts'
+import { versionOf } from './version.ts'
 
 /** A language is a folder of data and one line here. */
 const LANGUAGES: readonly Language[] = [compile(en), compile(es)]
@@ -12,5 +12,5 @@ export function languageOf(locale: string): Language {
   return LANGUAGES.find(({ language }) => language === wanted) ?? LANGUAGES[0]!
 }
 
-/** The words and rules by which a reply in this locale is read ("en-1"). */
-export const lexiconVersion = (locale: string): string => `${languageOf(locale).language}-${LEXICON_VERSION}`
+/** The words and rules by which a reply in this locale is read ("en-3.3": the reader's version, then the words'). */
+export const lexiconVersion = (locale: string): string => versionOf(languageOf(locale).language)

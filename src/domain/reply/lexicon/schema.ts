@@ -12,6 +12,11 @@ export const CUES = {
   half: 'half of what is planned, or half a point after a number',
   nothing: 'none: of sessions, reach or pain by its place',
   noSession: 'no session done, in so many words',
+  dayOff: 'the same, where no session is counted beside it',
+  oneSession: 'one session told by its place or hour; counts with `only` or where the others are told too',
+  aSession: 'a session, another: one each, where something was done',
+  onTen: 'between a number and ten the same as `outOf`',
+  countTimes: 'after a number, how often something was done',
   missed: 'sessions left out',
   vagueCount: 'some sessions, no telling how many: asked back',
   notYet: 'sessions may still come: asked back',
@@ -73,6 +78,7 @@ export const CUES = {
   unitBefore: 'a number after it is no value of ours',
   setsOf: 'sets of so many: no value of ours',
   clock: 'a number after it is a time',
+  hour: 'a number after it and nothing more is a time',
   exercise: 'after a zone, the name of an exercise',
   yes: 'yes',
   nope: 'no as an answer',
@@ -110,13 +116,19 @@ export const LexiconSchema = z.strictObject({
   numbers: numbered,
   /** How often, as a number of sessions. */
   counts: numbered,
+  /** Small words that dictation writes for a number; read so only where no other word can stand. */
+  homophones: numbered.default({}),
+  /** Endings of verb forms that tell what somebody was doing ("7 bending"). */
+  gerunds: phrases.default([]),
+  /** Names of one session: a number after such a word is its place in the row ("session 2"). */
+  singular: phrases.default([]),
   sides: z.strictObject({ left: phrases, right: phrases }),
   /** Calendar days back from today. */
   daysBack: numbered,
   /** 1 is Monday. */
   weekdays: numbered,
   months: numbered,
-  cues: z.record(z.enum(Object.keys(CUES) as [PlainCue, ...PlainCue[]]), phrases),
+  cues: z.partialRecord(z.enum(Object.keys(CUES) as [PlainCue, ...PlainCue[]]), phrases),
   /** Heard anywhere in a message, or only as the whole of it. */
   intents: z.record(
     z.enum(intents as [(typeof intents)[number]]),

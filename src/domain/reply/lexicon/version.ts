@@ -1,5 +1,9 @@
-/**
- * Which words and rules read a reply; kept beside every stored reading, so that a later one can be compared.
- * Raised with every change of the words or of how they are read.
- */
-export const LEXICON_VERSION = '2'
+/** How words are read, whatever the language. Raised when a change of the reader reads a reply differently. */
+const READER_VERSION = 3
+
+/** Which words are known, by language. Raised with every change of its words; a test holds it to that. */
+const WORDS_VERSION: Readonly<Record<string, number>> = { en: 3, es: 3 }
+
+/** One value for both, kept beside every stored reading so that a later one can be compared ("en-3.3"). */
+export const versionOf = (language: string): string =>
+  `${language}-${READER_VERSION}.${WORDS_VERSION[language] ?? 0}`

@@ -36,22 +36,23 @@ const places = {
     than, deeper than
   `,
   partOf: `
-    back of, back of the, back of my, front of, front of the, front of my, side of, side of the, side of
-    my, top of, top of the, top of my, outside of, outside of the, outside of my, inside of, inside of
-    the, inside of my, bottom of, bottom of the, bottom of my, sole of the, sole of my, outer, inner,
-    outside, rear of the, middle of, middle of the, middle of my, mid, upper, behind, behind the, behind
-    my, part of the, part of my, edge of the, edge of my, tip of the, tip of my, end of the, end of my,
-    ball of, half of the, half of my, muscle, muscles, joint, bone, nerve
+    back of, back of the, back of my, front of, front of the, front of my, side of, side of the,
+    side of my, top of, top of the, top of my, outside of, outside of the, outside of my, inside of,
+    inside of the, inside of my, bottom of, bottom of the, bottom of my, sole of the, sole of my, outer,
+    inner, outside, rear of the, middle of, middle of the, middle of my, mid, upper, behind, behind the,
+    behind my, part of the, part of my, edge of the, edge of my, tip of the, tip of my, end of the,
+    end of my, ball of, muscle, muscles, joint, bone, nerve
   `,
   inside: `
-    in, in the, in my, in a, at the, at my, into, into the, into my, on the, on my, down, down the, down
-    my, down to the, down to my, to the, to my, around the, around my, up to the, up to my, as far as, as
-    far as the, as far as my, all the way to, all the way to the, all the way to my, all the way down to,
-    all the way down to the, all the way down to my, reaching, reaches, reached, reaching the, reaching
-    my, right down to, right down to the, right down to my, through the, through my, across the, across
-    my, down into, down into the, down into my, down in, down in the, down in my, along the, along my, up
-    in the, from my, near the, near my, round the, inside the, inside my, towards the, towards my, toward
-    the, toward my, till, as low as, low as, as far down as, as far down as the, as far down as my
+    in, in the, in my, in a, at the, at my, into, into the, into my, on the, on my, down, down the,
+    down my, down to the, down to my, to the, to my, around the, around my, up to the, up to my,
+    as far as, as far as the, as far as my, all the way to, all the way to the, all the way to my,
+    all the way down to, all the way down to the, all the way down to my, reaching, reaches, reached,
+    reaching the, reaching my, right down to, right down to the, right down to my, through the,
+    through my, across the, across my, down into, down into the, down into my, down in, down in the,
+    down in my, along the, along my, up in the, from my, near the, near my, round the, inside the,
+    inside my, towards the, towards my, toward the, toward my, as low as, low as, as far down as,
+    as far down as the, as far down as my
   `,
   exercise: `
     raise, raises, stretch, stretches, stretching, stretched, bridge, bridges, bends, curls, curl,
@@ -62,7 +63,28 @@ const places = {
   `,
 } satisfies Partial<Cues>
 
+const placesOfSession =
+  'first, second, third, fourth, last, other, morning, evening, afternoon, lunchtime, early, late, night'
+const namesOfSession = 'one, session, sesh, workout, set'
+
+/** Mean the other leg, or nothing, as well. */
+const MEANS_MORE = new Set(['last one', 'the last one', 'other one', 'the other one'])
+
+/** "the evening one", "my first session" */
+const sessionsByPlace = placesOfSession
+  .split(', ')
+  .flatMap((place) =>
+    namesOfSession.split(', ').flatMap((name) => [`${place} ${name}`, `the ${place} ${name}`]),
+  )
+  .filter((phrase) => !MEANS_MORE.has(phrase))
+
 const doing = {
+  oneSession: `${sessionsByPlace.join(', ')}, the first, the second`,
+  dayOff: 'rest day, day off, was off, took the day off, took a day off, recovery day, off day, resting day',
+  aSession:
+    'a session, a sesh, a workout, a full session, a quick session, another, another one, another session, an extra one, one more session',
+  onTen: 'on',
+  countTimes: 'times',
   all: `
     all, all done, did all, did em all, done em all, did them all, done them all, all of them, all sessions, all the sessions, all
     my sessions, all of it, all exercises, all the exercises, all my exercises, all drills, all my drills,
@@ -72,7 +94,7 @@ const doing = {
     single one, every one, all sets, full plan, whole plan, whole programme, whole program, the whole
     thing, whole thing, did it all, done it all, every last one, all the drills, all of the sessions, all
     my stuff, all the stuff, all of the exercises, got them all done, got it all done, smashed them all,
-    nailed them all, all sesh, all seshes, full day, all in, alldone
+    nailed them all, all sesh, all seshes, full day,  alldone
   `,
   both: `
     both, both of them, both done, did both, both sessions, did em both, done em both, the two of them, the pair, both times, both
@@ -84,49 +106,47 @@ const doing = {
   `,
   nothing: 'none, nothing, nowt, not any, nout',
   noSession: `
-    none done, didnt get to any of it, didnt get to any, didnt do any of it, did none, done none, did nothing, done nothing, didnt do any, did not do any, havent done
-    any, have not done any, couldnt do any, could not do any, didnt do anything, did not do anything,
-    havent done anything, didnt do them, didnt do it, did not do them, did not do it, didnt train, did not
-    train, didnt exercise, did not exercise, rest day, no training, no exercises, no exercise, no drills,
-    no workout, no workouts, no session, no sessions, no stretches, no rehab, zero sessions, skipped
-    everything, skipped all, skipped them all, skipped both, skipped them, skipped it, skipped today,
-    missed everything, missed all, missed both, missed them all, missed them, missed it, missed them both,
-    skipped them both, missed today, day off, didnt manage any, did not manage any, couldnt manage any,
-    didnt get any done, didnt get round to it, didnt get around to it, didnt get to it, didnt get to them,
-    didnt get round to them, didnt get around to them, didnt bother, couldnt face it, couldnt face them,
-    no time to train, no time for sessions, no time for exercises, no time for it, not done any, not done
-    anything, not a single one, not one, none of them, not a single session, failed to do any, forgot to
-    do them, forgot to do it, forgot my exercises, forgot my sessions, forgot the sessions, forgot the
-    exercises, forgot both, forgot all, forgot them, forgot them all, forgot to train, forgot to exercise,
-    didnt do my exercises, didnt do my sessions, didnt do the exercises, didnt do the sessions, did not do
-    my exercises, did not do my sessions, didnt do my drills, didnt do the drills, havent done my
-    exercises, havent done my sessions, none today, nothing done, nothing today, did bugger all, bugger
-    all, did sod all, sod all, did jack, done jack, did zip, didnt do nothing, done nowt, did nowt, no
-    sesh, no seshes, no seshs, none managed, managed none, managed nothing, no drills today, was off, took
-    the day off, took a day off, did neither, couldnt do it, couldnt do them, none at all done, missed my
-    sessions, missed my exercises, skipped my sessions, skipped my exercises, missed the sessions, skipped
-    the sessions, skipped the exercises, missed the exercises, couldnt do either, didnt do either, neither
-    done, neither session
+    none done, didnt get to any of it, didnt get to any, didnt do any of it, did none, done none,
+    did nothing, done nothing, didnt do any, did not do any, havent done any, have not done any,
+    couldnt do any, could not do any, didnt do anything, did not do anything, havent done anything,
+    didnt do them, didnt do it, did not do them, did not do it, didnt train, did not train,
+    didnt exercise, did not exercise, no training, no exercises, no exercise, no drills, no workout,
+    no workouts, no session, no sessions, no stretches, no rehab, zero sessions, skipped everything,
+    skipped all, skipped them all, skipped both, skipped them, skipped it, skipped today,
+    missed everything, missed all, missed both, missed them all, missed them, missed it,
+    missed them both, skipped them both, missed today, didnt manage any, did not manage any,
+    couldnt manage any, didnt get any done, didnt get round to it, didnt get around to it,
+    didnt get to it, didnt get to them, didnt get round to them, didnt get around to them, didnt bother,
+    couldnt face it, couldnt face them, no time to train, no time for sessions, no time for exercises,
+    no time for it, not done any, not done anything, not a single one, not one, none of them,
+    not a single session, failed to do any, forgot to do them, forgot to do it, forgot my exercises,
+    forgot my sessions, forgot the sessions, forgot the exercises, forgot both, forgot all, forgot them,
+    forgot them all, forgot to train, forgot to exercise, didnt do my exercises, didnt do my sessions,
+    didnt do the exercises, didnt do the sessions, did not do my exercises, did not do my sessions,
+    didnt do my drills, didnt do the drills, havent done my exercises, havent done my sessions,
+    none today, nothing done, nothing today, did bugger all, bugger all, did sod all, sod all, did jack,
+    done jack, did zip, didnt do nothing, done nowt, did nowt, no sesh, no seshes, no seshs,
+    none managed, managed none, managed nothing, no drills today, did neither, couldnt do it,
+    couldnt do them, none at all done, missed my sessions, missed my exercises, skipped my sessions,
+    skipped my exercises, missed the sessions, skipped the sessions, skipped the exercises,
+    missed the exercises, couldnt do either, didnt do either, neither done, neither session
   `,
-  missed: 'missed, skipped, skip, all but, except for, minus, one short, bailed on, ditched',
+  missed:
+    'gave up on, left out the, missed, skipped, skip, forgot the, forgot my, all but, except for, minus, one short, bailed on, ditched',
   vagueCount: `
-    half a session, half a sesh, half one, half of one, half a workout, only the first, just the first,
-    only the second, just the second, only half of one, the second one, the first one, the last one, the
-    morning one, the evening one, the afternoon one, the morning session, the evening session, the second
-    session, the first session, the other session, first session, second session, the second, the first,
-    second one, first one, morning session, evening session, afternoon session, morning one, evening one,
-    afternoon one, last session, third session, third one, some of them, some of it, a few, most of them,
-    most of it, most, few, a couple, couple, couple of, a couple of, several, a bit of it, bits of, part
-    of it, part of them, some sessions, some exercises, some drills, partly, partially, nearly all, almost
-    all, almost everything, nearly everything, not all, not all of it, not all of them, not everything,
-    not both, didnt do all, didnt do both, didnt do everything, couldnt do all, couldnt do both, didnt
-    finish, did not finish, didnt manage both, didnt manage all, couldnt finish, most sessions, most
-    exercises, did some, done some, did a bit, did a little, did most, done most, some done, most done,
-    did my sessions, did my exercises, did the exercises, did the sessions, did my drills, did the drills,
-    done my exercises, done my sessions, did my stretches, did them, done them, did em, done em, did my session, did my
-    workout, did sessions, did exercises, did it, as many as i could, what i could, did what i could,
-    didnt quite finish, cut it short, cut short, gave up halfway, stopped halfway, halfway, half way, did
-    not do all, did not do both, did not do everything
+    half a session, half a sesh, half one, half of one, half a workout, only half of one, some of them,
+    some of it, a few, most of them, most of it, most, few, a couple, couple, couple of, a couple of,
+    several, a bit of it, bits of, part of it, part of them, some sessions, some exercises, some drills,
+    partly, partially, nearly all, almost all, almost everything, nearly everything, not all,
+    not all of it, not all of them, not everything, not both, didnt do all, didnt do both,
+    didnt do everything, couldnt do all, couldnt do both, didnt finish, did not finish,
+    didnt manage both, didnt manage all, couldnt finish, most sessions, most exercises, did some,
+    done some, did a bit, did a little, did most, done most, some done, most done, did my sessions,
+    did my exercises, did the exercises, did the sessions, did my drills, did the drills,
+    done my exercises, done my sessions, did my stretches, did them, done them, did em, done em,
+    did my session, did my workout, did sessions, did exercises, did it, as many as i could,
+    what i could, did what i could, didnt quite finish, cut it short, cut short, gave up halfway,
+    stopped halfway, halfway, half way, did not do all, did not do both, did not do everything
   `,
   notYet: `
     sessions to go, session to go, sessions remaining, session remaining,
@@ -145,10 +165,10 @@ const doing = {
   `,
   did: `
     did, ive done, have done, i did, did do, got through, got in, fitted in, squeezed in, fit in, do,
-    knocked out, smashed, smashed out, banged out, ticked off, got, just did, only did, nailed
+    knocked out, smashed, smashed out, banged out, ticked off, got, nailed
   `,
   done: `
-    completed, finished, managed, have completed, ive managed, have managed, just managed, only managed,
+    completed, finished, managed, have completed, ive managed, have managed, 
     ive completed, done, complete, ticked, in the bag, out of the way, down and dusted, finito
   `,
   sessionLetter: 's, x, sx',
@@ -209,7 +229,7 @@ const feeling = {
     drive, when i bend, when i sat, when i stood, when i drove, when resting, at rest, on waking, when i
     woke, when i woke up, waking up, while driving, while sitting, while walking, while standing, during
     sessions, during training, during the session, sometimes, once in a while, in general, generally,
-    overall, at first, later on, by bedtime, before bed, in bed, sitting, standing, walking, driving,
+    overall, at first, later on, before bed, in bed, sitting, standing, walking, driving,
     resting, bending, lying down, at its best, at best, at its peak, briefly, for a while, for most of the
     day, all day, throughout, occasionally, now and then, on and off, on sitting, on standing, on bending,
     on walking, in the car, at work, after that, afterwards, on the erg, in the boat, with driving, with
@@ -218,7 +238,7 @@ const feeling = {
   dayPart: `
     this morning, in the morning, this afternoon, in the afternoon, this evening, in the evening, tonight,
     last night, at night, overnight, during the night, in the night, at lunch, at lunchtime, at noon,
-    midday, at midday, earlier, earlier today, earlier on, first thing, later, by evening, by night, by
+    midday, at midday, earlier, earlier today, earlier on, first thing, later, by lunch, by lunchtime, by noon, by dinner, by bedtime, by teatime, ended, ended at, ended at a, ended on, ended on a, by evening, by night, by
     the evening, at bedtime, end of the day, by the end of the day, at the end of the day, start of the
     day, during the day, am, pm, morning, mornings, evening, evenings, afternoon, night, mornin, in the
     am, in the pm, early on, before lunch, before dinner, before breakfast, at the end

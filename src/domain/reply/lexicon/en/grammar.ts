@@ -5,10 +5,11 @@ type Cues = LexiconData['cues']
 
 const scope = {
   compare: `
-    than, than on, than it was, than last, since, since last, compared to, compared with, compared,
-    versus, vs, like, as, as on, unlike, until, before, after, because of, thanks to, due to, relative to,
+    than, than on, than it was, than last, since last, compared to, compared with, compared,
+    versus, vs, like, as, as on, unlike, because of, thanks to, due to, relative to,
     as it was, as with, from last, from what it was, what it was
   `,
+  hour: 'before, after, until, since, by',
   no: `
     no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my, pain is
     gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never, without,
@@ -34,10 +35,10 @@ const scope = {
   was: 'was, were, been, had been',
   now: `
     now, currently, at the moment, right now, just now, atm, presently, these days, only now, by now,
-    nowadays, ended
+    nowadays
   `,
   only: `
-    only, just, just the, just in the, only the, only in the, just my, only my, merely, solely, purely,
+    only, just, just in the, only in the, just my, only my, merely, solely, purely,
     stops at, stops at the, stopped at the, stops in the, stayed in the, stays in the, stays in, stayed
     in, confined to, limited to, instead, simply, mostly in the, mainly in the, it is in the
   `,
@@ -61,7 +62,7 @@ const numbersAndJoints = {
   or: 'or, or maybe, or so, or even',
   and: 'and, n, plus, then, and then, also',
   to: `
-    to, up to, down to a, up to a, down to, through, til, going to, rising to, rose to, to a, to about, to
+    to, up to, down to a, up to a, down to, through, til, till, going to, rising to, rose to, to a, to about, to
     around, to about a, dropped to, fell to, and up to, now a, up as high as, to maybe
   `,
   from: 'from, from a, from about, started at, started at a, started on, started on a, started as a',
@@ -126,7 +127,7 @@ const smallWords = {
     kept, hangs around, is in, is in the, is in my, in it, in there
   `,
   soft: `
-    tho, fr, bruh, period, comma, full stop, new line, forgot, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
+    when, while i, whenever, because, cos, cause, coz, rn, if i, tho, fr, bruh, period, comma, full stop, new line, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
     pain, no extra pain, no worse pain, no increase in pain, no change in pain, no added pain, no
     additional pain, what a, what the, i, me, it, you, we, he, so, too, very, really, again, well, pretty,
     quite, bit, a bit, little bit, a little, bit of, there, here, oh, hi, hello, hey, morning coach,
@@ -193,7 +194,9 @@ const talk = {
     weekly
   `,
   unitBefore: `
-    sleep score, energy level, energy levels, energy, stress level, stress levels, stress, mood, sleep
+    sleep, sleep score, anxiety, anxiety level, worry, happiness, enjoyment, difficulty, appetite, focus,
+    hunger, weight, floor, heart rate, pulse, temperature, temp, dose, lesson, exertion, perceived exertion,
+    workload, alertness, recovery, readiness, wellbeing, well being, turned, hydration, energy level, energy levels, energy, stress level, stress levels, stress, mood, sleep
     quality, effort, effort level, rpe, fatigue, motivation, confidence, motivation level, stress score,
     stiffness, tiredness, comfort, week, wk, day number, day no, rung, stage, phase, step, age, aged,
     room, chapter, exercise number, drill number, episode, season, l, version, page, bus, train number,
@@ -202,7 +205,7 @@ const talk = {
   `,
   setsOf: 'sets of, rounds of, lots of, reps of, sets, sets x',
   clock: `
-    woke at, woke up at, up at, bed at, to bed at, asleep at, got up at, home at, finished at, finished
+    back at, back by, back around, back home at, home by, woke at, woke up at, up at, bed at, to bed at, asleep at, got up at, home at, finished at, finished
     work at, start at, started work at, work at, awake at, from work at, it is now, arrived at, till
     about, leave at, left at, lunch at, train at, back at work at, dinner at, alarm at, appointment at,
     clock, quarter past, half past, quarter to, slept, slept for, slept about, woke around, woke up

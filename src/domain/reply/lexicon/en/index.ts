@@ -2,7 +2,19 @@ import type { LexiconData } from '../schema.ts'
 import { cuesOfSlots } from './cues.ts'
 import { cuesOfGrammar } from './grammar.ts'
 import { bent, known } from './known.ts'
-import { counts, daysBack, months, numbers, pairs, sides, weekdays, zones } from './slots.ts'
+import {
+  counts,
+  daysBack,
+  gerunds,
+  homophones,
+  months,
+  numbers,
+  pairs,
+  sides,
+  singular,
+  weekdays,
+  zones,
+} from './slots.ts'
 import { barriers, intents, keyboard } from './talk.ts'
 
 /** English, British and American, with the shorthand of people on a phone. */
@@ -15,7 +27,10 @@ export const en: LexiconData = {
   pairs,
   numbers,
   counts,
+  gerunds,
+  homophones,
   sides,
+  singular,
   daysBack,
   weekdays,
   months,

@@ -22,14 +22,14 @@ export const looksLike = {
     butt, kicked my ass, kick in the butt, lazy arse, half arsed, half assed, cheeky, cheek of it, back
     burner, high knees, rear view, take a seat, seat belt, car seat, hot seat, on my back, on the back
     foot, front seat, boat seat, seat post, laying on my back, lying on my back, lie on my back, flat on
-    my back, on your back, one day, one leg, one side, one thing, one more, another one, no one, this one,
+    my back, on your back, one day, one leg, one side, one thing, one more, no one, this one,
     that one, last one, one of those days, for one, one another, one bit, a good one, a bad one, one sec,
     one minute, one moment, one or the other, one way, bad one, good one, tough one, easy one, hard one,
     one at a time, rough one, one word, day one, any one, anyone, long one, one tough day, one hell of a
     day, one question, one small, one too many, one tiny, big one, two minds, two ways about it, on all
     fours, all fours, high five, five star, nine to five, twenty four seven, ten to, at sixes and sevens,
     two left, for two, cloud nine, six pack, take five, two faced, back to square one, square one, number
-    one, one on one, in two minds, to be one, once i, once you, twice as, once again, once more, at once,
+    one, one on one, in two minds, to be one, for once, once i, once you, twice as, once again, once more, at once,
     once or twice, all at once, once the, once a, twice a, once upon, once in a, twice the, all day long,
     all night, all over, all week, all the time, all along, after all, above all, all around, all round,
     all of a sudden, all sorts, all is well, all well, all better, thats all, that is all, first of all,

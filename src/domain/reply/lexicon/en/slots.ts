@@ -6,7 +6,7 @@ export const zones: LexiconData['zones'] = {
   back: `
     back, my back, the back, lower back, low back, lowerback, lower part of my back, lumbar, lumbar spine,
     spine, backs, small of my back, small of the back, in back, sacrum, waist, beltline, belt line, low
-    spine, mid back, lower spine, sacral, sacroiliac, back only, only back, just back, lumber, spinal,
+    spine, mid back, lower spine, sacral, sacroiliac, back only, only back, just back, lumber, spinal, back at a, back at about, back at about a,
     backache, backpain, lowback
   `,
   buttock: `
@@ -41,7 +41,7 @@ export const pairs: LexiconData['pairs'] =
 
 export const numbers: LexiconData['numbers'] = {
   0: 'zero, nought, naught, zilch, nil, nada, zip',
-  1: 'one, wun',
+  1: 'one, wun, a single, single, one single',
   2: 'two, tow',
   3: 'three, tree',
   4: 'four, fore',
@@ -59,6 +59,13 @@ export const numbers: LexiconData['numbers'] = {
 }
 
 export const counts: LexiconData['counts'] = { 1: 'once', 2: 'twice', 3: 'thrice' }
+
+export const gerunds: LexiconData['gerunds'] = 'ing'
+
+export const singular: LexiconData['singular'] = 'session, sesh, workout, round, routine, circuit'
+
+/** A small word that dictation writes for a number. */
+export const homophones: LexiconData['homophones'] = { 2: 'to, too', 4: 'for', 8: 'ate' }
 
 export const sides: LexiconData['sides'] = {
   left: 'left, lefty, lhs, left hand, left sided, leftie',
@@ -88,9 +95,9 @@ export const weekdays: LexiconData['weekdays'] = {
 export const months: LexiconData['months'] = {
   1: 'january, jan',
   2: 'february, feb',
-  3: 'march',
+  3: 'march, mar',
   4: 'april, apr',
-  5: 'may the',
+  5: 'may, may the',
   6: 'june, jun',
   7: 'july, jul',
   8: 'august, aug',

@@ -1,0 +1,35 @@
+import type { Item } from './items.ts'
+
+export const isHour = (item: Item | undefined): boolean => item?.cue === 'dayPart' || item?.cue === 'now'
+
+const TELLS_WHEN: readonly Item['cue'][] = ['dayPart', 'now', 'hour', 'times', 'clock']
+
+/** The name of sessions beside a number, if any, and what tells its hour. */
+function hourOf(items: readonly Item[], n: Item): { named: boolean; clock: Item | null } | null {
+  const after = items.indexOf(n) + 1
+  const named = items[after]?.cue === 'session'
+  const at = after + Number(named)
+  const { cue, text } = items[at] ?? { cue: 'mark', text: '' }
+  // "1 at 7"
+  const clock = cue === 'article' && items[at + 1]?.cue === 'num' ? items[at + 1]! : null
+  const tells = TELLS_WHEN.includes(cue) || (cue === 'none' && text.includes(' ')) || clock !== null
+  return tells ? { named, clock } : null
+}
+
+/** "1 this morning and 1 tonight", "two sessions before work and one after": together the sessions. */
+export function addHours(items: readonly Item[], planned: number): void {
+  const numbers = items.filter((i) => i.cue === 'num' && !i.unread && !i.denied && i.slot !== 'pain')
+  const told = numbers.flatMap((n) => {
+    const hour = hourOf(items, n)
+    return hour ? [{ n, ...hour }] : []
+  })
+  const named = told.some((one) => one.named)
+  const counted = told.filter(({ n }) => named || (n.value === 1 && n.slot === null))
+  const [first, ...rest] = counted
+  const sum = counted.reduce((total, { n }) => total + n.value, 0)
+  if (!first || rest.length === 0 || sum > planned) return
+  first.n.value = sum
+  first.n.slot = 'sessions'
+  for (const { n } of rest) n.unread = true
+  for (const { clock } of counted) if (clock) clock.unread = true
+}
