@@ -15,6 +15,10 @@ const VERBS: Readonly<Record<string, Verb>> = {
   },
   assess: { about: 'run the rules over one client’s diary', load: () => import('./assess.ts') },
   replay: { about: 'play a diary day by day, as if it came in live', load: () => import('./replay.ts') },
+  reread: {
+    about: 'what today’s reader would read differently of a client',
+    load: () => import('./reread.ts'),
+  },
   simulate: { about: 'synthetic diaries through the rules', load: () => import('./simulate.ts') },
   ladder: { about: 'check and show a practice’s own ladders', load: () => import('./ladder.ts') },
   play: { about: 'play a scenario through the whole program', load: () => import('./play.ts') },

@@ -74,6 +74,8 @@ export interface Tx {
   seen(id: string): Promise<boolean>
   practice(id: string): Promise<PracticeRow | null>
   practiceOfGuild(guild: string): Promise<PracticeRow | null>
+  /** Every practice, by name. */
+  practices(): Promise<PracticeRow[]>
   /** Every file of a person, left and discharged ones included, latest first. */
   clientsOfUser(user: string): Promise<ClientFile[]>
   client(id: string): Promise<ClientFile | null>

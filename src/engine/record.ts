@@ -1,13 +1,11 @@
 import { answered, type CheckIn } from '../domain/checkin.ts'
 import { type Day, weekday } from '../domain/day.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
+import { lexiconVersion } from '../domain/reply/lexicon/index.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
 import type { Draft } from './draft.ts'
 import type { CheckInRow, VersionRow } from './rows.ts'
 import { plannedOn } from './rungs.ts'
-
-/** Grows whenever the reader or its lexicon reads something differently. */
-const READER_VERSION = 1
 
 // Filled in later than this after its prompt, a day no longer counts for a gate (diaries filled in afterwards
 // are the known weakness of the method: Stone 2003, Control Clin Trials 24:182).
@@ -80,6 +78,6 @@ export function trail(
     via,
     words,
     reading: { ...reading },
-    lexicon: `${draft.client.language}-${READER_VERSION}`,
+    lexicon: lexiconVersion(draft.client.language),
   })
 }

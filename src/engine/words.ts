@@ -1,7 +1,7 @@
 import { addDays, type Day, daysBetween, weekday } from '../domain/day.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
 import { readReply } from '../domain/reply/read.ts'
-import { ASKS, type Ask, type Reading } from '../domain/reply/reading.ts'
+import { ASKS, type Ask, type Reading, type ReadingContext } from '../domain/reply/reading.ts'
 import { screen } from '../domain/signs/screen.ts'
 import { answersActivities } from './activities.ts'
 import { latestAsked } from './asked.ts'
@@ -38,7 +38,7 @@ export function onWords(draft: Draft, event: Words): void {
 function wordsAfterEnd(draft: Draft, text: string): string {
   const said = afterEnd(draft, text)
   if (said !== null) return said
-  const { intent } = readWith(draft, text, draft.today, null)
+  const { intent } = readWith(draft, text, draft.today, null).reading
   if (intent !== 'question') return draft.texts.client.notEnrolled
   askCoach(draft, text)
   return draft.texts.client.questionPassedOn
@@ -56,8 +56,9 @@ function onReply(draft: Draft, event: Words): void {
     if (noted) return answeredByAct(draft, noted)
   }
   const promptDay = promptDayAt(draft)
-  const reading = readWith(draft, event.text, promptDay, asked)
-  trail(draft, event.edits ? 'edit' : 'words', event.text, reading.day, reading)
+  const { reading, context } = readWith(draft, event.text, promptDay, asked)
+  // the context is kept too, so that the same words can be read again later
+  trail(draft, event.edits ? 'edit' : 'words', event.text, reading.day, { ...reading, context })
   onReading(draft, { reading, text: event.text, promptDay, asked })
 }
 
@@ -85,7 +86,7 @@ const askFor = (asked: AskedRow | null): Ask | null => {
  * Reads a reply in the light of what was asked. The routine question on signs, which every prompt carries, counts
  * only where the words say nothing else: "no" is then an answer, "no sessions" is not.
  */
-function readWith(draft: Draft, text: string, promptDay: Day, asked: AskedRow | null): Reading {
+function readWith(draft: Draft, text: string, promptDay: Day, asked: AskedRow | null): ReadWith {
   const context = {
     planned: plannedOn(draft.file, weekday(promptDay)),
     today: dayAt(draft.written, draft.client.zone),
@@ -93,10 +94,20 @@ function readWith(draft: Draft, text: string, promptDay: Day, asked: AskedRow | 
     locale: draft.client.language,
   }
   const ask = askFor(asked)
-  if (ask !== 'signs' || asked?.pressing) return readReply(text, { ...context, asked: ask })
-  const alone = readReply(text, { ...context, asked: null })
-  return saysNothing(alone) ? readReply(text, { ...context, asked: 'signs' }) : alone
+  if (ask !== 'signs' || asked?.pressing) return readIn(text, { ...context, asked: ask })
+  const alone = readIn(text, { ...context, asked: null })
+  return saysNothing(alone.reading) ? readIn(text, { ...context, asked: 'signs' }) : alone
 }
+
+interface ReadWith {
+  readonly reading: Reading
+  readonly context: ReadingContext
+}
+
+const readIn = (text: string, context: ReadingContext): ReadWith => ({
+  reading: readReply(text, context),
+  context,
+})
 
 const saysNothing = (reading: Reading): boolean =>
   reading.intent === 'other' &&

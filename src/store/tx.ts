@@ -21,6 +21,7 @@ export function createTx(db: Db, erased: () => void): Tx {
     seen: async (id) => (await tableOf(db, 'inbound').findFirst({ where: { id } })) !== null,
     practice: (id) => practices.findFirst({ where: { id } }),
     practiceOfGuild: (guild) => practices.findFirst({ where: { guild } }),
+    practices: () => practices.findMany({ orderBy: [{ name: 'asc' }, { id: 'asc' }] }),
     clientsOfUser: async (user) =>
       filesOf(
         db,
