@@ -13,8 +13,32 @@ import type { PictureWords } from './words.ts'
 const HEADER = 50
 const NAME = 17
 
+/** What stands inside the SVG of a client's weeks, and the size of that in user units. */
+export interface Card {
+  readonly markup: string
+  readonly width: number
+  readonly height: number
+}
+
 /** A client's weeks as one SVG, 400 user units wide, on a card of its own. */
 export function digestPicture(weeks: Weeks, words: PictureWords, theme: Theme): string {
+  const { markup, width, height } = digestCard(weeks, words, theme)
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      viewBox: `0 0 ${width} ${height}`,
+      width,
+      height,
+      role: 'img',
+      'font-family': `${FAMILY}, sans-serif`,
+    },
+    markup,
+  )
+}
+
+/** The same without its outer element, to stand inside another picture. */
+export function digestCard(weeks: Weeks, words: PictureWords, theme: Theme): Card {
   const palette = PALETTES[theme]
   const frame = frameOf(weeks, words, palette)
   const strip = marksStrip(frame, HEADER)
@@ -22,16 +46,7 @@ export function digestPicture(weeks: Weeks, words: PictureWords, theme: Theme): 
   const end = HEADER + strip.height + panels.reduce((sum, { height }) => sum + height, 0)
   const list = marksList(frame, end)
   const height = end + list.height + 6
-  return element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      viewBox: `0 0 ${WIDTH} ${height}`,
-      width: WIDTH,
-      height,
-      role: 'img',
-      'font-family': `${FAMILY}, sans-serif`,
-    },
+  const parts = [
     title(`${weeks.ref}, ${words.range(weeks.first, weeks.on)}`),
     hatching(frame),
     rect(0.5, 0.5, WIDTH - 1, height - 1, { rx: 10, fill: palette.card, stroke: palette.rim }),
@@ -40,7 +55,8 @@ export function digestPicture(weeks: Weeks, words: PictureWords, theme: Theme): 
     ...panels.map(({ markup }) => markup),
     strip.markup,
     list.markup,
-  )
+  ]
+  return { markup: parts.join(''), width: WIDTH, height }
 }
 
 function stack(frame: Frame, top: number): Panel[] {

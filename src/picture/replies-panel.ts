@@ -4,6 +4,8 @@ import { element, line, text, title } from './svg.ts'
 
 const ROW = 12
 const DATES = 18
+// "23 Mar" and a gap
+const DATE_WIDTH = 44
 
 /** One dot a reply, hollow where it was filled in later; below it the date of each week's first day. */
 export function repliesPanel(frame: Frame, top: number): Panel {
@@ -22,10 +24,10 @@ export function repliesPanel(frame: Frame, top: number): Panel {
       : element('circle', {
           cx: x(index) + dayWidth / 2,
           cy: y,
-          r: 2.4,
+          r: Math.min(2.4, dayWidth / 2),
           fill: filledLater ? palette.card : palette.ink,
           stroke: palette.ink,
-          'stroke-width': 1.3,
+          'stroke-width': Math.min(1.3, dayWidth / 4),
         }),
   )
   const markup = element(
@@ -39,15 +41,16 @@ export function repliesPanel(frame: Frame, top: number): Panel {
   return { markup: markup + dates(frame, plot.bottom), height: TITLE_HEIGHT + ROW + DATES + 6, plot }
 }
 
-/** Below each week's first day; below each day where there is but one week. */
+/** Below the first day of each week, or of every so many where they would touch; of each day of a single week. */
 function dates({ weeks, words, palette, x, dayWidth }: Frame, top: number): string {
   const daily = weeks.days.length <= 7
+  const apart = 7 * Math.max(1, Math.ceil(DATE_WIDTH / (7 * dayWidth)))
   const label = { y: top + DATES - 2, 'font-size': SMALL, fill: palette.quiet }
   return weeks.days
     .map(({ day }, index) => {
       if (daily)
         return text(words.date(day), { x: x(index) + dayWidth / 2, 'text-anchor': 'middle', ...label })
-      if (index % 7 !== 0) return ''
+      if (index % apart !== 0) return ''
       return (
         line(x(index), top, x(index), top + 5, { stroke: palette.weekLine }) +
         text(words.date(day), { x: x(index), ...label })
