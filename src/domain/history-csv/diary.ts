@@ -64,7 +64,7 @@ export interface Diary extends DiaryFacts {
 }
 
 /** Why a file is no diary at all. */
-export type Unreadable = 'empty' | 'no-header' | 'twice-in-header' | 'not-json' | 'no-days'
+export type Unreadable = 'empty' | 'no-header' | 'not-commas' | 'twice-in-header' | 'not-json' | 'no-days'
 
 /** Thrown where a file cannot be read as a diary; a diary with bad rows is read and its rows are named instead. */
 export class UnreadableDiary extends Error {

@@ -14,7 +14,9 @@ function header(row: Row): Map<Column, number> {
     if (at.has(column)) throw new UnreadableDiary('twice-in-header', column)
     at.set(column, n)
   }
-  if (!at.has('date')) throw new UnreadableDiary('no-header')
+  // what a spreadsheet writes in countries with a decimal comma
+  const oneCell = row.cells.length === 1 && /^\W*date\s*[;\t]|[;\t]\s*date\b/i.test(row.cells[0] ?? '')
+  if (!at.has('date')) throw new UnreadableDiary(oneCell ? 'not-commas' : 'no-header')
   return at
 }
 

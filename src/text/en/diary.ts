@@ -36,6 +36,8 @@ const UNREADABLE: Readonly<Record<Unreadable, string>> = {
   empty: 'The file is empty. It needs a header line: date,sessions,planned,reach,pain,signs,note',
   'no-header':
     'The first line must be a header with a column "date", like: date,sessions,planned,reach,pain,signs,note',
+  'not-commas':
+    'The columns must be parted by commas, not by ";" or tabs: save the file as CSV with commas (signs keep their ";")',
   'twice-in-header': 'A column stands twice in the header',
   'not-json': 'The file begins like JSON but cannot be read as such',
   'no-days': 'The JSON needs an object with a list "days", each with a date',

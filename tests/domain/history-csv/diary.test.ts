@@ -117,6 +117,8 @@ pain,date,reach,signs,planned,sessions,rungs,comfort,cleared\n4,2026-03-02,Calf,
     }
     expect(why('')).toBe('empty')
     expect(why('2026-03-02,2,2,calf,4')).toBe('no-header')
+    expect(why('date;reach;pain\n2026-03-02;calf;4')).toBe('not-commas')
+    expect(why('reach\tdate\n')).toBe('not-commas')
     expect(why('date,pain,pain\n')).toBe('twice-in-header')
     expect(why('{"days": [')).toBe('not-json')
     expect(why('[]')).toBe('no-days')
