@@ -10,6 +10,7 @@ import type { Act } from './message.ts'
 import { type Noted, noted } from './noted.ts'
 import { pauseInWords } from './quiet.ts'
 import { type Given, record } from './record.ts'
+import { keepSame } from './same-as-before.ts'
 import { answerSide } from './side.ts'
 import { chosenSigns, takeSigns } from './sign-reading.ts'
 import { denySign } from './sign-rows.ts'
@@ -27,6 +28,8 @@ export function applyAct(draft: Draft, act: Act, values: readonly string[], word
         values,
         words,
       })
+    case 'same':
+      return keepSame(draft, act)
     case 'sign':
       return answerSign(draft, String(act.sign), act.value === 'yes', words)
     case 'pause':

@@ -49,7 +49,13 @@ export function onReading(draft: Draft, said: Said): void {
   if (touched.length === 0 && notes.length === 0 && nothingAsked(draft, reading) && care === 'none')
     return onIntent(draft, reading, text)
   afterRecord(draft, touched)
-  receipt(draft, { days, day: days.at(-1) ?? answer?.days.at(-1) ?? day, notes, unsure: reading.unsure })
+  receipt(draft, {
+    days,
+    day: days.at(-1) ?? answer?.days.at(-1) ?? day,
+    notes,
+    unsure: reading.unsure,
+    same: reading.same,
+  })
   backToScreening(draft)
 }
 

@@ -1,11 +1,12 @@
 import { addDays, type Day } from '../domain/day.ts'
-import type { Reading } from '../domain/reply/reading.ts'
+import type { Reading, Slot } from '../domain/reply/reading.ts'
 import { carry } from './asked.ts'
 import type { Question } from './asking.ts'
 import { checkInForm } from './check-in-form.ts'
 import type { Draft } from './draft.ts'
 import type { Button } from './message.ts'
 import { nextQuestion } from './next-question.ts'
+import { withSame } from './same-as-before.ts'
 import { isLocked } from './status.ts'
 
 /** Days back that a reply may still fill in. */
@@ -20,15 +21,17 @@ export interface Understood {
   /** Lines about what was answered besides the values. */
   readonly notes: readonly string[]
   readonly unsure: readonly string[]
+  /** Values told to be as on the day before. */
+  readonly same?: readonly Slot[]
 }
 
 /**
  * One receipt a reply: what was understood with a way to put it right, and the next question in the same message.
  * Where nothing was understood but something is to be asked, the question alone.
  */
-export function receipt(draft: Draft, { days, day, notes, unsure }: Understood): void {
+export function receipt(draft: Draft, { days, day, notes, unsure, same = [] }: Understood): void {
   const { client } = draft.texts
-  const question = nextQuestion(draft, day, unsure)
+  const question = withSame(draft, nextQuestion(draft, day, unsure), same)
   const asks = question ? carry(draft, question) : { buttons: correctButton(draft, days) }
   const understood = days.length > 0 ? client.understood(lines(draft, days)) : ''
   const said = [understood, ...notes].filter(Boolean)

@@ -129,6 +129,7 @@ export function readReply(text: string, context: ReadingContext): Reading {
     care: signs.care,
     missing: SLOTS.filter((slot) => slots[slot] === null && !slots.unsure.has(slot)),
     unsure,
+    same: slots.same.filter((slot) => slots.unsure.has(slot)),
     intent: intentOf(
       {
         items: raw,

@@ -69,6 +69,8 @@ export interface Reading extends DayReading {
   readonly care: Care
   readonly missing: readonly Slot[]
   readonly unsure: readonly (Slot | 'side' | 'day' | 'signs')[]
+  /** Slots in `unsure` because they were said to be as before. */
+  readonly same: readonly Slot[]
   readonly intent: Intent
   /** Further days named in the same message; the main reading is the latest. */
   readonly others: readonly DayReading[]

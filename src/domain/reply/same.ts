@@ -28,6 +28,10 @@ export function takeSame(items: readonly Item[], found: SlotsFound): void {
           : next === 'session'
             ? ['sessions']
             : ['sessions', 'reach', 'pain']
-    for (const slot of slots) if (found[slot] === null) found.unsure.add(slot)
+    for (const slot of slots) {
+      if (found[slot] !== null) continue
+      found.unsure.add(slot)
+      if (!found.same.includes(slot)) found.same.push(slot)
+    }
   }
 }

@@ -59,6 +59,7 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
     pain: null,
     side: findSide(items, language),
     unsure: new Set(),
+    same: [],
     evidence: [],
   }
   addHours(items, planned)

@@ -11,6 +11,8 @@ export interface SlotsFound {
   pain: number | null
   side: Side | null
   unsure: Set<Slot | 'side'>
+  /** Told to be as before, and asked back. */
+  same: Slot[]
   /** Items behind each slot, for the quote. */
   evidence: { slot: Evidence['slot']; item: Item }[]
 }

@@ -86,6 +86,7 @@ export const client = {
   understood: (lines: readonly string[]): string =>
     lines.length === 1 ? `Got it: ${lines[0]}.` : `Got it:\n${lines.map((line) => `• ${line}`).join('\n')}`,
   putRight: 'Not right? Change it',
+  sameAsBefore: (values: string): string => `Same: ${values}`,
   askValue: (slot: Slot, planned: number): string => ASK[slot](planned),
   askAgain: (slot: Slot, planned: number): string => AGAIN[slot](planned),
   askSide: 'Which leg is it?',
