@@ -96,7 +96,7 @@ class Walk {
     if (gap >= BREAK.contrast) this.close()
     if (gap !== BREAK.comma || this.level === 0) return
     // "a cushion that isn't there, no feeling": a verb that denied nothing before the comma has no list to open
-    if (this.isVerbal && !this.hasCovered) this.close()
+    if ((this.isVerbal && !this.hasCovered) || this.is(i, 'restart')) this.close()
     else this.enterList(i)
   }
 

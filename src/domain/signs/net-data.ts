@@ -14,6 +14,8 @@ export interface NetFrame {
   readonly within: number
   readonly unless: readonly number[]
   readonly needs: readonly number[]
+  /** How many sentences apart its parts may stand. */
+  readonly across: number
 }
 
 /** The second layer made ready. */
@@ -29,7 +31,7 @@ const BETWEEN = 7
 /** The net's classes are kept apart from those of the first layer. */
 export const netName = (name: string): string => `~${name}`
 
-/** The net's words are planted in a tree of their own; contrasts part its clauses as in the first layer. */
+/** The net's words are planted in a tree of their own; contrasts and idioms are those of the first layer. */
 export function compileNet(
   { net, words }: Lexicon,
   classes: ClassIds,
@@ -38,12 +40,16 @@ export function compileNet(
   const idsOf = (list: string | undefined): number[] =>
     list === undefined ? [] : list.split('|').map((name) => classes.of(netName(name)))
   const own = Object.fromEntries(Object.entries(net.words).map(([name, list]) => [netName(name), list]))
-  const contrast = words.contrast ?? []
-  const phrases = phrasesByClass({ ...own, contrast }, {}, classes)
+  const { contrast = [], idiom = [] } = words
+  const { idiom: plain } = net.words
+  const both = plain === undefined ? {} : { [netName('idiom')]: [...plain, ...idiom] }
+  const phrases = phrasesByClass({ ...own, ...both, contrast }, {}, classes)
   const cueOf = (name: string): number => (net.words[name] === undefined ? -1 : classes.of(netName(name)))
+  const ordinary = net.frames.flatMap(([, , { unless }]) => unless?.split('|') ?? [])
+  const silent = ['idiom', 'deny', 'stop', ...ordinary].map(cueOf)
   return {
     net: {
-      root: treeOf(phrases, size, null),
+      root: treeOf(withInner(phrases, silent), size, null),
       frames: net.frames.map((frame) => frameOf(frame, idsOf)),
       deny: cueOf('deny'),
       unable: cueOf('unable'),
@@ -51,6 +57,29 @@ export function compileNet(
     },
     phrases: phrases.keys(),
   }
+}
+
+/** A phrase means what its words mean too ("gone limp" is limp), an idiom aside; what denies stays with its word. */
+function withInner(
+  phrases: ReadonlyMap<string, Set<number>>,
+  silent: readonly number[],
+): Map<string, Set<number>> {
+  const [idiom, deny] = silent as [number, number, ...number[]]
+  return new Map(
+    [...phrases].map(([phrase, own]) => {
+      const says = phrase.split(' ').some((word) => phrases.get(word)?.has(deny))
+      if (own.has(idiom) || says) return [phrase, own]
+      const inner = partsOf(phrase).flatMap((part) => [...(phrases.get(part) ?? [])])
+      return [phrase, new Set([...own, ...inner.filter((id) => !silent.includes(id))])]
+    }),
+  )
+}
+
+function partsOf(phrase: string): string[] {
+  const words = phrase.split(' ')
+  return words
+    .flatMap((_, from) => words.slice(from + 1).map((__, k) => words.slice(from, from + k + 1).join(' ')))
+    .concat(words)
 }
 
 function frameOf([sign, text, options]: Frame, idsOf: (list: string | undefined) => number[]): NetFrame {
@@ -68,5 +97,6 @@ function frameOf([sign, text, options]: Frame, idsOf: (list: string | undefined)
     within: options.within ?? BETWEEN,
     unless: idsOf(options.unless),
     needs: idsOf(options.needs),
+    across: options.across === true ? 1 : 0,
   }
 }

@@ -5,7 +5,7 @@ import type { Net, NetFrame, Part } from './net-data.ts'
 import { BREAK, type Unit, unitsOf } from './units.ts'
 
 /** Ordinary talk counts where it stands so many words away. */
-const AROUND = 10
+const AROUND = 5
 /** Words that "not" and "can't" reach on to. */
 const REACH = 4
 
@@ -15,6 +15,7 @@ interface Catch {
   /** The unit of the first layer that stands at the same place. */
   readonly main: readonly number[]
   readonly denied: Uint8Array
+  /** 1 for a word that fails by itself ("can't find"), 2 for one that another takes away ("can't ... lift"). */
   readonly failing: Uint8Array
   readonly sentence: Int16Array
 }
@@ -61,7 +62,7 @@ function read(units: readonly Unit[], reading: Reading, { deny, unable, stop }: 
     denied[i] = denial > 0 || negated[at] === 1 ? 1 : 0
     // "no trouble lifting it": a failure that is denied is none
     const fails = has[unable] === 1 && !(denial > 0 && has[deny] !== 1)
-    failing[i] = failure > 0 ? 1 : 0
+    failing[i] = failure > 0 && denied[i] === 0 ? 2 : fails || failure > 0 ? 1 : 0
     denial = has[deny] === 1 ? REACH : Math.max(0, denial - 1)
     failure = fails ? REACH : Math.max(0, failure - 1)
   })
@@ -71,7 +72,7 @@ function read(units: readonly Unit[], reading: Reading, { deny, unable, stop }: 
 function fits({ units, denied, failing }: Catch, { present, failing: lacking }: Part, i: number): boolean {
   const { has } = units[i]!.entry
   if (denied[i] === 0 && present.some((id) => has[id] === 1)) return true
-  return failing[i] === 1 && lacking.some((id) => has[id] === 1)
+  return failing[i]! > 0 && lacking.some((id) => has[id] === 1)
 }
 
 const isOne = ({ units }: Catch, i: number, classes: readonly number[]): boolean =>
@@ -82,9 +83,9 @@ function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null
   const at = [anchor]
   const { sentence, units } = taken
   const reach = frame.within + 1
-  const around = Math.max(reach, AROUND)
+  const around = AROUND
   const [from, to] = [Math.max(0, anchor - around), Math.min(units.length - 1, anchor + around)]
-  const isNear = (i: number): boolean => sentence[i] === sentence[anchor]
+  const isNear = (i: number): boolean => Math.abs(sentence[i]! - sentence[anchor]!) <= frame.across
   let needed = frame.needs.length === 0
   for (let i = from; i <= to; i++) {
     if (!isNear(i)) continue
@@ -93,7 +94,7 @@ function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null
   }
   if (!needed) return null
   for (const part of frame.parts.slice(0, -1)) {
-    const next = nearest(taken, part, at, reach)
+    const next = nearest(taken, part, at, reach, isNear)
     if (next < 0) return null
     at.push(next)
   }
@@ -101,12 +102,18 @@ function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null
 }
 
 /** The word nearest to the trouble that fits the part; one word never stands for two parts. */
-function nearest(taken: Catch, { present, failing }: Part, at: readonly number[], reach: number): number {
+function nearest(
+  taken: Catch,
+  { present, failing }: Part,
+  at: readonly number[],
+  reach: number,
+  isNear: (i: number) => boolean,
+): number {
   const anchor = at[0]!
   const isThere = (i: number): boolean =>
     !at.includes(i) &&
-    taken.sentence[i] === taken.sentence[anchor] &&
-    (isOne(taken, i, present) || (taken.failing[i] === 1 && isOne(taken, i, failing)))
+    isNear(i) &&
+    (isOne(taken, i, present) || (taken.failing[i]! > 0 && isOne(taken, i, failing)))
   for (let step = 1; step <= reach; step++)
     for (const i of [anchor - step, anchor + step])
       if (i >= 0 && i < taken.units.length && isThere(i)) return i
@@ -116,11 +123,12 @@ function nearest(taken: Catch, { present, failing }: Part, at: readonly number[]
 /** "peeing fine, numb between the legs", "no wee or poo problems": the sign's own subject is denied or said to be fine. */
 function isTakenBack(
   { units, polarity, lexicon }: Reading,
-  { main }: Catch,
+  { main, failing }: Catch,
   { sign }: NetFrame,
   at: readonly number[],
 ): boolean {
   return at.some((i) => {
+    if (failing[i] === 2) return false
     const j = main[i]!
     const isSubject = units[j]!.entry.classes.some((id) => lexicon.subjects[id] === sign)
     return isSubject && (polarity.fine[j] === 1 || polarity.negated[j] === 1)

@@ -12,6 +12,7 @@ export const CUES = [
   'nil',
   'unsaid',
   'double',
+  'restart',
   'deny-all',
   'contrast',
   'ender',
@@ -97,6 +98,8 @@ const frameOptions = z.strictObject({
   unless: z.string().optional(),
   /** A word of these classes must stand in the same sentence. */
   needs: z.string().optional(),
+  /** The parts may stand in sentences next to each other ("I wiped. Nothing at all"). */
+  across: z.boolean().optional(),
 })
 
 const frame = z.tuple([z.enum(SIGN_IDS), z.string().min(1), frameOptions])

@@ -88,7 +88,7 @@ export const bladder: LexiconSource['words'] = {
     didn't feel (it/myself) (go/going), didn't even feel it, didn't realise i'd gone,
     didn't realise i was wet, didnt realise i was wet, didn't realise i'd wet myself,
     didn't know i was going, didn't know i'd gone, only know by the sound, only know because i hear it,
-    only know i'm peeing because, have to listen, can't hold my (water/pee/wee/urine/bladder),
+    only know i'm peeing because, have to listen for it, can't hold my (water/pee/wee/urine/bladder),
     cant hold my (water/pee/wee/urine/bladder), couldn't hold my (water/pee/wee/urine/bladder),
     unable to hold my (water/pee/wee/urine/bladder),
     (wet/wetted/peed/pissed/weed) (the/my/our/) (mattress/duvet/carpet/sofa/couch/chair/car seat/kit/clothes/pyjamas/pjs/tights/shorts),

@@ -19,6 +19,8 @@ export const cues: LexiconSource['words'] = {
     no (kind/sort/type) of`,
   /** After "can't" these deny nothing. */
   double: `without, without any`,
+  /** After a comma a new sentence begins with these: "it wasn't sweat, it was urine". */
+  restart: `i, i'm, im, i've, ive, i'd, it was, it's, its, it is, there's, there is, that's, that was`,
   not: `
     not, isn't, isnt, aren't, arent, wasn't, wasnt, weren't, werent, don't, dont, do not, doesn't, doesnt,
     does not, didn't, didnt, did not, never, ain't, aint, haven't, havent, hasn't, hasnt, hadn't, hadnt,
@@ -150,6 +152,7 @@ export const cues: LexiconSource['words'] = {
     like, same as, just like, similar to, as, remind me of, reminds me of, the way, to tell, told, tell,
     telling, with, embarrassed to tell`,
   supposed: `
+    should i (be worried about/worry about/worry),
     what if, what happens if, what would happen if,
     if i (ever/start to/start/suddenly/begin to/begin/were to/should/do/did/get/got/notice/develop/had/lose/lost/wake up with),
     if i'm (ever/suddenly),
@@ -170,6 +173,7 @@ export const cues: LexiconSource['words'] = {
     would be if, before i get, so i don't get, so i dont get, never want, scared of ending up, end up,
     ended up like, unless i, as long as i don't, aslong as, provided i don't, not like those`,
   worried: `
+    asked do you, asked do i, asks do you, asked me do i, asked me if i, do you get,
     worried about, worried about getting, worrying about, worry about, worries about, scared of, scared
     about, afraid of, frightened of, fear of, fears of, anxious about, concerned about, concern about,
     nervous about, nervous of, paranoid about, panicking about, panic about, stressed about, stressing

@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** What makes a word harmless: exercise, travel, everyday life. */
 export const everyday: LexiconSource['circumstances'] = {
   muscle: `
+    from hill running, hill running, marathon training, usual good kind, the good kind, good kind of sore, normal stuff, from training, after football, after tennis, after the match, after leg day, after the race,
     doms, muscle soreness, muscle sore, from the row, from rowing, after rowing, from squats, after squats,
     from the squats, after the erg, from the erg, workout, after training, from training, from the gym,
     after the gym, leg day, from running, after the run, from the walk, after the walk, from cycling,
@@ -10,6 +11,7 @@ export const everyday: LexiconSource['circumstances'] = {
     from the hill, after the hill, after the (last/first/second/third/final/) (set/one/drill/sets/drills),
     last set, after that set, after deadlifts, after lunges, after the class, after a long row`,
   exertion: `
+    5k, 10k, pb, parkrun, park run, marathon, match, football, tennis, the swim, when i (saw/heard/read/opened/watched), horror film, scary film, penalty shootout, interview, exam,
     after the stairs, after stairs, after the run, after the row, after the erg, after rowing, erg, hill,
     hills, run, running, sprint, sprints, sprinting, row, rowing, the session, training, on the bike,
     after the bike, workout, intervals, interval, exercise, exercising, drill, drills, the walk, cardio,
@@ -75,6 +77,7 @@ export const everyday: LexiconSource['circumstances'] = {
     band, anchor, strap, mat, prop, pillow, phone, door, handle, oar, blade, seat, grip, towel, standards,
     schedule, routine, bar, plates`,
   'legs-plain': `
+    muddy, dirty, filthy, bare, grazed, scraped, scratched, shaved, waxed, stood, in the ski, boots, sunburnt, sunburned, freezing,
     stretch, stretched, stretching, stretches, drill, drills, press, exercise, done, reps, rep, lying,
     band, bend, bent, straight, together, raise, raised, lifted, lift, swing, floor, tired, tight, stiff,
     worked, fine, ok, okay, good, great, nothing, bridge, squat, squats, balance, weight, strong, normal,

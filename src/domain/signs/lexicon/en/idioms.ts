@@ -3,6 +3,8 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    than number (one/two),
+    weeing with rain, weeing (with/down/it down), number (one/two/1/2) (session/drill/rung/set/son/priority/exercise/fan/song), (session/drill/rung/exercise) number (one/two/1/2), pooped (after/today/from/out/tonight), (absolutely/totally/completely/so/am/i'm/im/feeling/proper/properly/bit/was) pooped, collapsed (on/onto/into) (the/my/) (couch/sofa/bed/chair/mat/armchair) (with/and/after/laughing/in a), (deckchair/tent/gazebo/shelf/chair/shed/fence/tower/bench) collapsed, (tree/branch/fence/wall/shelf/ceiling) (came/fell/blew) down (on/in) (our/the/next door/their) (shed/garden/road/car/house/fence), death of me, be the death, (car/van/phone/battery/engine/laptop) (is/was/) dead, car's dead, phone's dead, battery's dead, jump out the window, (tore/ripped) (up/out/down) (the/our/an/some/old) (old/) (carpet/carpets/floor/wallpaper/kitchen/lino/decking), feeling for time, lost feeling for, chest (pumped/pump/is pumped), in the saddle for, back in the saddle, saddle for, (aiming/hoping/want/wants/wanting/plan/planning/goal/target) (to/is to) lose, jogged off, ran off, walked off, worked off, (with/with the) calorie app, stings a (papercut/paper cut/cut), my number (one/two), felt every bump, worst pain today, biggest pain today, only pain today,
     breathless (excitement/anticipation/with excitement/wait), torn between, (sessions/sets/drills/rounds) on both legs, (work/day/week/meeting/match/game/regatta) was a (total/complete/) car crash, car crash of a, heart in (my/our) mouth,
     (took/takes/taking/take) the (piss/mick/mickey), weak willed, weak will, weak moment,
     moment of weakness, weak excuse, weak joke, both legs of the (session/race/trip/journey/relay/workout),
@@ -27,7 +29,7 @@ export const idioms: LexiconSource['words'] = {
     chest opener, chest strap, chest day, knees to chest, knee to chest, chest to floor, chest down,
     chest on the floor, chest on floor, hands on chest, open chest, treasure chest, back to, come back,
     came back, coming back, get back to, get back, got back, go back, going back, went back, get back in,
-    back at it, back on, back in, back home, back from, call back, ring back, back of my mind, back then,
+    back at it, back on, back in, back home, back from, call back, ring back, back of my mind, 
     back in the day, back soon, be back, back up plan, back again, back and forth, back out, cut back,
     hold back, step back, set back, setback, feedback, bring back, look back, roll back, lie back,
     lying on my back, on my back, lay back, back now, text back, message back, write back, hear back,

@@ -68,6 +68,7 @@ export const mind: LexiconSource['words'] = {
     (better/easier/best/better off/happier/simpler) (for everyone/for them/for all/for my family/) if i (wasn't/wasnt/weren't/werent/was not/am not/were not/was) (around/here/alive/gone/dead/there),
     if i wasn't (here/around/alive) (any more/anymore)`,
   'harm-maybe': `
+    (hurting/harming/cutting/burning/scratching/hitting/starving/punishing) myself,
     end it, ending it, can't do this anymore, cant do this anymore, can't do this any more,
     cant do this any more, cannot do this anymore, can't take it anymore, cant take it anymore,
     can't take it any more, cant take it any more, can't take this anymore, cant take this anymore,

@@ -90,7 +90,8 @@ export const patterns: LexiconSource['patterns'] = [
   ['sexual-change', 'erection', { alone: true, unsure: true }],
   // both legs
   ['both-legs', `both-legs & ${FEELING}|pain|${WEAK}|no-feel|trouble`, { within: 4, unless: 'muscle' }],
-  ['both-legs', `both-legs & ${FEELING}|pain|${WEAK}|sore`, { within: 4, unsure: true }],
+  ['both-legs', `both-legs & ${FEELING}|pain|${WEAK}`, { within: 4, unsure: true }],
+  ['both-legs', 'both-legs & sore', { within: 4, unsure: true, unless: 'muscle' }],
   ['both-legs', `legs & ${NUMB}|tingle|tingle-noun|no-feel`, { within: 3, unsure: true }],
   ['both-legs', `legs & ${WEAK}`, { within: 3, unsure: true }],
   ['both-legs', 'legs & pain', { within: 3, unsure: true, unless: 'muscle' }],
