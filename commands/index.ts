@@ -22,6 +22,7 @@ import { pause } from './pause.ts'
 import { pauseClient } from './pause-client.ts'
 import { plan } from './plan.ts'
 import { planHistory } from './plan-history.ts'
+import { proposals } from './proposals.ts'
 import { questions } from './questions.ts'
 import { release } from './release.ts'
 import { resume } from './resume.ts'
@@ -57,6 +58,7 @@ export const commands: readonly ChatCommand[] = [
   pauseClient,
   plan,
   planHistory,
+  proposals,
   questions,
   release,
   resume,

@@ -87,6 +87,8 @@ export interface Tx {
   /** Their aliases alone. */
   refs(practiceId: string): Promise<string[]>
   notes(clientId: string): Promise<NoteRow[]>
+  /** Every episode of a rule and every decision of a practice since the beginning, in order of time. */
+  proposals(practiceId: string): Promise<{ flags: FlagRow[]; decisions: DecisionRow[] }>
   /** Every plan of a client, in order of time. */
   plans(clientId: string): Promise<PlanRow[]>
   /** All that a client has told since the beginning: each day as it stands, and the trail of every version. */

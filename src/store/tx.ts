@@ -47,6 +47,13 @@ export function createTx(db: Db, erased: () => void): Tx {
     },
     plans: (clientId) =>
       tableOf(db, 'plan').findMany({ where: { clientId }, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
+    proposals: async (practiceId) => {
+      const where = { client: { practiceId } }
+      return {
+        flags: await tableOf(db, 'flag').findMany({ where, orderBy: [{ openedAt: 'asc' }, { id: 'asc' }] }),
+        decisions: await tableOf(db, 'decision').findMany({ where, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
+      }
+    },
     notes: (clientId) =>
       tableOf(db, 'note').findMany({ where: { clientId }, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
     told: async (clientId) => ({

@@ -26,6 +26,7 @@ export const commands = {
     'spoken-with': 'Record that you have spoken with a client after a message about self-harm',
     note: 'Keep a note about a client; clients never see it',
     answer: 'Answer a client’s question; it goes to them in private',
+    proposals: 'What became of the proposals, rule by rule',
     questions: 'Questions of clients that wait for an answer',
     cover: 'Name who stands in for you while you are away',
     'move-client': 'Another coach looks after a client from now on',

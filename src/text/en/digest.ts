@@ -41,7 +41,7 @@ export const DIRECTION: Readonly<Record<Direction, string>> = {
   steady: 'steady',
   unclear: 'direction unclear',
 }
-const RULE: Readonly<Record<RuleId, string>> = {
+export const RULE: Readonly<Record<RuleId, string>> = {
   sign: 'warning sign open',
   'reach-spread': 'reach moving away from the back',
   'below-knee': 'first day below the knee',

@@ -9,6 +9,7 @@ import { digestCard, rollCallText } from './digest.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
 import { plan } from './plan.ts'
+import { proposals } from './proposals.ts'
 import { questions, questionsForCoach } from './questions.ts'
 import { record } from './record.ts'
 import { rehearsal } from './rehearsal.ts'
@@ -28,6 +29,7 @@ export const en = {
   courseForCoach: { ...courseForCoach, ...questionsForCoach },
   commands,
   plan,
+  proposals,
   decided,
   decisions,
   roster,
