@@ -14,6 +14,8 @@ export const answer: CoachCommand = {
     const text = String(options.text)
     const waiting = firstOpen(draft.file)
     if (waiting) return plain(answerQuestion(draft, waiting.id, text, `<@${actor.user}>`), draft.client.ref)
+    if (draft.client.stage === 'left')
+      return plain(draft.forCoach.courseForCoach.hasLeft(draft.client.ref), draft.client.ref)
     draft.toClient({ kind: 'notice', text: draft.texts.commands.fromCoach(text.slice(0, 1500)) })
     return plain(draft.forCoach.commands.answered, draft.client.ref)
   },

@@ -3,7 +3,7 @@ import { dayAt } from '../src/domain/local-time.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
 
-/** A coach away names who stands in: alerts call the cover first in those days. */
+/** A coach away names who stands in: alerts call the cover first in those days. One cover a coach; oneself ends it. */
 export const cover: PracticeCommand = {
   name: 'cover',
   who: 'coach-practice',
@@ -12,16 +12,20 @@ export const cover: PracticeCommand = {
     { name: 'until', kind: 'text', required: true },
     { name: 'by', kind: 'person', required: true },
   ],
-  async run({ tx, practice, now, texts }, { id, options, actor }) {
+  async run({ tx, practice, now, texts }, { options, actor }) {
     const { courseForCoach, commands } = texts
     const [from, until] = [String(options.from), String(options.until)]
+    const [coach, standIn] = [`<@${actor.user}>`, `<@${String(options.by)}>`]
+    const id = `${practice!.id}/cover/${actor.user}`
+    if (coach === standIn) {
+      await tx.apply({ changes: [{ drop: 'cover', id }], postings: [] })
+      return plain(courseForCoach.coverEnded, null)
+    }
     const wrong = [from, until].find((day) => !isDay(day))
     if (wrong !== undefined) return plain(commands.badDay(wrong), null)
     if (until < from || until < dayAt(now, practice!.zone)) return plain(courseForCoach.coverDates, null)
-    const [coach, standIn] = [`<@${actor.user}>`, `<@${String(options.by)}>`]
-    if (coach === standIn) return plain(courseForCoach.coverSelf, null)
     const row = {
-      id: `${practice!.id}/cover/${id}`,
+      id,
       practiceId: practice!.id,
       coach,
       cover: standIn,

@@ -1,11 +1,21 @@
 import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
+import type { Draft } from '../src/engine/draft.ts'
 import { recordText } from '../src/engine/record-text.ts'
+
+/** Questions shown, the latest: the export holds them all. */
+const SHOWN = 5
 
 /** What is kept of the client, shown to the client alone. */
 export const myRecord: ClientCommand = {
   name: 'my-record',
   who: 'client',
   options: [],
-  run: (draft) => ({ ...plain(recordText(draft, draft.texts), draft.client.ref), kind: 'report' }),
+  run: (draft) => {
+    const text = [recordText(draft, draft.texts), ...questionLines(draft)].join('\n')
+    return { ...plain(text, draft.client.ref), kind: 'report' }
+  },
 }
+
+const questionLines = ({ file, texts }: Draft): string[] =>
+  file.questions.slice(-SHOWN).map(({ words, answer }) => texts.course.mine(words.slice(0, 200), answer))

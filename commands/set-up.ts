@@ -22,6 +22,8 @@ export const setUp: PracticeCommand = {
     { name: 'zone', kind: 'text', required: false },
     { name: 'digest', kind: 'text', required: false },
     { name: 'region', kind: 'text', required: false },
+    { name: 'regions', kind: 'text', required: false },
+    { name: 'retention', kind: 'number', required: false, least: 30, most: 3650 },
     { name: 'language', kind: 'text', required: false, choices: ['en'] },
     { name: 'window', kind: 'number', required: false, least: 0, most: 60 },
     { name: 'quote', kind: 'yes-no', required: false },
@@ -75,6 +77,17 @@ const newPractice = (guild: string, now: Date): PracticeRow => ({
   createdAt: now,
 })
 
+/** "PT ES" as codes, "any" as no limit; null where nothing was said. */
+function readRegions(said: string | null): string[] | null {
+  if (said === null) return null
+  return /^any$/i.test(said)
+    ? []
+    : said
+        .toUpperCase()
+        .split(/[\s,;]+/)
+        .filter(Boolean)
+}
+
 function readPractice(
   options: Command['options'],
   before: PracticeRow,
@@ -88,6 +101,9 @@ function readPractice(
   const digest = word('digest') ?? before.digest
   if (!isZone(zone)) return commands.badZone(zone)
   if (region !== null && !regionOf(region)) return commands.badRegion(region)
+  const regions = readRegions(word('regions')) ?? before.regions
+  const unknown = regions.find((code) => !regionOf(code))
+  if (unknown !== undefined) return commands.badRegions(unknown)
   const [day, time] = digest.split(/\s+/)
   if (!(WEEKDAYS as readonly string[]).includes(day ?? '') || !isClockTime(time ?? ''))
     return commands.badDigest(digest)
@@ -95,6 +111,8 @@ function readPractice(
     ...before,
     zone,
     region,
+    regions,
+    retentionDays: options.retention === undefined ? before.retentionDays : Number(options.retention),
     digest: `${day} ${time}`,
     language: word('language') ?? before.language,
     coachRole: word('coach-role') ?? before.coachRole,

@@ -26,7 +26,7 @@ export function activityPaths({ screening, activities }: ClientFile): ActivityPa
   return Object.entries(first).map(([name, from]) => ({
     name,
     from,
-    now: activities.findLast((row) => row.scores[name] !== undefined)?.scores[name] ?? from,
+    now: activities.findLast((row) => row.scores[name] !== undefined)?.scores[name] ?? null,
   }))
 }
 

@@ -20,7 +20,7 @@ export function courseFacts(draft: Draft, texts: Texts): CourseFacts {
   const inWords = (values: Pick<NonNullable<typeof last>, 'reach' | 'pain'> | null | undefined): string =>
     values ? texts.words.values({ sessions: null, reach: values.reach, pain: values.pain }) : ''
   return {
-    weeks: start === null || start > today ? 0 : Math.ceil((daysBetween(start, today) + 1) / 7),
+    weeks: start === null || start > today ? 0 : Math.max(1, Math.round((daysBetween(start, today) + 1) / 7)),
     began: inWords(began),
     now: inWords(last),
     activities: activityPaths(file),

@@ -178,9 +178,9 @@ export class Draft {
   }
 }
 
-// Their answers are values that the reader knows by themselves (a numbered list beside them would mislead), or
+// Their answers are values that are read by themselves (a numbered list beside them would mislead), or
 // their list stands in the text already.
-const UNLISTED = /^(sessions|reach|pain|screening:.*)$/
+const UNLISTED = /^(sessions|reach|pain|activities|screening:(?!sexual$).*)$/
 
 const PRIORITY: Readonly<Record<MessageKind, Posting['priority']>> = {
   urgent: 0,

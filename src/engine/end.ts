@@ -19,7 +19,7 @@ export const erasedAt = (file: ClientFile): Date => {
 
 /** The way ends here: the stage, and the clock after which everything is erased. */
 export function endWay(draft: Draft, stage: 'left' | 'discharged'): void {
-  draft.put('client', { ...draft.client, stage, endedAt: draft.now })
+  draft.put('client', { ...draft.client, stage, endedAt: draft.client.endedAt ?? draft.now })
   startRetention(draft)
 }
 

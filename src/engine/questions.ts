@@ -47,6 +47,7 @@ export function answerQuestion(draft: Draft, id: string, words: string, by: stri
   const { courseForCoach } = draft.forCoach
   const row = draft.file.questions.find((question) => question.id === id)
   if (!row) return courseForCoach.noQuestion
+  if (draft.client.stage === 'left') return courseForCoach.hasLeft(draft.client.ref)
   if (row.answeredAt !== null) return courseForCoach.answeredAlready(row.answeredBy ?? '')
   if (text === '') return courseForCoach.emptyAnswer
   draft.put('question', { ...row, answeredAt: draft.now, answeredBy: by, answer: text })

@@ -83,7 +83,7 @@ describe('the activities that matter', () => {
     await practice.command('digest')
     await practice.wait(1)
     const card = practice.toCoach().findLast((message) => message.kind === 'digest')!
-    expect(card.text).toContain('rowing 7 → 4, sitting 5 → 5')
+    expect(card.text).toContain('rowing 7 → 4, sitting 5')
     expect(card.text).toContain('Wants back: deadlift')
     expect(card.text.length).toBeLessThanOrEqual(2000)
   })

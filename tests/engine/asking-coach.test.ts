@@ -87,12 +87,12 @@ describe('cover and moves', () => {
     expect(practice.toAlerts().findLast((one) => one.kind === 'alert')?.mentions.users).toEqual(['coach-1'])
   })
 
-  it('refuses days that cannot be, and oneself', async () => {
+  it('refuses days that cannot be; oneself ends it', async () => {
     const cover = async (wish: Record<string, string>) => (await practice.command('cover', wish))?.text
     expect(await cover({ from: 'Monday', until: '2026-03-09', by: 'coach-2' })).toContain('no date')
     expect(await cover({ from: '2026-03-09', until: '2026-03-08', by: 'coach-2' })).toContain('last day')
     expect(await cover({ from: '2026-02-01', until: '2026-02-08', by: 'coach-2' })).toContain('past')
-    expect(await cover({ from: '2026-03-02', until: '2026-03-08', by: 'coach-1' })).toContain('themselves')
+    expect(await cover({ from: '2026-03-02', until: '2026-03-08', by: 'coach-1' })).toContain('You are back')
   })
 
   it('a client moved to another coach is told, and alerts call the new one', async () => {

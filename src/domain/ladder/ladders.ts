@@ -105,7 +105,7 @@ const HINGE = dose(5, 0, 0, 2, 1)
 
 const BAND: Extras = { needs: ['anchor-check'] }
 const SORE_BAND: Extras = { needs: ['anchor-check'], side: 'sore' }
-// A load grows by no more than one step a week (common practice).
+// No more than one step of lifting a week (common practice).
 const WEEK = 7
 
 /** The eight ladders of the house, by number. */
@@ -144,8 +144,8 @@ export const LADDERS: readonly Ladder[] = [
     [HIP_LIFT, ['mat'], { side: 'each' }],
   ]),
   ladder(8, 'lift', [
-    [dose(8, 0, 0, 2, 1), ['wall']],
-    [dose(3, 20, 40, 1, 1), ['light-weight'], { needs: ['coach-load'] }],
+    [dose(8, 0, 0, 2, 1), ['wall'], { leastDays: WEEK }],
+    [dose(3, 20, 40, 1, 1), ['light-weight'], { needs: ['coach-load'], leastDays: WEEK }],
     [HINGE, ['weight'], { needs: ['coach-load'], loadPercent: 50, leastDays: WEEK }],
     [HINGE, ['weight'], { needs: ['coach-load'], leastDays: WEEK }],
     [HINGE, ['weight'], { needs: ['coach-load'] }],

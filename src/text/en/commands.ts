@@ -16,6 +16,7 @@ export const commands = {
     decide: 'Advance, hold, ease back, refer, or stop all drills',
     roster: 'Who needs you, who can move on, the rest',
     digest: 'Post the digest of any week, of all or of one client',
+    report: 'A one-page report for a clinician, as PDF and picture, to the coach channel',
     'client-record': 'A client’s record by week: every version, signs, decisions, notes',
     why: 'The figures and sources behind a client’s flags and proposal',
     'take-up': 'Take up an alert, with what came of it',
@@ -46,7 +47,9 @@ export const commands = {
     reminder: 'Time of the one reminder, like 19:00',
     off: 'Days without sessions, like “Sun” or “Sat Sun”',
     region: 'Country of two letters, for the emergency number',
-    language: 'Language of the messages',
+    regions: 'Countries in which the practice works, like “PT ES”; “any”: not limited',
+    retention: 'Days after the end at which all of a client is erased, 30 to 3650',
+    language: 'Language of the messages, like en',
     'in-words': 'True: no buttons or forms, everything in words',
     sessions: 'Sessions',
     reach: 'How far from the spine, at the farthest',
@@ -89,6 +92,8 @@ export const commands = {
   badOff: (text: string): string => `“${text}” are no weekdays. Write them like “Sat Sun”.`,
   badRegion: (code: string): string =>
     `I do not know the region “${code}”, so I would say “your local emergency number”. Use two letters, like PT, or leave it out.`,
+  badRegions: (code: string): string =>
+    `I do not know the country “${code}”. Write codes of two letters, like “PT ES”, or “any”. Nothing was changed.`,
   badLadders: (text: string): string =>
     `I could not read “${text}”. Write ladders with their rung, like “extension:1 glide:1”.`,
   setUpDone: 'Set up. Invite the first client with /enrol.',
@@ -120,8 +125,7 @@ export const commands = {
     'A warning sign you told me of is still open: please get care and do not wait; that advice stands.',
   erasedWithSign: (ref: string): string =>
     `${ref} has been erased while an urgent sign was open. They were told to seek care; please reach them.`,
-  erased: (ref: string): string =>
-    `Everything kept of ${ref} has been erased. Backups made before are out of its reach until they age out.`,
+  erased: (ref: string): string => `Everything kept of ${ref} has been erased.`,
   sureEraseMe:
     'This erases everything that is kept of you here, for good, and you will not be written to again. The chat service keeps its own copies of our messages. Run it again with sure: True.',
   erasedMe: 'Everything that was kept of you here has been erased. Take care.',

@@ -1,11 +1,11 @@
 import type { Day } from '../../domain/day.ts'
 import { date, harmless } from './digest.ts'
 
-/** One activity that matters: how hard it was at the first answer and how hard it is now, 0..10. */
+/** One activity that matters: how hard it was at the first answer and at the last, 0..10; null: not asked again yet. */
 export interface ActivityPath {
   readonly name: string
   readonly from: number
-  readonly now: number
+  readonly now: number | null
 }
 /** Where somebody stands at the end of the way; null or empty where it is not known. */
 export interface CourseFacts {
@@ -18,7 +18,8 @@ export interface CourseFacts {
 }
 
 const safe = (name: string): string => harmless(name, 30)
-const path = ({ name, from, now }: ActivityPath): string => `${safe(name)} ${from} → ${now}`
+const path = ({ name, from, now }: ActivityPath): string =>
+  now === null ? `${safe(name)} ${from}` : `${safe(name)} ${from} → ${now}`
 const weeksOf = (n: number): string => (n === 1 ? '1 week' : `${n} weeks`)
 
 /** What a client reads from the first yes to the last word, besides the ordinary day. */

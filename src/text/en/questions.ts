@@ -41,6 +41,8 @@ export const questionsForCoach = {
   answeredBy: (by: string): string => `Answered by ${by}.`,
   answeredAlready: (by: string): string => `${by} has answered this already; nothing was sent.`,
   emptyAnswer: 'The answer was empty, so nothing was sent.',
+  hasLeft: (ref: string): string =>
+    `**${harmless(ref)}** has left and is not written to any more; nothing was sent.`,
   noQuestion: 'This question is not there any more.',
   openQuestions: (list: readonly OpenQuestion[]): string[] =>
     paged('**Questions without an answer** (answer with /answer, or the button)', list.map(line)),
@@ -49,5 +51,5 @@ export const questionsForCoach = {
   coverSet: (coach: string, cover: string, from: Day, until: Day): string =>
     `${cover} covers for ${coach} from ${date(from)} to ${date(until)}. Alerts call ${cover} first in those days.`,
   coverDates: 'The last day must not lie before the first, nor in the past.',
-  coverSelf: 'Nobody can cover for themselves: name another coach.',
+  coverEnded: 'You are back: nobody covers for you from now on.',
 }

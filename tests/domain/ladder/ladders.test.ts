@@ -58,7 +58,7 @@ describe('what makes a drill careful', () => {
     const [, ...loaded] = ladderOf('lift')!.rungs
     for (const drill of loaded) expect(drill.needs).toContain('coach-load')
     expect(loaded.map((drill) => drill.loadPercent)).toEqual([null, 50, null, null])
-    expect(loaded.map((drill) => drill.leastDays)).toEqual([null, 7, 7, null])
+    expect(loaded.map((drill) => drill.leastDays)).toEqual([7, 7, 7, null])
   })
 })
 
