@@ -11,6 +11,7 @@ import { discharge } from './discharge.ts'
 import { enrol } from './enrol.ts'
 import { eraseClient } from './erase-client.ts'
 import { eraseMe } from './erase-me.ts'
+import { handOver } from './hand-over.ts'
 import { help } from './help.ts'
 import { leave } from './leave.ts'
 import { moveClient } from './move-client.ts'
@@ -47,6 +48,7 @@ export const commands: readonly ChatCommand[] = [
   enrol,
   eraseClient,
   eraseMe,
+  handOver,
   help,
   leave,
   moveClient,

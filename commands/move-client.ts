@@ -1,6 +1,7 @@
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
 import { inCharge } from '../src/engine/cover.ts'
+import { isNoCoach } from '../src/engine/named-coach.ts'
 
 /** Another coach looks after the client from now on; both are told. */
 export const moveClient: CoachCommand = {
@@ -10,9 +11,11 @@ export const moveClient: CoachCommand = {
     { name: 'client', kind: 'client', required: true },
     { name: 'to', kind: 'person', required: true },
   ],
-  run(draft, { options }) {
-    const { courseForCoach } = draft.forCoach
+  run(draft, command) {
+    const { options } = command
+    const { courseForCoach, alerts } = draft.forCoach
     const { ref, stage } = draft.client
+    if (isNoCoach(draft.file.practice, command, 'to')) return plain(alerts.noCoach(`<@${options.to}>`), ref)
     const [before, user] = [inCharge(draft.file), String(options.to)]
     const to = `<@${user}>`
     if (before === to) return plain(courseForCoach.movedAlready(ref, to), ref)

@@ -1,6 +1,7 @@
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { resume } from '../src/engine/quiet.ts'
+import { backInWords, resume } from '../src/engine/quiet.ts'
+import { statusOf } from '../src/engine/status.ts'
 
 /** Ends a pause from the coach's side. */
 export const resumeClient: CoachCommand = {
@@ -8,9 +9,12 @@ export const resumeClient: CoachCommand = {
   who: 'coach',
   options: [{ name: 'client', kind: 'client', required: true }],
   run(draft, { actor }) {
-    const { coach, commands } = draft.forCoach
-    if (!resume(draft, `<@${actor.user}>`)) return plain(coach.notPaused(draft.client.ref), draft.client.ref)
-    draft.toClient({ kind: 'notice', text: draft.texts.client.resumed(draft.client.prompt) })
-    return plain(commands.done, draft.client.ref)
+    const { coach, alerts } = draft.forCoach
+    const { ref, prompt } = draft.client
+    if (!resume(draft, `<@${actor.user}>`)) return plain(coach.notPaused(ref), ref)
+    draft.toClient({ kind: 'notice', text: backInWords(draft) })
+    const status = statusOf(draft.file)
+    if (status === 'locked') return plain(alerts.resumedLocked(ref), ref)
+    return plain(status === 'parked' ? alerts.resumedParked(ref) : alerts.resumed(ref, prompt), ref)
   },
 }

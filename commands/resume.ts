@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
-import { resume as resumeFor } from '../src/engine/quiet.ts'
+import { backInWords, resume as resumeFor } from '../src/engine/quiet.ts'
 
 /** Back from a break. */
 export const resume: ClientCommand = {
@@ -8,10 +8,5 @@ export const resume: ClientCommand = {
   who: 'client',
   options: [],
   run: (draft) =>
-    plain(
-      resumeFor(draft, 'client')
-        ? draft.texts.client.resumed(draft.client.prompt)
-        : draft.texts.client.notPaused,
-      draft.client.ref,
-    ),
+    plain(resumeFor(draft, 'client') ? backInWords(draft) : draft.texts.client.notPaused, draft.client.ref),
 }

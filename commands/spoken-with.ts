@@ -1,7 +1,8 @@
+import { stopsDrills } from '../src/domain/care.ts'
 import { plain } from '../src/engine/answer.ts'
 import { spokenWith as spoken } from '../src/engine/clear.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { openSigns } from '../src/engine/status.ts'
+import { isLocked, openSigns } from '../src/engine/status.ts'
 
 /** The coach has spoken with a client who wrote of self-harm; no clinician is needed for this one. */
 export const spokenWith: CoachCommand = {
@@ -12,6 +13,15 @@ export const spokenWith: CoachCommand = {
     const open = openSigns(draft.file).some((row) => row.sign === 'self-harm')
     if (!open) return plain(draft.forCoach.coach.nothingToNote, draft.client.ref)
     spoken(draft, `<@${actor.user}>`)
-    return { ...plain(draft.forCoach.commands.done, draft.client.ref), kind: 'cleared' }
+    const { alerts, signs } = draft.forCoach
+    const { ref } = draft.client
+    const left = openSigns(draft.file).filter((row) => stopsDrills(row.care))
+    const text = isLocked(draft.file)
+      ? alerts.spokenStill(
+          ref,
+          left.map((row) => signs[row.sign].short),
+        )
+      : alerts.spoken(ref)
+    return { ...plain(text, ref), kind: 'cleared' }
   },
 }

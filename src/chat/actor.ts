@@ -13,7 +13,10 @@ export function actorOf(interaction: BaseInteraction): Actor {
 
 export const inPrivate = (user: string): Actor => ({ user, guild: null, roles: [], keeper: false })
 
-function rolesOf({ member, guildId }: BaseInteraction): string[] {
+const rolesOf = ({ member, guildId }: BaseInteraction): string[] => memberRoles(member, guildId)
+
+/** The roles of a member in a server; none of somebody who is not in it. */
+export function memberRoles(member: BaseInteraction['member'], guildId: string | null): string[] {
   if (!member) return []
   const ids = Array.isArray(member.roles) ? member.roles : [...member.roles.cache.keys()]
   // everyone's role has the server's own id; it tells nothing about a person

@@ -1,12 +1,13 @@
 import {
   ApplicationCommandOptionType,
   type AutocompleteInteraction,
+  type BaseInteraction,
   type ChatInputCommandInteraction,
   MessageFlags,
 } from 'discord.js'
 import type { Command } from '../engine/event.ts'
 import { acknowledge, LOOK_UP_MS } from './acknowledge.ts'
-import { actorOf } from './actor.ts'
+import { actorOf, memberRoles } from './actor.ts'
 import { channelFacts } from './channel-facts.ts'
 import { within } from './in-flight.ts'
 import type { ChatParts } from './parts.ts'
@@ -27,6 +28,7 @@ export async function onCommand(interaction: ChatInputCommandInteraction, parts:
 function commandOf(interaction: ChatInputCommandInteraction, { client, texts }: ChatParts): Command {
   const given = interaction.options.data.filter((option) => option.value !== undefined)
   const channels = given.filter((option) => option.type === ApplicationCommandOptionType.Channel)
+  const people = given.filter((option) => option.type === ApplicationCommandOptionType.User)
   const { guildId } = interaction
   return {
     kind: 'command',
@@ -34,6 +36,13 @@ function commandOf(interaction: ChatInputCommandInteraction, { client, texts }: 
     actor: actorOf(interaction),
     name: interaction.commandName,
     options: Object.fromEntries(given.map(({ name, value }) => [name, value!])),
+    ...(guildId && people.length > 0
+      ? {
+          people: Object.fromEntries(
+            people.map(({ name, member }) => [name, { roles: memberRoles(asMember(member), guildId) }]),
+          ),
+        }
+      : {}),
     ...(guildId && channels.length > 0
       ? {
           channels: Object.fromEntries(
@@ -46,6 +55,9 @@ function commandOf(interaction: ChatInputCommandInteraction, { client, texts }: 
       : {}),
   }
 }
+
+/** A person named in a command: of somebody who is not in the server the platform sends no member. */
+const asMember = (member: unknown): BaseInteraction['member'] => (member ?? null) as BaseInteraction['member']
 
 /** Offers the aliases that begin with, else hold, what has been typed so far. */
 export async function onSuggest(interaction: AutocompleteInteraction, parts: ChatParts): Promise<void> {

@@ -79,6 +79,14 @@ const takeUpButton = (draft: Draft, alert: AlertRow): Button => ({
   style: 'main',
 })
 
+/** What came of it: the buttons for whoever has it. */
+export const outcomeButtons = (draft: Draft, alert: AlertRow): Button[] =>
+  OUTCOMES.map((outcome) => ({
+    name: `outcome-${outcome}`,
+    label: draft.forCoach.coach.outcome[outcome],
+    act: { do: 'outcome', alert: alert.id, outcome },
+  }))
+
 /** First the coach in charge or their cover; from half an hour on the whole coach role and the deputy. */
 function called(draft: Draft, minutes: number): Message['mentions'] {
   const { coachRole, deputy } = draft.file.practice
@@ -125,8 +133,17 @@ function nextDaytimeHour(now: Date, zone: string): Date {
 function scheduleNext(draft: Draft, alert: AlertRow, step: number): void {
   const id = draft.id('due', 'alert', alert.id)
   const at = nextStep(alert, draft.now, draft.file.practice.zone)
+  const last = new Date(alert.openedAt.getTime() + LAST_REPEAT_HOURS * HOUR)
   if (at) draft.due('alert-step', at, { alert: alert.id, step: step + 1 }, id)
+  else if (draft.client.stage === 'left' && last > draft.now)
+    draft.due('alert-step', last, { alert: alert.id, step: step + 1 }, id)
   else if (draft.file.dues.some((due) => due.id === id)) draft.drop('due', id)
+}
+
+/** Who has left, or has said no, stands in no roll-call: after a day the alert ends, and the coaches hear so. */
+function endAway(draft: Draft, alert: AlertRow): void {
+  draft.put('alert', { ...alert, closedAt: draft.now })
+  draft.toAlerts({ kind: 'notice', text: draft.forCoach.alerts.endedAway(draft.client.ref) })
 }
 
 /** One repeat of an alert that nobody has taken up. */
@@ -134,6 +151,7 @@ export function alertStep(draft: Draft, alertId: string, step: number): void {
   const alert = draft.file.alerts.find((row) => row.id === alertId)
   if (!alert || alert.closedAt || alert.takenBy) return
   const minutes = Math.round((draft.now.getTime() - alert.openedAt.getTime()) / MINUTE)
+  if (draft.client.stage === 'left' && minutes >= LAST_REPEAT_HOURS * 60) return endAway(draft, alert)
   writeStep(draft, alert, step)
   draft.toAlerts({
     kind: 'alert-repeat',

@@ -6,9 +6,11 @@ import { undo } from './decide.ts'
 import { decidePressed } from './decision-press.ts'
 import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
-import type { Act, Answer, Button, Choices } from './message.ts'
+import { askOutcome, stamp, takeOver } from './hand-over.ts'
+import type { Act, Answer, Choices } from './message.ts'
 import { changePressed, savePressed } from './plan-acts.ts'
 import { answerQuestion } from './questions.ts'
+import type { AlertRow } from './rows.ts'
 import { isLocked } from './status.ts'
 import { assessOn } from './watch.ts'
 
@@ -34,6 +36,8 @@ export function coachAct(draft: Draft, act: Act, by: string, filled: Filled | nu
   switch (act.do) {
     case 'take-up':
       return takeUpPressed(draft, String(act.alert), by)
+    case 'take-over':
+      return takeOverPressed(draft, String(act.alert), by)
     case 'outcome':
       return outcome(draft, String(act.alert), String(act.outcome), by)
     case 'decide':
@@ -60,14 +64,17 @@ export function coachAct(draft: Draft, act: Act, by: string, filled: Filled | nu
 function takeUpPressed(draft: Draft, id: string, by: string): CoachNoted {
   const alert = draft.file.alerts.find((row) => row.id === id)
   if (!alert || alert.closedAt) return said(draft.forCoach.coach.alertClosed)
-  if (takeUp(draft, alert, by) === 'had') return said(draft.forCoach.coach.alertHad(alert.takenBy!))
-  const buttons: Button[] = OUTCOMES.map((one) => ({
-    name: `outcome-${one}`,
-    label: draft.forCoach.coach.outcome[one],
-    act: { do: 'outcome', alert: id, outcome: one },
-  }))
-  draft.toAlerts({ kind: 'notice', text: draft.forCoach.coach.whatCame(draft.client.ref, by), buttons })
-  return said(draft.forCoach.coach.taken(by))
+  if (takeUp(draft, alert, by) === 'had') return said(had(draft, alert))
+  askOutcome(draft, alert, by)
+  return said(draft.forCoach.coach.taken(by, stamp(draft, draft.now)))
+}
+
+const had = (draft: Draft, { takenBy, takenAt }: AlertRow): string =>
+  draft.forCoach.coach.alertHad(takenBy ?? '', takenAt ? stamp(draft, takenAt) : '')
+
+function takeOverPressed(draft: Draft, id: string, by: string): CoachNoted {
+  const alert = draft.file.alerts.find((row) => row.id === id)
+  return said(alert ? takeOver(draft, alert, by) : draft.forCoach.coach.alertClosed)
 }
 
 /** Take-up and outcome of all that is open about a client, as the command gives them. */
@@ -77,10 +84,10 @@ export function takeUpWith(draft: Draft, outcome: Outcome | null, by: string): s
   const untaken = open.filter((alert) => alert.takenBy === null)
   for (const alert of untaken) takeUp(draft, alert, by)
   if (outcome) for (const alert of open) closeAlert(draft, alert, outcome, by)
-  if (untaken.length === 0 && !outcome) return draft.forCoach.coach.alertHad(open[0]!.takenBy!)
+  if (untaken.length === 0 && !outcome) return had(draft, open[0]!)
   return outcome
     ? draft.forCoach.coach.closed(draft.forCoach.coach.outcome[outcome])
-    : draft.forCoach.coach.taken(by)
+    : draft.forCoach.coach.taken(by, stamp(draft, draft.now))
 }
 
 function outcome(draft: Draft, id: string, value: string, by: string): CoachNoted {

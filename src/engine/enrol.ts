@@ -1,3 +1,4 @@
+import { openAlerts } from './alert.ts'
 import type { Draft } from './draft.ts'
 import { endWay, startRetention, stopRetention } from './end.ts'
 import type { Answer, Button } from './message.ts'
@@ -49,7 +50,9 @@ export function consent(draft: Draft, yes: boolean): Answer['text'] {
     for (const due of draft.file.dues)
       if (due.kind !== 'alert-step' && due.kind !== 'untaken') draft.drop('due', due.id)
     endWay(draft, 'left')
-    draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.declined(draft.client.ref) })
+    const { coach, alerts } = draft.forCoach
+    const open = openAlerts(draft).some((alert) => alert.takenBy === null) ? `\n${alerts.declinedOpen}` : ''
+    draft.toCoach({ kind: 'notice', text: coach.declined(draft.client.ref) + open })
     return draft.texts.client.declined
   }
   stopRetention(draft)

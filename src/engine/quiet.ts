@@ -61,6 +61,13 @@ export function resume(draft: Draft, by: string): boolean {
   return true
 }
 
+/** What a client hears whose break ends: no prompt is promised where none comes. */
+export function backInWords(draft: Draft): string {
+  const { client, backAgain } = draft.texts
+  if (isLocked(draft.file)) return backAgain.locked
+  return openHold(draft.file, 'park') ? backAgain.parked : client.resumed(draft.client.prompt)
+}
+
 /** Back after a long gap: every ladder a rung lower, both told, the coach with a button to undo. */
 export function returnLower(draft: Draft, lastBefore: Day | null, day: Day): void {
   const { start } = draft.client

@@ -106,18 +106,19 @@ function lock(draft: Draft, signs: readonly SignId[], day: Day): void {
 function haveItLookedAt(draft: Draft, signs: readonly SignId[]): void {
   const { texts } = draft
   const shorts = signs.map((sign) => texts.signs[sign].short)
+  const { coach, signs: names } = draft.forCoach
   draft.toClient({ kind: 'notice', care: 'soon', text: texts.client.soon(shorts) })
   draft.toCoach({
     kind: 'notice',
     care: 'soon',
-    text: texts.coach.soon(
+    text: coach.soon(
       draft.client.ref,
-      shorts,
+      signs.map((sign) => names[sign].short),
       signs.map((sign) => SIGNS[sign].source),
     ),
     buttons: signs.map((sign) => ({
       name: `noted-${sign}`,
-      label: texts.coach.noted(texts.signs[sign].short),
+      label: coach.noted(names[sign].short),
       act: { do: 'noted', sign },
     })),
   })

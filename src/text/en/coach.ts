@@ -69,8 +69,10 @@ export const coach = {
   }): string =>
     `**Still open: ${harmless(ref)}** (${CARE[care]})${signs.length > 0 ? `: ${signs.join('; ')}` : ''}. ${ago(minutes)}, and nobody has taken it up.`,
   takeUp: 'I take it up',
-  taken: (by: string): string => `Taken up by ${by}. The client has been told.`,
-  alertHad: (by: string): string => `${by} has it already.`,
+  taken: (by: string, at = ''): string =>
+    `Taken up by ${by}. The client has been told.${at && ` Since ${at}; to hand it over: /hand-over.`}`,
+  alertHad: (by: string, at = ''): string =>
+    `${by} has it already${at && `, since ${at}`}. To take it over: /hand-over to yourself.`,
   alertClosed: 'This alert is closed already.',
   noAlert: (ref: string): string => `There is no open alert about ${name(ref)}.`,
   whatCame: (ref: string, by: string): string =>

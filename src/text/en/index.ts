@@ -1,4 +1,5 @@
 import { access } from './access.ts'
+import { alerts, backAgain } from './alerts.ts'
 import { chat } from './chat.ts'
 import { client } from './client.ts'
 import { coach } from './coach.ts'
@@ -30,6 +31,8 @@ export const en = {
   commands,
   plan,
   proposals,
+  alerts,
+  backAgain,
   decided,
   decisions,
   roster,

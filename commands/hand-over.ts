@@ -1,0 +1,21 @@
+import { plain } from '../src/engine/answer.ts'
+import type { CoachCommand } from '../src/engine/command.ts'
+import { handOver as handOverTo } from '../src/engine/hand-over.ts'
+import { isNoCoach } from '../src/engine/named-coach.ts'
+
+/** Hands an open alert over to another coach, who is called by name. */
+export const handOver: CoachCommand = {
+  name: 'hand-over',
+  who: 'coach',
+  options: [
+    { name: 'client', kind: 'client', required: true },
+    { name: 'to', kind: 'person', required: true },
+  ],
+  run(draft, command) {
+    const { ref } = draft.client
+    const to = String(command.options.to)
+    if (isNoCoach(draft.file.practice, command, 'to'))
+      return plain(draft.forCoach.alerts.noCoach(`<@${to}>`), ref)
+    return { ...plain(handOverTo(draft, to, `<@${command.actor.user}>`), ref), kind: 'taken-up' }
+  },
+}
