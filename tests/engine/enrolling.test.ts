@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { isServed } from '../../src/engine/served.ts'
-import { GUILD, openPractice, type Practice } from './practice.ts'
+import { openPractice, type Practice } from './practice.ts'
 
 let practice: Practice
 beforeEach(async () => {
@@ -10,11 +10,7 @@ afterEach(() => practice.close())
 
 const firstPart = { signs: ['none'], age: '41', onset: 'May', earlier: ['no'], seen: ['no'] }
 const last = () => practice.to('heron').at(-1)!
-const serveOnly = (...regions: string[]) =>
-  practice.store.store.transaction(async (tx) => {
-    const row = (await tx.practice(GUILD))!
-    await tx.apply({ changes: [{ put: 'practice', row: { ...row, regions } }], postings: [] })
-  })
+const serveOnly = (...regions: string[]) => practice.command('set-up', { regions: regions.join(' ') })
 
 describe('before a yes', () => {
   it('nothing is stored but the invitation, whatever is written', async () => {
@@ -171,6 +167,20 @@ describe('the countries of a practice', () => {
     expect((await practice.file('heron')).client.region).toBe('US')
     const [urgent] = await practice.say('heron', "can't pee since this morning")
     expect(urgent?.text).toContain('911')
+  })
+
+  it('and the days for which a record is kept are settings of their own', async () => {
+    expect((await practice.command('set-up', { regions: 'PT QQ' }))?.text).toContain('“QQ”')
+    await practice.command('set-up', { regions: 'pt, es', retention: 90 })
+    await practice.invite('heron')
+    expect((await practice.file('heron')).practice).toMatchObject({
+      regions: ['PT', 'ES'],
+      retentionDays: 90,
+      zone: 'Europe/Lisbon',
+    })
+    expect(last().text).toContain('90 days after the end')
+    await practice.command('set-up', { regions: 'any' })
+    expect((await practice.file('heron')).practice.regions).toEqual([])
   })
 
   it('are not limited where none are named', async () => {
