@@ -1,0 +1,140 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { openPractice, type Practice } from './practice.ts'
+
+let practice: Practice
+beforeEach(async () => {
+  practice = await openPractice('2026-03-02')
+})
+afterEach(() => practice.close())
+
+const plan = (ladders: string, more: Record<string, string | number | boolean> = {}) =>
+  practice.command('plan', { client: 'heron', sessions: 2, ladders, ...more })
+const names = (answer: Awaited<ReturnType<typeof plan>>) => answer?.choices?.buttons.map(({ name }) => name)
+
+describe('a plan against which something speaks', () => {
+  it('is not saved before the coach has read it and goes on', async () => {
+    await practice.enrol('heron', {}, { eases: ['flexion'] }, '')
+    const asked = await plan('extension:2 unload:1 settle:1')
+    expect(asked?.text).toMatch(/Not saved yet: heron/)
+    expect(asked?.text).toMatch(/Bend back 2 \(Half press-up\) starts above/)
+    expect(asked?.text).toMatch(/Bend back 2 .* eased by bending forward/)
+    expect(asked?.text).toMatch(/Unload 1 .* band.*anchor/)
+    expect(names(asked)).toEqual(['save-anyway', 'change'])
+    expect((await practice.file('heron')).plan).toBeNull()
+    expect(practice.to('heron').some(({ drills }) => drills.length > 0)).toBe(false)
+
+    const saved = await practice.answerPress(asked, 'save-anyway')
+    expect(saved?.text).toMatch(/saved[\s\S]*Saved although:/)
+    expect(saved?.choices?.buttons).toEqual([])
+    const { plan: row } = await practice.file('heron')
+    expect(row).toMatchObject({ checked: ['unload'], by: '<@coach-1>' })
+    expect(practice.to('heron').at(-1)).toMatchObject({
+      kind: 'plan',
+      drills: ['settle:1', 'extension:2', 'unload:1'],
+    })
+    // read once, confirmed once: the same plan again says nothing
+    expect((await plan('extension:2 unload:1 settle:1'))?.text).not.toMatch(/Not saved|although/)
+  })
+
+  it('is said back for changing, and nothing is saved', async () => {
+    await practice.enrol('heron', {}, {}, '')
+    const asked = await plan('lift:2', { loads: 'lift:2 5 kilos bell', off: 'sat sun' })
+    expect(asked?.text).toMatch(/Lift again 2 \(Light carry\) opens when reach is back or none/)
+    expect(asked?.text).not.toMatch(/has no load/)
+    const again = await practice.answerPress(asked, 'change')
+    expect(again?.text).toContain(
+      '/plan client:heron sessions:2 ladders:lift:2 loads:lift:2 5 kilos bell off:Sat Sun',
+    )
+    expect((await practice.file('heron')).plan).toBeNull()
+  })
+
+  it('is looked at afresh at the press: a sign refuses it, another plan or something new is said', async () => {
+    await practice.enrol('heron', {}, {}, '')
+    const first = await plan('extension:2')
+    const second = await plan('extension:3')
+    await practice.answerPress(first, 'save-anyway')
+    expect((await practice.answerPress(second, 'save-anyway'))?.text).toMatch(/changed in between/)
+    expect(await practice.rungs('heron')).toEqual({ extension: 2 })
+
+    const third = await plan('extension:2 glide:2')
+    await practice.say('heron', 'I cannot feel when I wipe')
+    expect(await practice.status('heron')).toBe('locked')
+    expect((await practice.answerPress(third, 'save-anyway'))?.text).toMatch(/No plan .*\n.*locked/)
+    expect(await practice.rungs('heron')).toEqual({ extension: 2 })
+    expect((await plan('extension:1', { anyway: true }))?.text).toMatch(/locked/)
+  })
+
+  it('cannot be pressed by somebody without the role', async () => {
+    await practice.enrol('heron', {}, {}, '')
+    const asked = await plan('extension:2')
+    const stranger = { user: 'coach-1', guild: 'guild-1', roles: [], keeper: false }
+    await practice.answerPress(asked, 'save-anyway', stranger)
+    expect((await practice.file('heron')).plan).toBeNull()
+  })
+})
+
+describe('a plan that cannot be', () => {
+  it('is refused with what is allowed, even with anyway', async () => {
+    await practice.enrol('heron', {}, {}, '')
+    expect((await plan('stretch:1', { anyway: true }))?.text).toMatch(
+      /no ladder “stretch”.*settle, extension/,
+    )
+    expect((await plan('extension:4', { anyway: true }))?.text).toMatch(/rungs 1 to 3, not 4/)
+    expect((await plan('extension:1', { from: '2026-02-01' }))?.text).toMatch(/has gone/)
+    expect((await plan('extension:1 extension:2'))?.text).toMatch(/could not read/)
+    expect((await plan('lift:2', { loads: 'lift:2 light', anyway: true }))?.text).toMatch(/number from 0.5/)
+    expect((await plan('lift:2', { loads: 'lift:9 5 kg', anyway: true }))?.text).toMatch(
+      /no rung of this plan/,
+    )
+    expect((await plan('lift:2', { loads: 'five' }))?.text).toMatch(/could not read the loads/)
+    expect((await plan('extension:1', { off: 'someday' }))?.text).toMatch(/no weekdays/)
+    expect((await practice.file('heron')).plan).toBeNull()
+  })
+})
+
+describe('loads and days off', () => {
+  it('stand on their rung and reach the client', async () => {
+    await practice.enrol('heron', {}, {}, '')
+    await plan('glide:2 lift:2', {
+      loads: 'lift:5kg bell; lift:3 20 kg; glide: light band',
+      off: 'Sun',
+      anyway: true,
+    })
+    const file = await practice.file('heron')
+    expect(file.plan?.loads).toEqual({ 'lift:2': '5 kg bell', 'lift:3': '20 kg', 'glide:2': 'light band' })
+    expect(file.client.off).toEqual(['Sun'])
+    const told = practice.to('heron').at(-1)!.text
+    expect(told).toContain('Load: 5 kg bell.')
+    expect(told).toContain('Load: light band.')
+    expect(told).toContain('Check first: no nick in the band')
+    expect(told).toContain('Clear your path first.')
+    await plan('lift:1', { anyway: true, off: 'none' })
+    expect((await practice.file('heron')).client.off).toEqual([])
+  })
+
+  it('without a load the client is told to use no weight', async () => {
+    await practice.enrol('heron', {}, {}, 'lift:2')
+    expect((await practice.command('today', {}, 'heron'))?.text).toContain('Use no weight until your coach')
+  })
+})
+
+it('keeps the history of the plan, latest first', async () => {
+  await practice.enrol('heron', {}, {}, '')
+  expect((await practice.command('plan-history', { client: 'heron' }))?.text).toContain('no plan yet')
+  await plan('extension:1 glide:1')
+  await practice.wait(60)
+  await practice.command('decide', { client: 'heron', do: 'advance', ladder: 'glide' })
+  await practice.until('2026-03-04', '09:00')
+  await plan('extension:1 lift:2', { sessions: 3, loads: 'lift:2 5 kg', anyway: true })
+  const lines = (await practice.command('plan-history', { client: 'heron' }))!.text.split('\n')
+  expect(lines).toEqual([
+    '**Plan of heron, latest first**',
+    '• Thu 5 Mar: plan by <@coach-1>, 3 sessions a day; loads lift:2 5 kg',
+    expect.stringMatching(/Glide out of the plan \(plan, by <@coach-1>\)|Lift again begins at 2/),
+    expect.stringMatching(/Glide out of the plan \(plan, by <@coach-1>\)|Lift again begins at 2/),
+    '• Tue 3 Mar: Glide 1 → 2 (advanced, by <@coach-1>)',
+    '• Mon 2 Mar: plan by <@coach-1>, 2 sessions a day',
+    expect.stringMatching(/begins at 1/),
+    expect.stringMatching(/begins at 1/),
+  ])
+})
