@@ -63,10 +63,11 @@ export const cues: LexiconSource['words'] = {
   manner: `bien, normal, normalmente, del todo, como siempre, correctamente, como antes, con normalidad`,
   odd: ``,
   me: `
-    casi me, casi me caigo, me caigo, me cai, se me, no duermo, lo arrastro, ando, hago, he dejado, deje, yo,
-    mi, mis, me, mio, mia, conmigo, tengo, siento, noto, estoy, a mi, llevo, tuve, sufro, no puedo, no siento,
-    no noto, no me siento, perdi, arrastro (el pie/la pierna/los pies), no aguanto, no consigo, no logro, he,
-    tropiezo, pierdo`,
+    mejor si yo no, mejor sin mi, (estarian/estaran/estaria) mejor sin mi, mejor si yo no
+    (estuviera/existiera/estoy), casi me, casi me caigo, me caigo, me cai, se me, no duermo, lo arrastro,
+    ando, hago, he dejado, deje, yo, mi, mis, me, mio, mia, conmigo, tengo, siento, noto, estoy, a mi, llevo,
+    tuve, sufro, no puedo, no siento, no noto, no me siento, perdi, arrastro (el pie/la pierna/los pies), no
+    aguanto, no consigo, no logro, he, tropiezo, pierdo`,
   own: `mi, mis, mio, mia, tengo, siento, noto, llevo, estoy, yo`,
   person: `
     (a/de/con/) (mi/mis/un/una/el/la/los/las/su/al/otro/otra/tu/nuestro/nuestra)
@@ -76,7 +77,8 @@ export const cues: LexiconSource['words'] = {
     que (su/la dejo/lo dejo/le dejo/le paso/le dio/tuvo/ella/el tiene/el no/le duele/le operaron/la
     operaron/lo operaron), ella, ellos, ellas`,
   report: `
-   
+    (tropece/tropiezo/choque/me tropece/tropezar/enrede/me enrede/me resbale/jugando/jugue/corriendo) con
+    (el/la/mi/un/una) (perro/perra/gato/gata/nino/nina/bebe/hijo/hija/nieto/nieta),
     (saco/saque/sacando/sacar/paseo/pasee/paseando/pasear/llevo/lleve/llevar/llevando/cargo/cargue/cargar/cargando/levanto/levante/levantar/alzo/alce/alzar/alzando/cojo/coger/cogi/recojo/recoger/recogi/cuido/cuidar/cuidando/visito/visitar/llamo/llamar/llame/pido/pedi/pedirle/ayudo/ayudar/acompano/persigo/perseguir/beso/abrazo/jugando
     con/juego con/por culpa de/gracias a/delante de/ayuda de/sujeto de/apoyado en/apoyada en/agarrado
     a/agarrada a) (a/al/a la/del/el/la/) (mi/mis/un/una/el/la/)
@@ -96,6 +98,7 @@ export const cues: LexiconSource['words'] = {
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `
+    pongamos que, supon que, suponiendo que, algun dia, el dia que, si un dia, llegado el caso, si algun dia,
     por si (un dia/algun dia/alguna vez/me pasa/me
     pasara/pasa/pasara/aparece/apareciera/pierdo/perdiera/empiezo/empezara), en que (debo/deberia/tengo
     que/hay que/me tengo que) fijarme, en que me (fijo/tengo que fijar/debo fijar), fijarme (en/si), de que
@@ -138,7 +141,8 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
-    no (noto/siento) (mucha/mucho/gran/ninguna/ningun/casi/apenas/tanta)
+    (vi/vimos/hubo/habia/paso/presencie) un (accidente/choque/golpe/atropello), no (noto/siento)
+    (mucha/mucho/gran/ninguna/ningun/casi/apenas/tanta)
     (diferencia/mejoria/mejora/cambio/cambios/avance/alivio), (me
     muero/muero/muerto/muerta/muertos/morir/morirme/morirse/me morire/me moria/muriendo/muriendome) de
     (risa/hambre/sed/sueno/cansancio/verguenza/calor/frio/ganas/envidia/aburrimiento/miedo/la

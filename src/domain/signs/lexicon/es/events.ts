@@ -26,7 +26,7 @@ export const events: LexiconSource['words'] = {
   breath: `respiracion, aliento, respirar, respiro`,
   'breath-bad': `
     corta, entrecortada, agitada, agitado, falta, me falta, cuesta, me cuesta, dificil, mal, rapida, rapido,
-    duele, me duele, sin`,
+    duele, me duele`,
   coughing: `tos, toser, toso, tosi, tosiendo, esputo, flema, saliva, escupir`,
   blood: `sangre, ensangrentado, con sangre`,
   'chest-maybe': `
@@ -35,8 +35,8 @@ export const events: LexiconSource['words'] = {
     sofocado`,
   droop: `
     caida, caido, se me cae, se cae, torcida, torcido, se me torcio, se me tuerce, torcio, paralizada,
-    paralizado, dormida, dormido, colgando, ladeada, chueca, chueco, se me cayo, no se mueve, descolgada, se
-    me ha caido, se me ha torcido, se me duerme, se me durmio, hormiguea, inmovil, se me paralizo`,
+    paralizado, colgando, ladeada, chueca, chueco, se me cayo, no se mueve, descolgada, se me ha caido, se me
+    ha torcido, inmovil, se me paralizo`,
   'arm-fail': `
     debil, sin fuerza, no tengo fuerza, perdi fuerza, perdi la fuerza, no me responde, no responde, no puedo
     mover, no puedo levantar, dormido, dormida, dormidos, dormidas, adormecido, adormecida, adormecidos,
@@ -56,17 +56,17 @@ export const events: LexiconSource['words'] = {
     torcido/paraliza/paralizo/durmio/duerme/desvio/va) (media cara/la cara/la boca/el parpado/un lado de la
     cara/la mitad de la cara/la comisura/el labio/la cara de un lado), (cara/boca)
     (torcida/caida/chueca/paralizada/de lado/desviada), (mitad de la cara/media cara/lado de la cara)
-    (dormida/paralizada/caida/dormido/adormecida/entumecida), no me (sale/salen/salia/salian/salio) (el
-    habla/las palabras/la voz/palabras/la palabra), no (puedo/podia/logro/consigo)
-    (hablar/articular/pronunciar) (bien/palabra/), me cuesta (hablar/pronunciar/encontrar las palabras), hablo
-    (raro/mal/como borracho/como borracha/enredado/pastoso/trabado), habla
-    (rara/pastosa/trabada/enredada/arrastrada), arrastro las palabras, arrastrando las palabras, se me
-    (traba/trabo/enreda/enredo) la lengua, lengua trabada, se me traban las palabras, derrame, ictus, derrame
-    cerebral, acv, trombosis cerebral, paralisis facial, (perdi/he perdido/pierdo) (la vista/la vision/el
-    habla/vision/vista), perdida de (vision/vista/habla), no veo (nada/por un ojo/de un ojo/del ojo/con el
-    ojo), me quede ciego, me quede ciega, ciego de un ojo, (mitad/medio lado/un lado/lado izquierdo/lado
-    derecho/media parte) del cuerpo, medio cuerpo, el peor dolor de cabeza, dolor de cabeza
-    (brutal/repentino/subito/explosivo/de golpe/de repente), se me cae la baba de un lado, no puedo tragar`,
+    (paralizada/caida), no me (sale/salen/salia/salian/salio) (el habla/las palabras/la voz/palabras/la
+    palabra), no (puedo/podia/logro/consigo) (hablar/articular/pronunciar) (bien/palabra/), me cuesta
+    (hablar/pronunciar/encontrar las palabras), hablo (raro/mal/como borracho/como
+    borracha/enredado/pastoso/trabado), habla (rara/pastosa/trabada/enredada/arrastrada), arrastro las
+    palabras, arrastrando las palabras, se me (traba/trabo/enreda/enredo) la lengua, lengua trabada, se me
+    traban las palabras, derrame, ictus, derrame cerebral, acv, trombosis cerebral, paralisis facial,
+    (perdi/he perdido/pierdo) (la vista/la vision/el habla/vision/vista), perdida de (vision/vista/habla), no
+    veo (nada/por un ojo/de un ojo/del ojo/con el ojo), me quede ciego, me quede ciega, ciego de un ojo,
+    (mitad/medio lado/un lado/lado izquierdo/lado derecho/media parte) del cuerpo, medio cuerpo, el peor dolor
+    de cabeza, dolor de cabeza (brutal/repentino/subito/explosivo/de golpe/de repente), se me cae la baba de
+    un lado, no puedo tragar`,
   speech: `habla, hablar, hablo, palabras, voz, pronunciar, lengua`,
   muddle: `
     enredadas, trabado, trabada, raro, rara, mal, no me salen, confundo, me confundo, pastosa, torpe, trabo`,
@@ -109,15 +109,19 @@ export const events: LexiconSource['words'] = {
   crash: `choque, choco, accidente, chocamos, atropello, golpeo, colision, volcamos`,
   fall: `caida, golpe, me pegue un golpe, porrazo, trompazo`,
   'fall-minor': `
-    cai sentado, cai sentada, me cai sentada, me cai sentado, cai de culo, me cai de culo, me tropece, tropece
-    y cai, tropece y me cai, me fui al suelo, cai al suelo, me cai al suelo, me di contra, aterrice de culo,
-    me resbalo, me cai, me he caido, me caigo, me resbale, resbale, resbalon, me tropece y cai, me pegue un
+    me di un
+    (costalazo/porrazo/golpe/culazo/batacazo/trompazo/senton/tortazo/guarrazo/talegazo/guamazo/golpazo),
+    senton, culada, culazo, costalazo, me fui de (culo/bruces/espaldas/boca/lado), (acabe/termine/quede) en el
+    (suelo/piso), di con el culo en el suelo, me fui al piso, cai al piso, cai en el, me cai en, cai sentado,
+    cai sentada, me cai sentada, me cai sentado, cai de culo, me cai de culo, me tropece, tropece y cai,
+    tropece y me cai, me fui al suelo, cai al suelo, me cai al suelo, me di contra, aterrice de culo, me
+    resbalo, me cai, me he caido, me caigo, me resbale, resbale, resbalon, me tropece y cai, me pegue un
     golpe, me di un golpe, me golpee`,
   height: `metros, altura, tejado, techo, escalera, arbol, andamio, balcon, caballo, muro, barranco`,
   fever: `
-    (tengo/estoy con/con/estoy a/he tenido/subi a/llegue a) (38/39/40/37.5/37.8/38.5/39.5/treinta y
-    ocho/treinta y nueve), (treinta y ocho/treinta y nueve) de, fiebrecita,
-    (tiritar/tiritando/temblando/tiemblo) de (frio/fiebre), sudores y escalofrios, temperatura, me subio la
+    (tengo/estoy con/con/estoy a/he tenido/subi a/llegue a/temperatura/temperatura de/termometro/marca/marco)
+    (38/39/40/37.5/37.8/38.5/39.5/treinta y ocho/treinta y nueve), (treinta y ocho/treinta y nueve) de,
+    fiebrecita, (tiritar/tiritando/temblando/tiemblo) de (frio/fiebre), sudores y escalofrios, me subio la
     fiebre, fiebre, fiebres, febricula, fiebron, calentura, febril, escalofrio, escalofrios, tiritona,
     tiritonas, tiritando, tirito, temblores de frio, destemplado, destemplada, temperatura alta, grados de
     fiebre, tengo temperatura, con temperatura, de temperatura, 38 de temperatura, 39 de temperatura, decimas,
@@ -137,9 +141,9 @@ export const events: LexiconSource['words'] = {
     roja, rojo, caliente, ardiendo, morada, morado, enrojecida, tirante, rojas, dura y caliente`,
   'swell-strong': `trombosis, trombo, coagulo, coagulos, tvp, flebitis`,
   severe: `
-    no puedo con (este/el/tanto/mas) dolor, llorando, estoy llorando, lloro, dolor (de/) 10, un 10 de dolor,
-    dolor diez, nada (me/) (ayuda/funciona/sirve/hace efecto/lo alivia/lo calma/lo quita), no hay
-    (forma/manera) de (calmarlo/aliviarlo/estar), no hay quien lo aguante, dolor
+    no puedo con (este/el/tanto/mas) dolor, dolor (de/) 10, un 10 de dolor, dolor diez, nada (me/)
+    (ayuda/funciona/sirve/hace efecto/lo alivia/lo calma/lo quita), no hay (forma/manera) de
+    (calmarlo/aliviarlo/estar), no hay quien lo aguante, dolor
     (horrible/brutal/tremendo/bestial/inhumano/extremo), no me puedo mover del dolor, no puedo moverme del
     dolor, imposible de aguantar, me hace gritar, grito de dolor, insoportable, inaguantable, insufrible,
     intolerable, peor dolor, el peor dolor, peor dolor de mi vida, dolor atroz, atroz, no

@@ -3,10 +3,9 @@ import type { LexiconSource } from '../shape.ts'
 /** What makes a word harmless: exercise, travel, everyday life. */
 export const everyday: LexiconSource['circumstances'] = {
   muscle: `
-    agujetas, despues de remar, de remar, por remar, despues de correr, de correr, despues de las
-    sentadillas, de las sentadillas, del gimnasio, despues del gimnasio, despues del entrenamiento, del
-    entrenamiento, cansadas, cansados, cargadas, cargados, rigidas, tiesas, despues de caminar, de la
-    caminata, muscular`,
+    agujetas, despues de remar, de remar, por remar, despues de correr, de correr, despues de las sentadillas,
+    de las sentadillas, del gimnasio, despues del gimnasio, despues del entrenamiento, del entrenamiento,
+    cansadas, cansados, cargadas, cargados, rigidas, tiesas, despues de caminar, de la caminata, muscular`,
   exertion: `
     despues de correr, corriendo, remando, despues de remar, subiendo la cuesta, cuesta, intervalos, carrera,
     entrenando, despues del entreno, al entrenar, en el remo, ergometro, esfuerzo, de risa`,
@@ -38,24 +37,24 @@ export const everyday: LexiconSource['circumstances'] = {
     pelota, banda, cojin, toalla, ejercicio, estiramiento, estirar, aprieto, almohada, bici, rodillo, bloque,
     apretar, hacer los, hice`,
   'pee-plain': `
-    fui, voy a, fui a, normal, bien, pausa, parar a, pare a, me levante a, me levanto a, perro, mas agua,
-    perra, descanso, jaja, luego`,
+    antes de empezar, antes de entrenar, fui, voy a, fui a, normal, bien, pausa, parar a, pare a, me levante
+    a, me levanto a, perro, mas agua, perra, descanso, jaja, luego`,
   compared: `
-    mejor que, mas fuerte que, luego la otra, cambio a la otra, y luego, luego el otro, repeticiones, rep,
-    reps, hice, serie, series, estiro, estiramiento`,
+    perfecta, perfecto, esta bien, operada, sana, mejor que, mas fuerte que, luego la otra, cambio a la otra,
+    y luego, luego el otro, repeticiones, rep, reps, hice, serie, series, estiro, estiramiento`,
   'legs-plain': `
     ejercicio, ejercicios, pongo, poner, estirar, estiradas, estiramiento, dobladas, flexionadas, juntas,
     separadas, arriba, abiertas, cansadas, cansados, rigidas, bien, normal, fuertes, hice, hacer, hechas,
-    series, serie, pared, suelo, puente, sentadillas, peso, cruzadas, agujetas, sesiones, veces, entrenos,
-    sin problema, banda, dia, repeticiones, fuerte, mejor, sesion`,
+    series, serie, pared, suelo, puente, sentadillas, peso, cruzadas, agujetas, sesiones, veces, entrenos, sin
+    problema, banda, dia, repeticiones, fuerte, mejor, sesion`,
   'wont-plain': `duele, molesta, dolio`,
   'swell-calm': `bano, ducha, sol, musculos, jaja, calcetines, calentar, sauna, banda, calentamiento`,
   'breath-plain': `
     ejercicio, ejercicios, profunda, hondo, profundo, respiraciones, aguanto, aguantar la respiracion, remo,
     correr, cuesta, postura, estiramiento, diez, cinco, boca abajo`,
   'chest-plain': `
-    suelo, ejercicio, banda, plancha, abrir, estirar, estiramiento, cinta, apoyado, pegado, flexiones,
-    prensa, press, rodillas, agujetas, levanto, levantar, boca abajo, bien, normal, gimnasio`,
+    suelo, ejercicio, banda, plancha, abrir, estirar, estiramiento, cinta, apoyado, pegado, flexiones, prensa,
+    press, rodillas, agujetas, levanto, levantar, boca abajo, bien, normal, gimnasio`,
   'leg-odd-plain': `otro dia, ejercicio, mejor, dolor, bien, distinto ejercicio`,
   'fall-plain': `
     banda, telefono, movil, lapiz, bien, enamorado, gracia, toalla, dormido, de sueno, genial, cuenta`,

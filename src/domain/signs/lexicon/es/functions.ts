@@ -84,8 +84,8 @@ export const functions: LexiconSource['words'] = {
     (puedo/pude) (${PEE}), (orino/meo/hago pis/hago pipi) (bien/normal/sin problema/sin
     problemas/perfectamente/como siempre)`,
   bowel: `
-    intestino, intestinos, esfinter, esfinteres, evacuacion, evacuaciones, deposicion, deposiciones, heces,
-    intestinal, aguas mayores, vientre suelto, recto`,
+    el recto, mi recto, del recto, intestino, intestinos, esfinter, esfinteres, evacuacion, evacuaciones,
+    deposicion, deposiciones, heces, intestinal, aguas mayores, vientre suelto`,
   poo: `
     ${POO.replaceAll('/', ', ')}, caca, popo, cago, cagando, cague, hago caca, hago popo, hice caca, mierda,
     defeco, evacuo, voy de cuerpo, voy de vientre, pupu, del dos`,

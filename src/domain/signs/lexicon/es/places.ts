@@ -8,25 +8,25 @@ const LIMBS =
 /** Where on the body, in the words people use (and avoid). */
 export const places: LexiconSource['words'] = {
   saddle: `
-    entre las piernas, entre mis piernas, entrepierna, entre pierna, en medio de las piernas, entremedio de
-    las piernas, entre los muslos, entre las nalgas, entre los gluteos, ahi abajo, alla abajo, alli abajo, ay
-    abajo, hay abajo, aya abajo, la zona de abajo, zona de abajo, mis partes, las partes, partes, partes
-    intimas, partes nobles, partes privadas, partes bajas, partes pudendas, mis cosas, la parte intima, mi
-    parte intima, zona (intima/genital/perineal/perianal/anal/privada/vaginal/de la
-    silla/pubica/delicada/baja/en silla de montar/de silla de montar/sacra/del panal), silla de montar,
-    region (genital/perineal/anal/perianal/intima), genital, genitales, perine, perineo, pene, pito, pilila,
-    polla, verga, pija, picha, pirula, pinga, chota, poronga, miembro, testiculo, testiculos, huevos, huevo
+    el recto, mi recto, entre las piernas, entre mis piernas, entrepierna, entre pierna, en medio de las
+    piernas, entremedio de las piernas, entre los muslos, entre las nalgas, entre los gluteos, ahi abajo, alla
+    abajo, alli abajo, ay abajo, hay abajo, aya abajo, la zona de abajo, zona de abajo, mis partes, las
+    partes, partes, partes intimas, partes nobles, partes privadas, partes bajas, partes pudendas, mis cosas,
+    la parte intima, mi parte intima, zona (intima/genital/perineal/perianal/anal/privada/vaginal/de la
+    silla/pubica/delicada/baja/en silla de montar/de silla de montar/sacra/del panal), silla de montar, region
+    (genital/perineal/anal/perianal/intima), genital, genitales, perine, perineo, pene, pito, pilila, polla,
+    verga, pija, picha, pirula, pinga, chota, poronga, miembro, testiculo, testiculos, huevos, huevo
     izquierdo, cojones, pelotas, bolas, escroto, glande, prepucio, vagina, vulva, vaginal, labios vaginales,
-    labios mayores, clitoris, concha, cono, chocho, chichi, cuca, toto, panocha, chucha, bajos, mis bajos,
-    los bajos, (el/mi/del/al/por el/en el) ano, anal, perianal, ojete, recto, esfinter anal, raja, la raja,
-    raja del culo, culo por dentro, agujero del culo, interior de los muslos, cara interna de los muslos,
-    parte interna de los muslos, parte interior de los muslos, donde me siento, donde uno se sienta, donde me
-    limpio, pubis, suelo pelvico, piso pelvico, zona del pubis, la de abajo, lo de abajo, aparato, mi amigo
-    de abajo, cachucha, hasta las partes, abajo entre las piernas, parte de abajo`,
+    labios mayores, clitoris, concha, cono, chocho, chichi, cuca, toto, panocha, chucha, bajos, mis bajos, los
+    bajos, (el/mi/del/al/por el/en el) ano, anal, perianal, ojete, esfinter anal, raja, la raja, raja del
+    culo, culo por dentro, agujero del culo, interior de los muslos, cara interna de los muslos, parte interna
+    de los muslos, parte interior de los muslos, donde me siento, donde uno se sienta, donde me limpio, pubis,
+    suelo pelvico, piso pelvico, zona del pubis, la de abajo, lo de abajo, aparato, mi amigo de abajo,
+    cachucha, hasta las partes, abajo entre las piernas, parte de abajo`,
   groin: `ingle, ingles, la ingle, las ingles`,
   seat: `
     culo, trasero, cola, colita, pompis, pompas, nalgas, gluteos, posaderas, traste, poto, pandero, culito,
-    ojal, coxis, rabadilla, retaguardia, sentaderas, asentaderas, tujes, orto, upite, poto`,
+    ojal, coxis, rabadilla, retaguardia, sentaderas, asentaderas, tujes, orto, upite`,
   wipe: `
     limpiarme, limpio el culo, me limpio, al limpiarme, limpiarse, papel higienico, el papel, papel del bano,
     secarme, me seco despues de, bide, lavarme ahi, al lavarme, al asearme, asearme, limpiandome`,
@@ -46,8 +46,7 @@ export const places: LexiconSource['words'] = {
     derecho, pie derecho y (el/) izquierdo, bilateral, cada pierna, cada pie, las piernas las dos, los pies
     los dos, tanto en una pierna como en la otra, tanto la izquierda como la derecha, en las dos, por las
     dos, piernas las 2, de las dos piernas, de los dos pies`,
-  'both-sides': `
-    ambos lados, los dos lados, a los dos lados, en ambos lados, lado y lado, por los dos lados`,
+  'both-sides': `ambos lados, los dos lados, a los dos lados, en ambos lados, lado y lado, por los dos lados`,
   'other-leg': `
     (la/a la/en la/por la/mi/) otra (pierna/pantorrilla/rodilla/nalga/pata/cadera), (el/al/en el/por el/mi/)
     otro (pie/muslo/lado/tobillo/gemelo/gluteo), pierna (contraria/buena/sana), lado contrario, lado bueno,
@@ -61,19 +60,17 @@ export const places: LexiconSource['words'] = {
     lengua, mandibula, sonrisa, comisura, un lado de la cara, cachete`,
   eye: `ojo, ojos, vista, vision, un ojo, ojo izquierdo, ojo derecho`,
   calf: `
-    pantorrilla, pantorrilla izquierda, pantorrilla derecha, gemelo, gemelo izquierdo, gemelo derecho,
-    pierna, pierna izquierda, pierna derecha, una pierna, una pantorrilla, tobillo, pie, muslo, canilla,
-    espinilla, pie izquierdo, pie derecho, batata, chamorro, corva`,
-  belly: `
-    barriga, vientre, abdomen, panza, estomago, tripa, tripas, guata, ombligo, abdominal, flanco`,
+    pantorrilla, pantorrilla izquierda, pantorrilla derecha, gemelo, gemelo izquierdo, gemelo derecho, pierna,
+    pierna izquierda, pierna derecha, una pierna, una pantorrilla, tobillo, pie, muslo, canilla, espinilla,
+    pie izquierdo, pie derecho, batata, chamorro, corva`,
+  belly: `barriga, vientre, abdomen, panza, estomago, tripa, tripas, guata, ombligo, abdominal, flanco`,
   chest: `pecho, corazon, esternon, torax, costillas, el pecho`,
-  back: `
-    espalda, lumbar, lumbares, zona lumbar, columna, cintura, rinones, lomo, cuello, la espalda baja`,
+  back: `espalda, lumbar, lumbares, zona lumbar, columna, cintura, rinones, lomo, cuello, la espalda baja`,
   head: `cabeza, migrana, jaqueca`,
   'left-leg': `
-    (pierna/pantorrilla/rodilla/nalga/cadera) (izquierda/izq/izda),
+    la zurda, la izq, (pierna/pantorrilla/rodilla/nalga/cadera) (izquierda/izq/izda),
     (pie/muslo/tobillo/gemelo/gluteo/lado/talon) (izquierdo/izq), la izquierda, el izquierdo`,
   'right-leg': `
-    (pierna/pantorrilla/rodilla/nalga/cadera) (derecha/der/dcha),
+    la diestra, la der, (pierna/pantorrilla/rodilla/nalga/cadera) (derecha/der/dcha),
     (pie/muslo/tobillo/gemelo/gluteo/lado/talon) (derecho/der), la derecha, el derecho`,
 }

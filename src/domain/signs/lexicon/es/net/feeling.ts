@@ -30,13 +30,18 @@ export const feeling: NetSource['words'] = {
     lejano, lejana, lejos, ni frio ni calor, ni fu ni fa, un parche,
     (pellizco/pellizque/pincho/pinche/pellizcarme/pinchar/pellizca/toco/rasco) (y/) (ni/nada/no)`,
   unreal: `
-    como si (hubiera/hubiese/no hubiera/estuviera/no estuviera/llevara/no fuera/fuera de/fuese/tuviera/no
-    tuviera), como si me (hubieran/hubiesen), no (es/fuera/fuese/parece) (mio/mia), de otro, de otra, a otro,
-    a otra, ajeno, ajena, postizo, corcho, carton, acorchado, acorchada, anestesia, anestesiado, anestesiada,
-    guata, algodon, de goma, muerto, muerta, de otra persona`,
+    tocar (plastico/goma/madera/corcho/carton/otra cosa/a otro/una pared/un muneco), plastico, congelado,
+    congelada, congelados, hielo, maniqui, muneco, silicona, cera, piedra, cuero, plastilina, inexistente,
+    ausente, desaparecido, desaparecida, vacio, hueco, nada de nada, y nada, ni nada, como si
+    (hubiera/hubiese/no hubiera/estuviera/no estuviera/llevara/no fuera/fuera de/fuese/tuviera/no tuviera),
+    como si me (hubieran/hubiesen), no (es/fuera/fuese/parece) (mio/mia), de otro, de otra, a otro, a otra,
+    ajeno, ajena, postizo, corcho, carton, acorchado, acorchada, anestesia, anestesiado, anestesiada, guata,
+    algodon, de goma, muerto, muerta, de otra persona`,
   'no-feel': `
-    nada de nada, (no/ya no/apenas/casi no/ni/nunca/tampoco/no me/ya no me/apenas me/ni me/casi ni/casi no
-    me/a penas) (lo/la/los/las/)
+    a no (notar/sentir), no (notar/sentir), dejar de (notar/sentir), empece a no, (he/)
+    (empezado/empezando/empece/empiezo) a no (notar/sentir), no (percibia/percibi/notaria/sintiese/notase/me
+    avisa/me da senal/hay senal), (no/ni) (percibo/registro), nada de nada, (no/ya no/apenas/casi
+    no/ni/nunca/tampoco/no me/ya no me/apenas me/ni me/casi ni/casi no me/a penas) (lo/la/los/las/)
     (siento/noto/sentia/notaba/senti/note/sintiera/notara/siente/nota/sienten/notan/percibo/distingo/he
     notado/he sentido/sentimos/entero/entere/enteraba/doy cuenta/di
     cuenta/reconozco/acierto/sintio/capto/distinguia), sin (sentir/notar/enterarme/darme
@@ -48,9 +53,11 @@ export const feeling: NetSource['words'] = {
     entere/cuenta/frio), ni cuenta me doy, no (queda/quedan) (sensibilidad/sensacion), no se donde
     (empieza/acaba/esta/piso), me entero (por/porque), tengo que mirar, (hasta que/porque) (lo/la/)
     (miro/mire/veo/vi)`,
-  harmless: `
-    (no/ya no/apenas/casi no/ni) (siento/noto/sentia/notaba/note/senti/he notado/hay/veo)
-    (mucha/mucho/ninguna/ningun/gran/casi/nada de/mas/tanto/tanta/ni/)
+  idiom: `
+    (casi/por poco) me (meo/hago pis/hago pipi/orino/cago), me (meo/meaba/mee/hago pis/hacia pis) de (risa/la
+    risa), me meo de risa, sin (problema/problemas/esfuerzo/molestias/dificultad/novedad/cambios), no noto
+    mucha diferencia, no noto mejoria, (no/ya no/apenas/casi no/ni) (siento/noto/sentia/notaba/note/senti/he
+    notado/hay/veo) (mucha/mucho/ninguna/ningun/gran/casi/nada de/mas/tanto/tanta/ni/)
     (diferencia/mejoria/mejora/cambio/cambios/dolor/dolores/molestia/molestias/nada raro/nada nuevo/nada
     malo/nada extrano/avance/avances/alivio/tension/tirantez), sin (notar/sentir)
     (dolor/molestia/molestias/nada raro/mejoria), no lo noto mejor, no siento que mejore`,

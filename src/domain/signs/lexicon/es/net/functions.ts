@@ -3,7 +3,9 @@ import type { NetSource } from '../../shape.ts'
 /** How passing water, bowels and sex fail. */
 export const functions: NetSource['words'] = {
   'pee-fail': `
-    se (me/) (escapa/escapan/escapo/escaparon/escapaba/ha escapado/han escapado/sale/salen/salio/salia/ha
+    (perdi/he perdido/pierdo/perdiendo/perder) (el/) control, sale sola, sale solo, cuando quiere, sin
+    permiso, simplemente sale, se afloja, cada vez que, a traicion, se (me/)
+    (escapa/escapan/escapo/escaparon/escapaba/ha escapado/han escapado/sale/salen/salio/salia/ha
     salido/va/van/fue/iba/ha
     ido/cae/cayo/gotea/chorrea/corta/cortaba/corto/atasca/atranca/para/paro/descarga/derrama/olvida/bloqueo/bloquea/viene/vino),
     escapo, escapar, escape(/s), escapadita, escapando, escapandose, fuga(/s), perdida(/s), gotea, goteo,
@@ -36,6 +38,19 @@ export const functions: NetSource['words'] = {
   slip: `
     se me (escapa/escapan/escapo/sale/salen/salio/va/ha escapado/ha salido), se (escapa/sale/salio), mojo,
     moje, me mojo, gotea, gotas, gotitas`,
+  drops: `gota(/s), gotita(/s), chorrito(/s), pis, pipi, orina, liquido, agua`,
+  unaware: `
+    sin (enterarme/darme cuenta/querer/sentir/notar/sentirlo/notarlo/avisar), ni me entero, no me entero, no
+    me doy cuenta, no me di cuenta, ni me di cuenta, ni cuenta me doy, solas, solitas, solo, sola, sin
+    control, pierdo, perdi, estoy perdiendo, he perdido`,
+  tap: `
+    (abrir/abro/abriendo/abri/dejar/dejo/con) (el/la) (grifo/llave/canilla/ducha/agua)
+    (abierto/abierta/corriendo/), oir (el/correr el) agua, ruido del agua, sonda, sondaje, sondarme, sondado,
+    sondada, cateter, cateterismo`,
+  'tap-why': `
+    para que (salga/empiece/arranque/baje/venga/me salga), para (mear/orinar/hacer pis/hacer
+    pipi/empezar/arrancar), y esperar, esperar, espero, me pusieron, me tuvieron, ponerme, poner, vaciarme,
+    urgencias, hospital`,
   'pee-wont': `
     no (me/se me/se/)
     (sale/salen/salia/salio/viene/vienen/vino/venia/arranca/arrancaba/empieza/baja/bajaba/avisa/avisan/avisaba/da
@@ -58,7 +73,9 @@ export const functions: NetSource['words'] = {
     empapadas, meado, meada, meados, charco, charquito, mancha, manchas, pis, pipi, orina, orines, huele a,
     olor a, gotas, gotitas, calorcito, calentito`,
   'poo-fail': `
-    se (me/) (escapa/escapan/escapo/escaparon/escapaba/ha escapado/han escapado/sale/salen/salio/salia/ha
+    (perdi/he perdido/pierdo/perdiendo/perder) (el/) control, simplemente sale, sale solo, sale sola, sale
+    cuando quiere, cuando quiere, sin permiso, se afloja, se abre, no se cierra, se (me/)
+    (escapa/escapan/escapo/escaparon/escapaba/ha escapado/han escapado/sale/salen/salio/salia/ha
     salido/va/fue/iba/ha ido/cae/cayo/ensucia/mancha/queda/quedo), escape(/s), escapar, escapando, fuga(/s),
     perdida(/s), ensucie, ensucio, ensuciado, ensuciada, sucio, sucia, sucios, sucias, suciedad, mancho,
     manche, mancha, manchas, manchado, manchada, manchados, manchadas, palomino(/s), rastro, rastros, restos,
@@ -90,4 +107,13 @@ export const functions: NetSource['words'] = {
     fallo, falla, fallando, fallos, problemas, problema, dificultad, dificultades, cuesta, imposible, nada,
     nada de nada, a medias, menos, mal, encoge, encogido, de vacaciones, de huelga, jubilado, se ha ido, se
     fue, no es lo mismo, no es como antes, como si fuera de otro, como si nada, ni me entero`,
+  climax: `
+    no (acabo/termino/llego/me corro/me vengo/consigo acabar/logro acabar/consigo terminar/logro
+    terminar/puedo acabar/puedo terminar), correrme, venirme, acabar, eyacular, orgasmo`,
+  'no-pleasure': `
+    (no/ni/ya no/apenas/casi no/tampoco) (da/dan/siento/noto/hay/me da/me dan/tengo/encuentro)
+    (placer/gusto/gustito/cosquillas/morbo/excitacion/deseo/sensacion/ganas), (sin/cero/nada
+    de/poco/menos/falta de) (placer/gusto/morbo/excitacion/sensacion/sensaciones/deseo), (ni/no) me llega la
+    sensacion, no se siente rico, desconectado, desconectada, desconectados, desconectaron, apagado, apagada,
+    ni fu ni fa, ni placer, no me llega`,
 }

@@ -3,7 +3,17 @@ import type { NetSource } from '../../shape.ts'
 /** How legs fail: verbs and images of a leg that does not do its part, and what it should do. */
 export const legs: NetSource['words'] = {
   'leg-fail': `
-    (gaste/gasto/gastando/desgaste/desgasto) (la/una) suela, la suela gastada, se me (queda/quedo)
+    hace (cloc/plaf/plas/plof/clac/chas/clap/pum/tac/ruido/chof/flap), cloc, clac, chas, flap, se (me/)
+    (hizo/hace/hacen/hicieron/pone/puso/vuelve/volvio) (agua/gelatina/de agua/de trapo/de gelatina/un trapo/un
+    flan/de goma/mantequilla/de mantequilla/blanda/plastilina/chicle/de chicle/lana/de
+    lana/papilla/pure/fideos), se (me/) (fue/va/iba) (para/hacia/pa)
+    (atras/delante/adentro/afuera/dentro/fuera/un lado/el lado), se fue sola, se fue de golpe, se (me/)
+    (enrolla/enrollo/mete/metio/voltea/volteo/gira sola/sale del/sale de la/sale sola/escurre), (la puntera/la
+    punta/el pie/la pierna/los pies/la rodilla) (se/se me/me/) (cae/caen/cuelga/vence/cayo/vencio), puntera
+    (cae/arrastra/raspa/engancha), me (deja/dejo) tirado, me (deja/dejo) tirada, da de si, se niega, no
+    quiere, ya no quiere, no da de si, se rinde, se rindio, vencida, vencido, rendida, hecha polvo, se me
+    dobla solo, patina, patino, me patina, (gaste/gasto/gastando/desgaste/desgasto) (la/una) suela, la suela
+    gastada, se me (queda/quedo)
     (atras/enganchada/enganchado/colgada/colgado/pegada/pegado/clavada/clavado/corta/corto/muerta/dormida/tiesa),
     se (me/te/le/nos/) (dobla/doblan/doblo/doblaron/doblaba/doblaban/ha
     doblado/vence/vencen/vencio/vencieron/vencia/ha
@@ -103,6 +113,9 @@ export const legs: NetSource['words'] = {
     (una/la/el/un), empezo (solo/por) (una/la/el/un/en la), ya no es (solo/solamente) (una/la/el/en la/un), no
     (es/era) solo (una/la/el/en la/un), ya (son/van) (las/los) dos, ahora (son/van) (las/los) dos, ahora las
     dos, ahora los dos, ahora ambas, ahora tambien la otra`,
+  'one-by-one': `
+    tambien, tb, tmb, ademas, primero, luego, despues, igual, lo mismo, misma historia, misma cosa, y ahora,
+    ahora, ya, se suma, se sumo, se unio, siguio, le siguio, siguiente`,
   joins: `
     tambien, tb, tmb, tambn, ademas, ahora, igual, ya, empezo, ha empezado, empieza, empezando, se ha sumado,
     se suma, se sumo, se le sumo, se apunta, se ha apuntado, se ha unido, se une, se unio, ha pasado, paso a,
@@ -111,4 +124,11 @@ export const legs: NetSource['words'] = {
     desde ayer, desde hoy, desde esta, esta manana, hoy, antes solo, antes era, antes, ya son, por igual, se
     me esta poniendo, va por el mismo camino, no era una, las tengo, los tengo, despierto, amaneci, amanezco,
     hasta, incluso, de golpe, de repente`,
+  gait: `
+    camino, caminar, ando, andar, caminando, andando, marcha, pisada, piso, pisar, forma de andar, forma de
+    caminar, paso`,
+  'gait-odd': `
+    raro, rara, distinto, chueco, de lado, torcido, cojo, coja, como (pato/robot/borracho/borracha/un pato/un
+    robot/un zombi/zombi/pinguino), tirando (la/de la), echando (la/el), levantando (mucho/la rodilla),
+    arrastrando, a saltos, a tropezones, patoso, balanceandome, con la pierna tiesa`,
 }

@@ -22,13 +22,20 @@ export const topics: NetSource['words'] = {
     arena, grava, cesped, desnivel`,
   pedal: `embrague, freno, acelerador, pedal(/es), clutch, gas, estribo`,
   private: `
-    entrepierna, entre las (piernas/nalgas/gluteos/patas), entre mis (piernas/nalgas), (ahi/alla/alli) abajo,
-    mis partes, las partes, partes (intimas/nobles/bajas/privadas/pudendas/de abajo), genital(/es), perine,
-    perineo, pene, pito, polla, verga, pija, picha, pinga, poronga, chota, miembro, testiculo(/s), huevos,
-    cojones, pelotas, bolas, escroto, glande, vagina, vulva, labios mayores, clitoris, concha, chocho, cuca,
-    toto, panocha, chucha, ano, ojete, esfinter, raja, ingles, ingle, pubis, suelo pelvico, piso pelvico,
-    culo, trasero, cola, pompis, pompas, nalgas, gluteos, posaderas, traste, poto, pandero, coxis, rabadilla,
-    sentaderas, nalga, cara interna de los muslos, interior de los muslos, parte interna de los muslos, zona
+    labios (de abajo/menores/vaginales/intimos), (lo/parte/la parte/las partes/los labios) de (abajo/ahi
+    abajo/alla abajo/atras/delante), (ahi/alla/alli) (atras/detras/delante/mismo abajo), zona de abajo, zona
+    (noble/sensible/prohibida/privada), mi sexo, el sexo, organos sexuales, cosita, florecita, cosas de
+    hombre, cosas de mujer, mis cosas, mi cosa, la cosa, el paquete, paquete, las joyas, joyas de la familia,
+    la raya, el canalillo de atras, debajo de los huevos, entre el ano y, donde me siento, donde apoyo para
+    sentarme, lo que apoyo al sentarme, la base del culo, las posaderas, asentaderas, la almeja, el conejo,
+    conejo, papaya, cosa, pepa, pepe, cachucha, minga, regazo, entrepierna, entre las
+    (piernas/nalgas/gluteos/patas), entre mis (piernas/nalgas), (ahi/alla/alli) abajo, mis partes, las partes,
+    partes (intimas/nobles/bajas/privadas/pudendas/de abajo), genital(/es), perine, perineo, pene, pito,
+    polla, verga, pija, picha, pinga, poronga, chota, miembro, testiculo(/s), huevos, cojones, pelotas, bolas,
+    escroto, glande, vagina, vulva, labios mayores, clitoris, concha, chocho, cuca, toto, panocha, chucha,
+    ano, ojete, esfinter, raja, ingles, ingle, pubis, suelo pelvico, piso pelvico, culo, trasero, cola,
+    pompis, pompas, nalgas, gluteos, posaderas, traste, poto, pandero, coxis, rabadilla, sentaderas, nalga,
+    cara interna de los muslos, interior de los muslos, parte interna de los muslos, zona
     (intima/genital/anal/perineal/baja/de la silla/del sillin/de montar/pelvica/del panal), la parte intima,
     mis bajos, los bajos, bajos, cachete(/s) del (culo/trasero), isquiones, orto, hueso de sentarme, pompa,
     pelvis, bajo vientre, silla de montar, region (intima/genital)`,
@@ -40,6 +47,14 @@ export const topics: NetSource['words'] = {
     me seco, me seque, jabon, esponja, ducha, ducharme, duchandome, me ducho, bide, lavarme, me lavo, me lave,
     asearme, enjabonarme, me enjabono, crema, depilarme, depilo, afeitarme, agua, chorro del bide, manguera,
     toalla, cera, tampon, copa menstrual, compresa`,
+  touch: `
+    me (toco/toque/rasco/rasque/pincho/pinche/pellizco/pellizque/rozo/roce/acaricio/aprieto/paso la mano/paso
+    los dedos/pase la mano/tocan/toca/toco yo), tocarme, rascarme, pellizcarme, pincharme, al tocar, al
+    tocarme, al tocarlo, al tocarla, al rozar, si me (tocan/toco/pincho/pellizco), rozarme, tocandome, tocar,
+    acariciarme`,
+  'vague-place': `
+    ahi, alli, alla, ahi abajo, por ahi, por alla, abajo, eso, aquello, la zona, esa zona, esa parte, esas
+    partes, por abajo, por debajo, ahi detras, por detras, por delante`,
   underwear: `
     calzoncillo(/s), calzon, calzones, braga(/s), bombacha(/s), tanga, ropa interior, ropa de abajo, pantalon,
     pantalones, pijama, mallas, leggings, calzas, jeans, vaqueros, boxer, boxers, slip, trusa(/s),
@@ -48,6 +63,15 @@ export const topics: NetSource['words'] = {
     pis, pipi, pichi, orina, orines, orin, orinar, orinando, mear, meando, vejiga, chorro, meada, meadas,
     miccion, micciones, hacer del uno, hacer aguas, aguas menores, chis, chichi, hacer de las aguas, desbeber,
     cambiar el agua, descargar, vaciar(/me/la), mi vejiga, la vegiga, vegiga, caneria, las canerias`,
+  void: `
+    orinar(/me), mear(/me), miccionar, vaciar(/me/la), hacer (pis/pipi/pichi/chis/del uno/aguas/chichi),
+    desaguar, desbeber, soltar (el pis/la orina/el chorro), arrancar a (mear/orinar), echar (una meada/el pis)`,
+  'wet-self': `
+    me (mee/mie/meo/meaba/orine/orino/moje/mojo/hice/hago/he hecho/hacia/he meado/he orinado/he
+    mojado/hize/ise/iba meando/estoy meando/estaba meando/estoy haciendo/habia meado/habia hecho) (encima/toda
+    encima/todo encima/pis encima/pipi encima/pis/pipi/en la cama/en los pantalones/entera/entero/toda/todo/en
+    clase/dormido/dormida), meado encima, meada encima, orinado encima, mearme encima, hacerme (pis/pipi)
+    (encima/), me lo hago encima, me lo hice encima, encima en (clase/el trabajo/el bus/la calle/el coche)`,
   toilet: `
     bano, aseo, servicio, lavabo, water, vater, wc, inodoro, retrete, taza, excusado, urinario, mingitorio,
     orinal, cuna, toilette, sanitario, banos`,
@@ -55,13 +79,23 @@ export const topics: NetSource['words'] = {
     calzoncillo(/s), calzon, calzones, braga(/s), bombacha(/s), tanga, ropa interior, pantalon, pantalones,
     pijama, cama, sabana(/s), colchon, mallas, leggings, calzas, jeans, vaqueros, boxer, boxers, slip,
     trusa(/s), falda, pollera, vestido, asiento, sofa, sillon, silla, panal, panales, compresa(/s), salvaslip,
-    protector, protectores, toallita(/s), toalla(/s), toallas higienicas, la ropa, entrepierna, el coche, el
-    piso, el suelo`,
+    protector, protectores, toallita(/s), toallas higienicas, la ropa, entrepierna, el coche, el piso, el
+    suelo`,
   poo: `
-    caca, popo, cacas, heces, mierda, cagar, cagada, hacer del dos, del dos, defecar, evacuar, ir de vientre,
-    ir de cuerpo, vientre, intestino(/s), esfinter, esfinteres, ano, recto, por atras, por detras, el de
-    atras, pedo, pedos, gases, gas, flato, ventosidad(/es), peo, peos, deposicion, deposiciones, culo, orto,
-    materia fecal, fecal, excremento(/s), diarrea, lo otro, lo grande, aguas mayores, de vientre, cagarme`,
+    el recto, mi recto, lo gordo, de lo gordo, lo serio, lo solido, solido, numero dos, el dos, lo de atras,
+    de atras, por atras, detras, ahi detras, la puerta de atras, puerta trasera, cagalera, cagar(/la/me/lo),
+    cagando, cago, cague, caquita, popis, pupu, zurullo, mojon, el cuerpo, de cuerpo, ir al bano a lo grande,
+    pedete, pedito, cuescos, cuesco, plasta, mondongo, caca, popo, cacas, heces, mierda, cagar, cagada, hacer
+    del dos, del dos, defecar, evacuar, ir de vientre, ir de cuerpo, vientre, intestino(/s), esfinter,
+    esfinteres, ano, por detras, el de atras, pedo, pedos, gases, gas, flato, ventosidad(/es), peo, peos,
+    deposicion, deposiciones, culo, orto, materia fecal, fecal, excremento(/s), diarrea, lo otro, lo grande,
+    aguas mayores, de vientre, cagarme`,
+  stained: `
+    manchado, manchada, manchados, manchadas, mancha, manchas, manchita, manche, sucio, sucia, sucios, sucias,
+    ensuciado, ensucie, palomino(/s), restos, rastro, marron, cafe, embarrado, caca, huele mal, frenazo`,
+  mishap: `
+    accidente(/s), percance, tuve que (tirar/tirarlo/tirarla/lavar/lavarlo/cambiarme/cambiar), me tuve que
+    (cambiar/lavar/duchar), a la basura, lavadora, cambiarme de, me cambie de, estropeado, desastre`,
   sex: `
     sexo, sexual, relaciones, intimidad, en la cama, hacer el amor, haciendo el amor, coger, follar, follando,
     cogiendo, culear, tirar, polvo, pareja, mi mujer, mi marido, mi novio, mi novia, mi esposa, mi esposo, mi
@@ -81,6 +115,8 @@ export const topics: NetSource['words'] = {
   'bare-two': `
     las dos, los dos, ambas, ambos, las 2, los 2, en las dos, en ambas, en los dos, por las dos, a las dos,
     las dos las`,
+  left: `izquierda, izquierdo, zurda, zurdo, izq, izda, izqda, siniestra`,
+  right: `derecha, derecho, diestra, diestro, der, dcha`,
   'two-legs': `
     las dos piernas, los dos pies, ambas piernas, ambos pies, en las dos, en ambas, la otra, el otro, la otra
     pierna, el otro pie, otra pierna, otro pie, la buena, la sana, pierna buena, pierna sana, la que estaba
@@ -133,6 +169,18 @@ export const topics: NetSource['words'] = {
   crush: `
     se me (vino/vinieron/cayo/cayeron) encima (un/una/el/la/los/las), me (aplasto/aplastaron/atrapo/prenso)
     (un/una/el/la/contra), me cayo encima, nos (pego/dio/golpeo/embistio/choco) (un/una)`,
+  fell: `
+    se me (cayo/cayeron/vino/vinieron/desplomo/volco/echo), me (cayo/cayeron/vino/volco), cayo, cayeron,
+    desplomo, derrumbo`,
+  heavy: `
+    viga, ropero, armario, nevera, refrigerador, frigorifico, heladera, lavadora, mueble, sofa, saco, sacos,
+    caja, cajas, palet, bidon, moto, motor, piedra, roca, tronco, arbol, rama, pesa, pesas, barra, mancuerna,
+    disco, ladrillos, ladrillo, puerta, porton, escalera, tablon, maquina, bote, barca, remo, botavara,
+    mastil, estanteria, televisor, tele, piano, cristal, techo, muro, pared`,
+  'on-me': `encima, encima mio, encima de mi, sobre mi, me aplasto, aplastandome`,
+  'light-thing': `
+    cafe, agua, vaso, sopa, libro, movil, telefono, celular, te, leche, cerveza, comida, plato, pis, pipi,
+    noche, sueno, trabajo, mundo, marron, fiesta, examen, responsabilidad`,
   height: `
     autopista, carretera, ropero, armario, nevera, refrigerador, frigorifico, heladera, mueble, mudanza, viga,
     saco, sacos, palet, bidon, motor, remolque, bote, barco, escalera(/s), escalones, tejado, techo, azotea,
@@ -161,4 +209,8 @@ export const topics: NetSource['words'] = {
   weight: `
     peso, kilo(/s), kg, libra(/s), pantalon, pantalones, cinturon, ropa, talla, tallas, bascula, balanza,
     pesa, pese, anillo`,
+  'harm-means': `
+    balcon, puente, vias, tren, ventana, azotea, pastillas, cuchilla, cuchillo, soga, cuerda, metro,
+    acantilado, escopeta, pistola, veneno, navaja, rio, carretera, camion, arbol, viga, terraza, medicinas,
+    medicacion, frasco, altura`,
 }

@@ -15,7 +15,10 @@ export const upperBody: NetSource['words'] = {
     (el/la) (agua/sopa/cafe/bebida/saliva/baba), se me escapa (el/la) (agua/sopa/cafe/bebida/saliva/baba),
     floja, flojo, hormiguea, hormigueo, distinta, distinto, de plomo, pesada`,
   'arm-fail': `
-    se me (cae/caen/cayo/cayeron/caia/ha caido/han
+    no (la/lo)
+    (cierro/cerraba/abro/abria/movia/sentia/levantaba/controlaba/podia/puedo/cierra/abre/domino/gobierno), no
+    (cerraba/agarraba/respondia/obedecia/subia/cogia/sujetaba/sostenia/cierra/agarra/coge), se me
+    (cae/caen/cayo/cayeron/caia/ha caido/han
     caido/resbala/resbalo/escapa/escapo/escurre/escurrio/va/fue/duerme/durmio/durmieron/duermen/ha dormido/ha
     quedado/queda/afloja/aflojo/suelta/solto/desploma), se cae, se cayo, debil, debiles, debilidad, flojo,
     floja, sin fuerza(/s), no tiene fuerza, no tengo fuerza(/s), perdi (la/) fuerza, perdida de fuerza, perdio
@@ -74,11 +77,16 @@ export const upperBody: NetSource['words'] = {
     ver, (no veo/no veia/deje de ver/dejo de ver) (nada/por/con/del/de un/la mitad/por el/con el), ciego,
     ciega, ceguera, vi doble, veo doble`,
   'balance-fail': `
-    pierdo, perdi, perdido, perdiendo, perdida, sin, falla, fallo, fatal, borracho, borracha, barco, me voy
-    (de lado/para los lados/a los lados/hacia un lado/hacia la/a la/para un lado/contra), me vence, da
-    vueltas, dando vueltas, gira, girando, se mueve, tambaleo, tambaleando, tambaleandome, en zigzag, zigzag,
-    mareado, inestable, tumbos, choco, chocando, chocandome, se inclina, me caigo, agarrado a, agarrandome,
-    haciendo eses, eses, mal`,
+    daba vueltas, daban vueltas, vueltas, todo gira, giraba, se movia, recto, en linea recta, sin equilibrio,
+    sin coordinacion, pierdo, perdi, perdido, perdiendo, perdida, falla, fallo, fatal, borracho, borracha,
+    barco, me voy (de lado/para los lados/a los lados/hacia un lado/hacia la/a la/para un lado/contra), me
+    vence, da vueltas, dando vueltas, gira, girando, se mueve, tambaleo, tambaleando, tambaleandome, en
+    zigzag, zigzag, mareado, inestable, tumbos, choco, chocando, chocandome, se inclina, me caigo, agarrado a,
+    agarrandome, haciendo eses, eses, mal`,
+  spin: `
+    todo (da/daba/me da/me daba/gira/giraba) (vueltas/), la habitacion (gira/giraba/da vueltas/daba vueltas/se
+    mueve/se movia), el suelo se (mueve/movia/inclina/inclinaba), vertigo, vertigos, no (podia/puedo/pude)
+    (andar/caminar/ir) recto, no (ando/camino) recto`,
   'chest-fail': `
     dolor(/es), duele, dolia, dolio, doliendo, aprieta, aprieto, apreton, apretado, presion, presiona, oprime,
     opresion, oprimido, peso, losa, piedra, elefante, ladrillo, yunque, sentado encima, pisando, pinchazo(/s),
@@ -101,6 +109,11 @@ export const upperBody: NetSource['words'] = {
     (sentado/sentada/incorporado), se me (cierra/cierran/cerro) (el pecho/la garganta/los bronquios/los
     pulmones), sin aire (al/subiendo/en/sentado/sentada), me quedo sin (aire/aliento/resuello/respiracion), me
     quede sin (aire/aliento/resuello/respiracion), sin resuello`,
+  'air-stop': `
+    (parar/pararme/pare/paro/descansar/sentarme/sente) (a/para/dos veces a/tres veces a/varias veces a/dos
+    veces para/tres veces para/cada rato a/en cada escalon a/cada diez pasos a)
+    (coger/tomar/agarrar/recuperar/buscar) (aire/aliento/el aire/el aliento/resuello), tres veces a coger
+    aire, (coger/tomar/agarrar) aire (cada/a cada/en cada), para (coger/recuperar/tomar) (el/) (aire/aliento)`,
   faint: `
     me (desmaye/desmayo/he desmayado/desmayaba/desplome/desvaneci/desvanezco/desperte en el suelo/desperte en
     el piso/encontre en el suelo/vi en el suelo/fui al suelo/fui a negro/quede inconsciente/quede sin
