@@ -36,6 +36,9 @@ const namesOf = (file: ClientFile): string[] => activityPaths(file).map(({ name 
 const wasAsked = ({ asked, dues }: ClientFile): boolean =>
   asked.some((row) => row.ask === 'activities') || dues.some((due) => due.kind === 'activities')
 
+/** An answer of today may still be put right. */
+const answeredToday = ({ file, today }: Draft): boolean => file.activities.at(-1)?.day === today
+
 /** Every two weeks, after a check-in; never while the ordinary day is stopped. */
 export function activitiesQuestion(draft: Draft, day: Day): Question | null {
   const { file, texts } = draft
@@ -91,7 +94,8 @@ const scoreOf = (text: string): number | null => {
 /** "rowing 5, sitting 3" after the question: true where the line was that and nothing else. */
 export function answersActivities(draft: Draft, text: string): boolean {
   const { file, client } = draft
-  if (!wasAsked(file) || statusOf(file) !== 'active' || isPressing(file)) return false
+  if (!(wasAsked(file) || answeredToday(draft)) || statusOf(file) !== 'active' || isPressing(file))
+    return false
   if (screen(text, client.language).signs.length > 0) return false
   const scores = namedScores(text, namesOf(file)) ?? bareScores(draft, text)
   if (!scores) return false

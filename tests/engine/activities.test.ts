@@ -32,10 +32,25 @@ describe('the activities that matter', () => {
     expect(told.map((message) => message.kind)).toEqual(['receipt'])
     expect(told[0]?.text).toContain('rowing 7 → 4, sitting 5 → 3')
     expect(await scores()).toEqual([{ rowing: 4, sitting: 3 }])
+    await practice.say('heron', 'rowing 5', { edits: 'message-1' })
+    expect(await scores()).toEqual([{ rowing: 5, sitting: 3 }])
     await checkIn(27)
     expect(asked()).toBe(1)
     await checkIn(28)
     expect(asked()).toBe(2)
+  })
+
+  it('are asked of somebody who answers in words without a list of numbers', async () => {
+    await practice.enrol('heron', {}, TWO)
+    await practice.store.store.transaction(async (tx) => {
+      const { client } = (await tx.clientByRef('guild-1', 'heron'))!
+      await tx.apply({ changes: [{ put: 'client', row: { ...client, wordsOnly: true } }], postings: [] })
+    })
+    await checkIn(14)
+    expect(last()).toMatchObject({ asks: 'activities', buttons: [] })
+    expect(last().text).not.toContain('1: ')
+    await practice.say('heron', 'row 4, sitting 3')
+    expect(await scores()).toEqual([{ rowing: 4, sitting: 3 }])
   })
 
   it('are answered in a form as well, and by bare numbers once the day is told', async () => {
