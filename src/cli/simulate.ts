@@ -27,7 +27,8 @@ Runs the rules over made-up diaries of pain and reach. The same numbers give the
               {"pain": {"k": 1, "h": 3.25, "need": 10}, "reach": {"k": 0.5, "h": 1.5, "need": 6}, "usual": {"days": 21, "gap": 5}}
 Rows: "alarms" (reach-spread and pain-up together), each rule that pain and reach alone can set off, "weekly-word"
 (share of stable weeks with a wrong word, the more frequent way) and "coach" (messages to the coach per client-month
-besides the digest, on stable diaries, and what they are about).
+besides the digest, on stable diaries, and what they are about; a met gate, a plateau and other notes wait for the
+digest and bring none, and what hangs on sessions or signs is not in these diaries).
 falseAlarms: episodes per client-month of 30.4 days; a word of getting better is none on improving diaries.
 detect: days from the onset to the first alarm (median, null where half are not seen
 in 28 days) and the share within 7 days.`
