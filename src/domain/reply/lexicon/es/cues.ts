@@ -20,7 +20,7 @@ const places = {
   above:
     'encima de, justo encima de, por encima de, justo por encima de, un poco por encima de, arriba de, justo arriba de, un poco arriba de',
   below: 'debajo de, por debajo de, abajo de, mas abajo de, bajo',
-  just: 'justo debajo de, justo por debajo de, justo abajo de, un poco debajo de, un poco por debajo de, un poco abajo de',
+  just: 'justo debajo de, justo por debajo de, justo abajo de, un poco debajo de, tantito abajo de, tantito debajo de, un poco por debajo de, un poco abajo de',
   beyond: 'mas alla de, pasada, pasado, pasando',
   partOf: `
     detras de, detras del, detras, parte de, parte de atras de, parte de atras del, parte trasera, parte
@@ -60,7 +60,7 @@ const doing = {
   `,
   missed: 'me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
   vagueCount: `
-    media sesion, algunas, algunos, alguna, un par, un par de, varias, casi todas, casi todo, casi todos, la
+    media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par, un par de, varias, casi todas, casi todo, casi todos, la
     mayoria, parte, una parte, en parte, unas cuantas, unas pocas, pocas, no todas, no todo, no hice todas,
     no hice las dos, no pude hacer las dos, no pude hacer todas, no pude con todas, no termine, no acabe, la
     primera, la segunda, la ultima, la de la manana, la de la tarde, la de la noche, lo que pude, hice lo que
@@ -70,12 +70,12 @@ const doing = {
   notYet:
     'todavia no, aun no, me falta, me faltan, todavia me falta, aun me falta, falta, faltan, por hacer, pendiente, pendientes, quedan, me quedan, me queda, queda',
   session: `
-    sesion, sesiones, veces, vez, tanda, tandas, entrenamiento, entrenamientos, rutina, rutinas, entrenos,
+    sesion, sesiones, sesioncita, sesioncitas, sesones, veces, vez, tanda, tandas, entrenamiento, entrenamientos, rutina, rutinas, entrenos,
     entreno, ejercicios, practicas, ses, rondas, ronda, de ellas, de las dos, de las tres, sesiones hechas,
     sesiones completadas, seciones, secion, sesions
   `,
-  did: 'hice, he hecho, hicimos, hise, ice, hago, logre, pude hacer, consegui hacer, consegui, complete, he completado, termine, acabe, realice, solo hice, hice solo',
-  done: 'hecha, hechas, hecho, hechos, completada, completadas, completado, terminadas, terminada, listas, lista, cumplidas, realizadas',
+  did: 'hice, echo, eche, he hecho, hicimos, hise, ice, hago, logre, pude hacer, consegui hacer, consegui, complete, he completado, termine, acabe, realice, solo hice, hice solo',
+  done: 'hecha, echas, echa, echos, hechas, hecho, hechos, completada, completadas, completado, terminadas, terminada, listas, lista, cumplidas, realizadas',
   sessionLetter: 's, x',
 } satisfies Partial<Cues>
 
@@ -94,11 +94,11 @@ const feeling = {
     nulo, indoloro, sin dolor hoy, no me duele mas, no senti dolor, ya no duele, ya no me duele
   `,
   noSymptoms:
-    'sin sintomas, ningun sintoma, no tengo sintomas, sin ningun sintoma, no me duele en ningun lado, sin dolor en ningun lado, sin dolor en ningun sitio, no me duele en ningun sitio, no hay sintomas',
+    'sin sintomas, ningun sintoma, no tengo sintomas, sin ningun sintoma, no me duele en ningun lado, sin dolor en ningun lado, sin dolor en ningun sitio, no me duele en ningun sitio, sin molestias en ninguna parte, sin dolor en ninguna parte, no hay sintomas',
   painVague: `
     fuerte, leve, leves, suave, mucho dolor, poco dolor, un poco de dolor, algo de dolor,
     bastante dolor, moderado, horrible, terrible, insoportable, fatal, mal, me duele un poco, me
-    duele mucho, me duele bastante, me duele algo, duele un poco, duele mucho, duele bastante, regular,
+    duele mucho, me duele bastante, me duele algo, duele un poco, duele mucho, duele un monton, me duele un monton, duele bastante, regular,
     tolerable, soportable, intenso, agudo, ligero, dolorido, dolorida, rigido, rigida, tieso, tiesa, casi sin
     dolor, apenas dolor, apenas duele, apenas me duele, tremendo, brutal, no mucho dolor, poquito
   `,
