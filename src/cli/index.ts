@@ -19,6 +19,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
     about: 'what today’s reader would read differently of a client',
     load: () => import('./reread.ts'),
   },
+  report: { about: 'the one-page report for a clinician, as PDF or PNG', load: () => import('./report.ts') },
   simulate: { about: 'synthetic diaries through the rules', load: () => import('./simulate.ts') },
   ladder: { about: 'check and show a practice’s own ladders', load: () => import('./ladder.ts') },
   play: { about: 'play a scenario through the whole program', load: () => import('./play.ts') },
@@ -40,10 +41,25 @@ function drained(): Promise<void> {
   return draining
 }
 
+/** Lines go out together: at the end of the turn, or once they are many. A write for each costs more than reading it. */
+const MOST_TOGETHER = 200
+let lines: string[] = []
+function flush(): void {
+  if (lines.length === 0) return
+  process.stdout.write(`${lines.join('\n')}\n`)
+  lines = []
+}
+
+function out(line: string): void | Promise<void> {
+  if (lines.push(line) === 1) setImmediate(flush)
+  if (lines.length >= MOST_TOGETHER) flush()
+  // without the wait, a slow reader would let unread lines pile up in memory
+  return process.stdout.writableNeedDrain ? drained() : undefined
+}
+
 const io: Io = {
   stdin: process.stdin,
-  // without the wait, a slow reader would let unread lines pile up in memory
-  out: (line) => (process.stdout.write(`${line}\n`) ? undefined : drained()),
+  out,
   err: (line) => void process.stderr.write(`${line}\n`),
 }
 

@@ -163,13 +163,24 @@ const allOf: Join = (items, at) => {
 
 /** Each pass sees what the one before has joined. */
 const passesOf = (language: Language): readonly (readonly Join[])[] => [
-  [glued, decimal, decimalComma, andHalf],
+  [glued, decimal, decimalComma, andHalf, rowOfSessions(language)],
   [shareOfThing, timesDone, outstanding, foreign, atHour],
   [hourOfThing],
   [outOfNamed, ofAll, outOf],
   [change, changeBack, range],
   [bound, allOf, counted(language)],
 ]
+
+const passesBefore = new WeakMap<Language, ReturnType<typeof passesOf>>()
+
+/** Put together once a language. */
+function passes(language: Language): ReturnType<typeof passesOf> {
+  const before = passesBefore.get(language)
+  if (before) return before
+  const made = passesOf(language)
+  passesBefore.set(language, made)
+  return made
+}
 
 /** "2 de 2" counts out of two; in "dolor de 4" the same word is small. */
 function settleOf(items: readonly Item[]): void {
@@ -184,11 +195,7 @@ export function joinNumbers(items: readonly Item[], planned: number, language: L
   settleHomophones(items, language)
   if (!items.some(isNum)) return [...items]
   const commas = language.decimalComma ? rewrite(items, [commaAlways], planned) : items
-  const read = rewrite(commas, [rowOfSessions(language)], planned)
-  const joined = passesOf(language).reduce<readonly Item[]>(
-    (all, rules) => rewrite(all, rules, planned),
-    read,
-  ) as Item[]
+  const joined = [...passes(language).reduce((all, rules) => rewrite(all, rules, planned), commas)]
   setNamedApart(joined)
   settleOrder(joined, planned + EXTRA_SESSIONS)
   return joined

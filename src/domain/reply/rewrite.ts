@@ -32,16 +32,18 @@ const OPENS = new Set<Item['cue']>([
 const opens = (items: readonly Item[], at: number): boolean =>
   OPENS.has(items[at]!.cue) || (items[at + 1]?.cue === 'num' && items[at + 1]!.tight)
 
-/** One pass from left to right; the first rule that fits wins. */
-export function rewrite(items: readonly Item[], joins: readonly Join[], planned: number): Item[] {
-  const out: Item[] = []
+/** One pass from left to right; the first rule that fits wins. What no rule touches is given back as it is. */
+export function rewrite(items: readonly Item[], joins: readonly Join[], planned: number): readonly Item[] {
+  let out: Item[] | null = null
   for (let at = 0; at < items.length; ) {
     const hit = opens(items, at) ? firstHit(items, at, joins, planned) : null
-    if (hit) out.push(...hit[1])
-    else out.push(items[at]!)
+    if (hit) {
+      out ??= items.slice(0, at)
+      out.push(...hit[1])
+    } else out?.push(items[at]!)
     at += hit ? hit[0] : 1
   }
-  return out
+  return out ?? items
 }
 
 function firstHit(
