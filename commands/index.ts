@@ -26,6 +26,7 @@ import { planHistory } from './plan-history.ts'
 import { proposals } from './proposals.ts'
 import { questions } from './questions.ts'
 import { release } from './release.ts'
+import { report } from './report.ts'
 import { resume } from './resume.ts'
 import { resumeClient } from './resume-client.ts'
 import { roster } from './roster.ts'
@@ -63,6 +64,7 @@ export const commands: readonly ChatCommand[] = [
   proposals,
   questions,
   release,
+  report,
   resume,
   resumeClient,
   roster,

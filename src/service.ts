@@ -8,13 +8,11 @@ import type { OnSent } from './chat/delivery.ts'
 import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
 import { safeError } from './chat/safe-error.ts'
-import type { Weeks } from './domain/digest/weeks.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
 import { LADDERS, type Ladder } from './domain/ladder/ladders.ts'
+import { draw, drawFile } from './drawing.ts'
 import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
-import type { Picture } from './engine/message.ts'
-import { drawWeeks } from './picture/index.ts'
 import { type OpenStore, openStore } from './store/open.ts'
 import { textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
@@ -62,7 +60,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     engine,
     dues: store.dues,
     outbox: store.outbox,
-    courier: createCourier({ rest: client.rest, draw, log }),
+    courier: createCourier({ rest: client.rest, draw, drawFile, log }),
     now,
     onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),
     ...(parts.onSent ? { onSent: parts.onSent } : {}),
@@ -79,6 +77,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
       aliases: (actor) => aliases(store, actor),
       knownDms: () => store.directs(),
       draw,
+      drawFile,
       texts: texts.chat,
       log,
       ...(parts.lost ? { lost: parts.lost } : {}),
@@ -128,10 +127,6 @@ async function stop(chat: Chat, bot: Bot, store: OpenStore): Promise<void> {
   await Promise.all([chat.close(), within(bot.idle(), LAST_WORK_MS, undefined)])
   await store.close()
 }
-
-/** A client's weeks as the digest shows them. */
-export const draw = async ({ facts }: Picture): Promise<{ svg: string; png: Uint8Array }> =>
-  drawWeeks(facts as Weeks, { theme: 'light', words: textsFor('en').digest.picture })
 
 /** The aliases that a coach may see while typing; nobody else sees any. */
 async function aliases(

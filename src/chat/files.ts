@@ -1,6 +1,6 @@
 import type { RawFile } from 'discord.js'
 import type { Logger } from 'pino'
-import type { Attached, Message, Picture } from '../engine/message.ts'
+import type { Attached, Drawn, Message, Picture } from '../engine/message.ts'
 import { cut } from './cut.ts'
 import { safeError } from './safe-error.ts'
 
@@ -12,6 +12,7 @@ const BYTES_A_MESSAGE = 24 * 2 ** 20
 const ALT_MOST = 1024
 
 export type Draw = (picture: Picture) => Promise<{ png: Uint8Array }>
+export type DrawFile = (file: Drawn) => Promise<Uint8Array>
 
 /** A file with its bytes, ready to be sent. */
 export interface Sendable {
@@ -24,12 +25,14 @@ export interface Sendable {
 
 export interface FileParts {
   readonly draw: Draw
+  readonly drawFile: DrawFile
   readonly log: Logger
 }
 
 const CONTENT_TYPES: Readonly<Record<string, string>> = {
   csv: 'text/csv',
   json: 'application/json',
+  pdf: 'application/pdf',
   png: 'image/png',
 }
 
@@ -42,8 +45,9 @@ export async function filesOf(
   { picture, files }: Pick<Message, 'picture' | 'files'>,
   parts: FileParts,
 ): Promise<Sendable[][]> {
-  const drawn = picture ? await drawnOf(picture, parts) : []
-  return groupsOf([...drawn, ...files.map(written)])
+  const sendables = picture ? await drawnOf(picture, parts) : []
+  for (const file of files) sendables.push(...(await made(file, parts)))
+  return groupsOf(sendables)
 }
 
 /** The drawn picture; none where it cannot be drawn, as the words of the message hold the same facts. */
@@ -57,7 +61,16 @@ async function drawnOf(picture: Picture, { draw, log }: FileParts): Promise<Send
   }
 }
 
-const written = ({ name, text }: Attached): Sendable => sendable(name, Buffer.from(text, 'utf8'), null)
+/** The file with its bytes; none where it cannot be drawn, so that the words arrive and tell what was meant. */
+async function made(file: Attached, { drawFile, log }: FileParts): Promise<Sendable[]> {
+  if ('text' in file) return [sendable(file.name, Buffer.from(file.text, 'utf8'), null)]
+  try {
+    return [sendable(file.name, Buffer.from(await drawFile(file)), null)]
+  } catch (error) {
+    log.error({ error: safeError(error) }, 'a file could not be drawn; its message goes without it')
+    return []
+  }
+}
 
 function sendable(name: string, data: Buffer, description: string | null): Sendable {
   if (data.length > BYTES_A_FILE)

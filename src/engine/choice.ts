@@ -16,6 +16,7 @@ import type { ClientFile, Handled, Tx } from './ports.ts'
 import { backToScreening } from './press.ts'
 import { trail } from './record.ts'
 import { recordPage, recordWish } from './record-page.ts'
+import { postReport } from './report.ts'
 import type { OutboxRow } from './rows.ts'
 import { screeningForm } from './screening.ts'
 import { keepChoices } from './shown.ts'
@@ -61,7 +62,9 @@ async function byCoach(tx: Tx, draft: Draft, row: OutboxRow, event: Choice | For
   const answer =
     event.act.do === 'record'
       ? await recordPage(tx, draft, recordWish(event.act), !only)
-      : pressedByCoach(draft, row, event)
+      : event.act.do === 'report'
+        ? await postReport(tx, draft, true)
+        : pressedByCoach(draft, row, event)
   await commit(tx, draft)
   if (!answer) return NOTHING
   const to = { practice: draft.file.practice, clientId: draft.client.id, cause: event.id, now: draft.now }

@@ -13,6 +13,7 @@ import {
 import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
 import type { Act, Button, Choices } from './message.ts'
+import { reportButton } from './report.ts'
 import type { CheckInRow, DecisionRow } from './rows.ts'
 import { assessOn } from './watch.ts'
 
@@ -66,7 +67,16 @@ function taken(draft: Draft, wish: Wish): DecisionSaid {
   const started = decide(draft, wish)
   const { decision, ladder, by, reason, shown = false } = wish
   const facts = { ref: draft.client.ref, decision, ladder, by, reason, started }
-  return said(draft.forCoach.decisions.decided({ ...facts, shown: shown && reason !== '' }))
+  const told = said(draft.forCoach.decisions.decided({ ...facts, shown: shown && reason !== '' }))
+  return decision === 'refer' ? { ...told, choices: afterReferral(draft) } : told
+}
+
+/** Whoever refers somebody has something to hand over; the reasons and the record stay in reach. */
+function afterReferral(draft: Draft): Choices {
+  const stay = decisionButtons(draft, assessOn(draft, draft.today)).filter(
+    ({ name }) => name === 'why' || name === 'record',
+  )
+  return { buttons: [reportButton(draft), ...stay], pick: null }
 }
 
 /** What the message showed: as of which day, and when it was written (not known of old messages). */

@@ -78,15 +78,24 @@ export interface Picture {
   /** File name without ending. */
   readonly name: string
   readonly alt: string
-  /** A `Weeks` of domain/digest. */
+  /** The page for a clinician; left out: a client's weeks. */
+  readonly draw?: 'report'
+  /** A `Weeks` of domain/digest, or a `DrawnReport`. */
   readonly facts: unknown
 }
 
-/** A file that goes with a message, its text as it is known now. */
-export interface Attached {
-  /** With its ending: "heron.csv". */
+/** A file that goes with a message, under its name with the ending: "heron.csv". */
+export type Attached = Written | Drawn
+/** Its text as it is known now. */
+export interface Written {
   readonly name: string
   readonly text: string
+}
+/** Facts from which it is drawn at delivery: a `DrawnReport`. */
+export interface Drawn {
+  readonly name: string
+  readonly draw: 'report'
+  readonly facts: unknown
 }
 
 export type Address =

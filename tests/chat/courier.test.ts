@@ -13,6 +13,8 @@ const refused = (status: number, code: number): DiscordAPIError =>
     files: undefined,
   })
 
+const drawFile = async () => new Uint8Array([2])
+
 function setUp(answer: (path: string, n: number) => Error | null = () => null) {
   const rest = new REST()
   const posts: { path: string; body: Record<string, unknown>; files: number }[] = []
@@ -23,7 +25,7 @@ function setUp(answer: (path: string, n: number) => Error | null = () => null) {
     return { id: `${posts.length}` }
   }
   const draw = async () => ({ png: new Uint8Array([1]) })
-  return { posts, rest, courier: createCourier({ rest, draw, log: pino({ enabled: false }) }) }
+  return { posts, rest, courier: createCourier({ rest, draw, drawFile, log: pino({ enabled: false }) }) }
 }
 
 describe('the courier', () => {
@@ -56,7 +58,7 @@ describe('the courier', () => {
     const draw = async () => {
       throw new Error('no font')
     }
-    const courier = createCourier({ rest, draw, log: pino({ enabled: false }) })
+    const courier = createCourier({ rest, draw, drawFile, log: pino({ enabled: false }) })
     const picture = { name: 'heron', alt: 'pain fell', facts: {} }
     await courier.deliver(row({ body: message({ address: { to: 'coach', channel: '9' }, picture }) }))
     expect(posts[0]).toMatchObject({ files: 0 })
@@ -81,6 +83,19 @@ describe('files of a message', () => {
       { id: '1', filename: 'heron-0.csv' },
       ...files(8).map(() => ({})),
     ])
+  })
+
+  it('are drawn at delivery where they are facts, and left out where they cannot be', async () => {
+    const { rest, courier, posts } = setUp()
+    const drawn: Attached = { name: 'report-heron.pdf', draw: 'report', facts: {} }
+    await courier.deliver(toCoach([drawn, ...files(1)]))
+    const broken = async () => {
+      throw new Error('no font')
+    }
+    const log = pino({ enabled: false })
+    const other = createCourier({ rest, draw: broken, drawFile: broken, log })
+    await other.deliver(toCoach([drawn, ...files(1)]))
+    expect(posts.map((post) => post.files)).toEqual([2, 1])
   })
 
   it('are split where a request would be too big', async () => {

@@ -17,6 +17,7 @@ async function logIn(token: string, api: string): Promise<string | null> {
     aliases: async () => [],
     knownDms: async () => [],
     draw: async () => ({ png: new Uint8Array() }),
+    drawFile: async () => new Uint8Array(),
     texts,
     log: pino({ enabled: false }),
   }

@@ -101,7 +101,12 @@ export async function setStage(context: TestContext): Promise<Stage> {
       engine: { handle },
       dues: { dueBy: async () => [], nextDue: async () => null },
       outbox: fakeOutbox(rows),
-      courier: createCourier({ rest: client.rest, draw: async () => ({ png: PNG }), log }),
+      courier: createCourier({
+        rest: client.rest,
+        draw: async () => ({ png: PNG }),
+        drawFile: async () => PNG,
+        log,
+      }),
       now: () => new Date(),
     })
     const chat = await connect({
@@ -112,6 +117,7 @@ export async function setStage(context: TestContext): Promise<Stage> {
       aliases: async (actor) => (actor.roles.includes(coachRole) ? ['dipper', 'heron', 'sheron'] : []),
       knownDms: async () => knownDms,
       draw: async () => ({ png: PNG }),
+      drawFile: async () => PNG,
       texts,
       log,
     })

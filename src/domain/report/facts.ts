@@ -5,7 +5,7 @@ import type { RungFact, Standing } from '../digest/facts.ts'
 import type { Weeks } from '../digest/weeks.ts'
 import type { LadderId, RungChange } from '../ladder/plan.ts'
 import type { Reach } from '../reach.ts'
-import type { Direction, HistoryDecision } from '../rules/assessment.ts'
+import type { Direction } from '../rules/assessment.ts'
 import type { SignId } from '../signs/catalogue.ts'
 
 /** What was told before any plan, as far as a clinician needs it; null where it was not answered. */
@@ -65,7 +65,7 @@ export type Event =
   | {
       readonly kind: 'decision'
       readonly day: Day
-      readonly decision: HistoryDecision['decision']
+      readonly decision: 'advance' | 'hold' | 'ease-back' | 'refer' | 'stop'
       readonly ladder: LadderId | null
       readonly reason: string
     }
@@ -82,6 +82,8 @@ export type Event =
       readonly why: 'lock' | 'park' | 'pause'
       /** Last day; null: still so. */
       readonly until: Day | null
+      /** Whose word ended it, where that was a clinician's. */
+      readonly by: string | null
     }
 
 /** The facts of the one-page report for a clinician. Nothing in it is prose; it survives JSON unchanged. */

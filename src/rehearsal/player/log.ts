@@ -90,6 +90,11 @@ export class Log {
     this.answers = []
   }
 
+  /** Resolves when every picture and file so far lies in the folder. */
+  written(): Promise<void> {
+    return this.shelf.written()
+  }
+
   private sent(row: OutboxRow): void {
     const to = recipient(row.body.address, (user) => this.nameOf(user))
     this.parts.board.add(to, row)

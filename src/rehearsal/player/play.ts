@@ -55,6 +55,7 @@ export async function play({ script, clock, folder, stage: make }: PlayParts): P
       log.settle()
     }
     log.settle()
+    await log.written()
   }
   return { stage, log }
 }

@@ -2,11 +2,9 @@ import { createHash } from 'node:crypto'
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join, parse } from 'node:path'
 import type { Care } from '../../domain/care.ts'
-import type { Weeks } from '../../domain/digest/weeks.ts'
 import { dayAt, timeAt } from '../../domain/local-time.ts'
+import { draw, drawFile } from '../../drawing.ts'
 import type { Address, Attached, Message, MessageKind, Picture } from '../../engine/message.ts'
-import { drawWeeks } from '../../picture/index.ts'
-import { textsFor } from '../../text/index.ts'
 
 /** One message as it reached somebody; the order of the keys is that of the output. */
 export interface Delivered {
@@ -59,26 +57,34 @@ export function delivered(at: Date, to: string, zone: string, said: Said, pictur
 export const recipient = (address: Address, who: (user: string) => string | null): string =>
   address.to === 'client' ? `client:${who(address.user) ?? address.user}` : address.to
 
-/** Keeps pictures and files of messages in a folder; another one under the same name gets a number. */
+/**
+ * Keeps pictures and files of messages in a folder, each under a path that is known at once; another one under the
+ * same name gets a number.
+ */
 export function shelf(folder: string) {
   const kept = new Map<string, string>()
-  const keep = (name: string, data: Uint8Array): string => {
-    const hash = createHash('sha256').update(data).digest('hex')
+  let drawing: Promise<void> = Promise.resolve()
+  const keep = (name: string, made: unknown, bytes: () => Promise<Uint8Array>): string => {
+    const hash = createHash('sha256').update(JSON.stringify(made)).digest('hex')
     const { name: stem, ext } = parse(name)
     let free = name
     for (let n = 2; kept.has(free) && kept.get(free) !== hash; n += 1) free = `${stem}-${n}${ext}`
-    if (!kept.has(free)) {
+    if (kept.has(free)) return free
+    kept.set(free, hash)
+    drawing = drawing.then(async () => {
       mkdirSync(folder, { recursive: true })
-      writeFileSync(join(folder, free), data)
-      kept.set(free, hash)
-    }
+      writeFileSync(join(folder, free), await bytes())
+    })
     return free
   }
   return {
-    picture({ name, facts }: Picture): string {
-      const words = textsFor('en').digest.picture
-      return keep(`${name}.png`, drawWeeks(facts as Weeks, { theme: 'light', words }).png)
-    },
-    file: ({ name, text }: Attached): string => keep(name, Buffer.from(text, 'utf8')),
+    picture: (picture: Picture): string =>
+      keep(`${picture.name}.png`, picture.facts, async () => (await draw(picture)).png),
+    file: (file: Attached): string =>
+      keep(file.name, file, async () =>
+        'text' in file ? Buffer.from(file.text, 'utf8') : await drawFile(file),
+      ),
+    /** Resolves when all of them are drawn and written. */
+    written: (): Promise<void> => drawing,
   }
 }

@@ -14,6 +14,7 @@ import { proposals } from './proposals.ts'
 import { questions, questionsForCoach } from './questions.ts'
 import { record } from './record.ts'
 import { rehearsal } from './rehearsal.ts'
+import { report } from './report.ts'
 import { roster } from './roster.ts'
 import { ruleTexts } from './rules.ts'
 import { SIGN_WORDS } from './signs.ts'
@@ -37,6 +38,7 @@ export const en = {
   decisions,
   roster,
   record,
+  report,
   access,
   chat,
   signs: SIGN_WORDS,

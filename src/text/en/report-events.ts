@@ -1,9 +1,15 @@
 import type { Event } from '../../domain/report/facts.ts'
 import type { Item } from '../../domain/report/page.ts'
 import { ladderName } from './digest.ts'
-import { fullDate, oneLine } from './report-words.ts'
+import { fullDate, oneLine, who } from './report-words.ts'
 
-const DECIDED = { advance: 'advanced', hold: 'held', 'ease-back': 'eased back', refer: 'referred' } as const
+const DECIDED = {
+  advance: 'advanced',
+  hold: 'held',
+  'ease-back': 'eased back',
+  refer: 'referred',
+  stop: 'stopped the drills',
+} as const
 const CHANGED = {
   plan: 'plan changed',
   advance: 'advanced',
@@ -38,5 +44,5 @@ function eventWords(event: Event): string {
       : event.until === event.day
         ? ''
         : ` until ${fullDate(event.until, false)}`
-  return `${STOPPED[event.why]}${until}`
+  return `${STOPPED[event.why]}${until}${event.by === null ? '' : ` (${who(event.by)})`}`
 }

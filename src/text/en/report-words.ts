@@ -1,4 +1,4 @@
-import type { Day } from '../../domain/day.ts'
+import { type Day, isDay } from '../../domain/day.ts'
 import { date } from './digest.ts'
 
 /** "Thu 12 Mar 2026"; without its year in a table. */
@@ -16,4 +16,12 @@ export function oneLine(words: string, most: number): string {
         .join('')
         .trimEnd()}…`
     : letters.join('')
+}
+
+/** "emergency physician, 2026-03-13" with the date as it is read; platform ids are nobody's business here. */
+export function who(by: string): string {
+  const named = by.replace(/ \(<@\d+>\)$/, '').replace(/<@\d+>/g, 'the coach')
+  const at = named.lastIndexOf(', ')
+  const day = named.slice(at + 2)
+  return oneLine(at > 0 && isDay(day) ? `${named.slice(0, at)}, ${fullDate(day)}` : named, 90)
 }

@@ -4,7 +4,7 @@ import type { Item, ListBlock, Page, TableBlock } from '../../domain/report/page
 import { DIRECTION, ladderName, REACH } from './digest.ts'
 import { screening } from './enrol.ts'
 import { eventItem } from './report-events.ts'
-import { count, fullDate, oneLine } from './report-words.ts'
+import { count, fullDate, oneLine, who } from './report-words.ts'
 import { SIGN_WORDS } from './signs.ts'
 import { words } from './words.ts'
 
@@ -124,15 +124,6 @@ function cameOf({ state, ended, by }: SignRow): string {
   if (state === 'denied') return `Asked about, and answered with no${on}.`
   const whom = by === null ? '' : ` (${who(by)})`
   return state === 'cleared' ? `Cleared${on}${whom}.` : `Noted by the coach${on}.`
-}
-
-/** "emergency physician, 2026-03-13" with the date as it is read; platform ids are nobody's business here. */
-function who(by: string): string {
-  const [name = '', day] = by.replace(/<@\d+>/g, 'the coach').split(', ')
-  return oneLine(
-    day === undefined || !isDay(day) ? by.replace(/<@\d+>/g, 'the coach') : `${name}, seen ${fullDate(day)}`,
-    90,
-  )
 }
 
 function told({ told }: ReportFacts): Item[] {

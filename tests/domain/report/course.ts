@@ -90,7 +90,7 @@ export function course(days: number, given: Partial<Course> = {}): Course {
       { day: day(32), ladder: 'extension', from: 2, to: 1, why: 'clearance' },
       { day: day(32), ladder: 'glide', from: 2, to: 1, why: 'clearance' },
     ],
-    stops: [{ kind: 'stop', day: day(30), why: 'lock', until: day(32) }],
+    stops: [{ kind: 'stop', day: day(30), why: 'lock', until: day(32), by: null }],
     rungs: [
       { ladder: 'extension', rung: 2, last: 3, resting: false },
       { ladder: 'glide', rung: 1, last: 2, resting: true },

@@ -1,0 +1,22 @@
+import type { Weeks } from './domain/digest/weeks.ts'
+import type { Drawn, Picture } from './engine/message.ts'
+import type { DrawnReport } from './engine/report.ts'
+import { drawWeeks } from './picture/index.ts'
+import { drawReportPdf, drawReportPng } from './picture/report/index.ts'
+import { textsFor } from './text/index.ts'
+
+/** The picture of a message, drawn from its facts: a client's weeks, or the page for a clinician. */
+export async function draw({ draw, facts }: Picture): Promise<{ png: Uint8Array }> {
+  if (draw === 'report') return { png: await drawReportPng(...pageOf(facts as DrawnReport)) }
+  return drawWeeks(facts as Weeks, { theme: 'light', words: textsFor('en').digest.picture })
+}
+
+/** A file of a message, drawn from its facts: the page for a clinician as a PDF. */
+export const drawFile = ({ facts }: Drawn): Promise<Uint8Array> =>
+  drawReportPdf(...pageOf(facts as DrawnReport))
+
+/** The page in words, and with what it is drawn. */
+export function pageOf({ language, facts }: DrawnReport): Parameters<typeof drawReportPng> {
+  const { report, digest } = textsFor(language)
+  return [report.page(facts), { words: digest.picture, language, made: facts.made }]
+}
