@@ -1,5 +1,5 @@
 import type { Day } from '../domain/day.ts'
-import { activitiesFilled } from './activities.ts'
+import { activitiesFilled } from './activities-answer.ts'
 import { plain } from './answer.ts'
 import { afterPress } from './check-in.ts'
 import { applyAct } from './client-acts.ts'

@@ -100,6 +100,8 @@ function afterValues(draft: Draft, row: CheckInRow): Question | null {
   const { day } = row
   if (shouldAskSigns(draft, day)) return routineSigns(texts, day)
   const asksHere = day === lastAnswered(draft.file) && !openHold(draft.file, 'park') && !isStopped(draft.file)
+  const overdue = asksHere ? activitiesQuestion(draft, day, true) : null
+  if (overdue) return overdue
   const comfort = asksHere && row.comfort === null ? assessOn(draft, day).comfortOf : null
   if (comfort && !refusedLately(draft, day))
     return yesNoQuestion(texts, 'comfort', day, texts.client.askComfort(comfort.ladder, comfort.rung))

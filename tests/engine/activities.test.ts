@@ -40,6 +40,16 @@ describe('the activities that matter', () => {
     expect(asked()).toBe(2)
   })
 
+  it('are no sessions where they are told unasked, and a zone stays a zone', async () => {
+    await practice.enrol('heron', {}, { activities: 'rowing 7, knee 5' })
+    await checkIn(1, 'rowing 4')
+    expect((await practice.file('heron')).checkIns).toEqual([])
+    expect(await scores()).toEqual([{ rowing: 4 }])
+    await practice.say('heron', 'knee 4')
+    expect((await practice.file('heron')).checkIns.at(-1)).toMatchObject({ reach: 'knee', pain: 4 })
+    expect(await scores()).toHaveLength(1)
+  })
+
   it('are asked of somebody who answers in words without a list of numbers', async () => {
     await practice.enrol('heron', {}, TWO)
     await practice.store.store.transaction(async (tx) => {
