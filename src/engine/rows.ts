@@ -3,8 +3,8 @@ import type { Denied, Side } from '../domain/checkin.ts'
 import type { Day } from '../domain/day.ts'
 import type { GateSettings } from '../domain/ladder/plan.ts'
 import type { Reach } from '../domain/reach.ts'
-import type { Figures, Level, Proposal, RuleId } from '../domain/rules/assessment.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
+import type { DecisionRow, FlagRow, HoldRow, SignRow } from './standing-rows.ts'
 import type {
   ActivityRow,
   AlertRow,
@@ -17,6 +17,7 @@ import type {
   QuestionRow,
 } from './work-rows.ts'
 
+export type { DecisionRow, FlagRow, HoldRow, SignRow } from './standing-rows.ts'
 export type {
   ActivityRow,
   AlertRow,
@@ -171,62 +172,6 @@ export interface VersionRow {
   /** What was understood, and by which lexicon. */
   reading: Record<string, unknown>
   lexicon: string
-}
-
-export interface SignRow {
-  id: string
-  clientId: string
-  sign: SignId
-  care: Care
-  state: 'asked' | 'open' | 'denied' | 'cleared' | 'noted'
-  day: Day
-  at: Date
-  words: string
-  /** Instant at which an unanswered question counts as yes. */
-  until: Date | null
-  endedAt: Date | null
-  /** Who ended it: the client's no, the clinician named by the coach, the coach who noted it. */
-  endedBy: string | null
-}
-
-/** What stands between a client and the ordinary day; each ends only by its own way. */
-export interface HoldRow {
-  id: string
-  clientId: string
-  kind: 'lock' | 'park' | 'pause' | 'rest'
-  /** The resting ladder. */
-  ladder: string | null
-  reason: string
-  by: string
-  at: Date
-  day: Day
-  endedAt: Date | null
-  endedBy: string | null
-}
-
-export interface FlagRow {
-  id: string
-  clientId: string
-  rule: RuleId
-  level: Level
-  day: Day
-  figures: Figures
-  openedAt: Date
-  closedAt: Date | null
-}
-
-export interface DecisionRow {
-  id: string
-  clientId: string
-  at: Date
-  day: Day
-  by: string
-  decision: 'advance' | 'hold' | 'ease-back' | 'refer' | 'stop' | 'clear'
-  ladder: string | null
-  reason: string
-  /** What had been proposed, and by which rules. */
-  proposal: Proposal
-  rules: readonly RuleId[]
 }
 
 export interface Rows {
