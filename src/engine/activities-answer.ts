@@ -38,7 +38,7 @@ const scoreOf = (text: string): number | null => {
 export function answersActivities(draft: Draft, text: string): boolean {
   const { file, client } = draft
   if (namesOf(file).length === 0 || statusOf(file) !== 'active' || isPressing(file)) return false
-  if (!wasAsked(file) && tellsOfPain(draft, text)) return false
+  if (!wasAsked(file) && namesZone(draft, text)) return false
   if (screen(text, client.language).signs.length > 0) return false
   const scores = namedScores(text, namesOf(file), wasAsked(file)) ?? bareScores(draft, text)
   if (!scores) return false
@@ -47,11 +47,10 @@ export function answersActivities(draft: Draft, text: string): boolean {
   return true
 }
 
-/** An activity may be called like a zone: unasked, what a check-in would say is a check-in. */
-function tellsOfPain({ today, client }: Draft, text: string): boolean {
+/** An activity may be called like a zone: unasked, that is a check-in. The numbers beside the others say nothing. */
+function namesZone({ today, client }: Draft, text: string): boolean {
   const context = { planned: 2, today, promptDay: today, locale: client.language, asked: null }
-  const { reach, pain } = readReply(text, context)
-  return reach !== null || pain !== null
+  return readReply(text, context).reach !== null
 }
 
 function namedScores(text: string, names: readonly string[], short: boolean): Scores | null {

@@ -41,10 +41,11 @@ describe('the activities that matter', () => {
   })
 
   it('are no sessions where they are told unasked, and a zone stays a zone', async () => {
-    await practice.enrol('heron', {}, { activities: 'rowing 7, knee 5' })
+    await practice.enrol('heron', {}, { activities: 'rowing 7, knee 5, running 6' })
     await checkIn(1, 'rowing 4')
+    await practice.say('heron', 'rowing 4, running 2')
     expect((await practice.file('heron')).checkIns).toEqual([])
-    expect(await scores()).toEqual([{ rowing: 4 }])
+    expect(await scores()).toEqual([{ rowing: 4, running: 2 }])
     await practice.say('heron', 'knee 4')
     expect((await practice.file('heron')).checkIns.at(-1)).toMatchObject({ reach: 'knee', pain: 4 })
     expect(await scores()).toHaveLength(1)
