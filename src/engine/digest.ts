@@ -1,9 +1,10 @@
-import { addDays, WEEKDAYS, type Weekday, weekday } from '../domain/day.ts'
+import { addDays, type Day, WEEKDAYS, type Weekday, weekday } from '../domain/day.ts'
 import { rollCall } from '../domain/digest/attention.ts'
 import type { WeekFacts } from '../domain/digest/facts.ts'
 import { weeksOf } from '../domain/digest/weeks.ts'
 import { LADDERS } from '../domain/ladder/ladders.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
+import type { Desk } from './command.ts'
 import { courseLines } from './course-summary.ts'
 import { decisionButtons } from './decide.ts'
 import { Draft, NOBODY } from './draft.ts'
@@ -49,17 +50,32 @@ export function digest(
   const cards = files.filter(isOnTheRoll).map((file) => cardOf(file, now, { textsFor, ladders }, key))
   const day = dayAt(now, practice.zone)
   const facts = cards.map((card) => card.facts)
-  const roll = rollCall(facts)
-  const order = [...roll.needs, ...roll.move, ...roll.rest].map((entry) => entry.facts.ref)
-  const ranked = [...cards].sort((a, b) => order.indexOf(a.facts.ref) - order.indexOf(b.facts.ref))
   const overdue = openQuestions(files, now, 'overdue')
   const waiting = overdue.length > 0 ? texts.courseForCoach.openQuestions(overdue) : []
-  const pages = [...texts.digest.rollCall(roll, day), ...waiting]
   return [
-    ...pages.map((text, n) => rollCallPosting(practice, text, now, `${key}/${n}`)),
-    ...ranked.flatMap((card) => card.postings),
+    ...rollCallPostings({ practice, texts, now }, facts, day, key, waiting),
+    ...inOrder(cards).flatMap((card) => card.postings),
   ]
 }
+
+/** The cards of those who need the coach first, as the roll-call has them. */
+export function inOrder(cards: readonly Card[]): Card[] {
+  const roll = rollCall(cards.map((card) => card.facts))
+  const order = [...roll.needs, ...roll.move, ...roll.rest].map((entry) => entry.facts.ref)
+  return [...cards].sort((a, b) => order.indexOf(a.facts.ref) - order.indexOf(b.facts.ref))
+}
+
+/** The roll-call in as many messages as it needs, and what else is to be read before the cards. */
+export const rollCallPostings = (
+  { practice, texts, now }: Pick<Desk, 'practice' | 'texts' | 'now'>,
+  facts: readonly WeekFacts[],
+  day: Day,
+  key: string,
+  more: readonly string[] = [],
+): Posting[] =>
+  [...texts.digest.rollCall(rollCall(facts), day), ...more].map((text, n) =>
+    rollCallPosting(practice!, text, now, `${key}/${n}`),
+  )
 
 /** Everybody with a plan under way, and whoever has an urgent sign or alert open, however far they have come. */
 const isOnTheRoll = (file: ClientFile): boolean =>
@@ -70,7 +86,7 @@ const isOnTheRoll = (file: ClientFile): boolean =>
 /** What a card is made with; the ladders are those of the house where left out. */
 type CardParts = Pick<EngineParts, 'textsFor' | 'ladders'>
 
-interface Card {
+export interface Card {
   readonly facts: WeekFacts
   readonly postings: readonly Posting[]
 }

@@ -135,5 +135,4 @@ export const commands = {
   summary: (from: string, to: string): string => `You began at ${from} and are now at ${to}.`,
   noClients: 'No clients yet. Invite one with /enrol.',
   notSetUpChannel: 'There is no coach channel yet. Run /set-up.',
-  digestPosted: 'The digest is on its way to the coach channel.',
 }

@@ -7,6 +7,7 @@ import { commands } from './commands.ts'
 import { course, courseForCoach } from './course.ts'
 import { decided, decisions } from './decisions.ts'
 import { digestCard, rollCallText } from './digest.ts'
+import { digestAgain } from './digest-again.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
 import { plan } from './plan.ts'
@@ -34,6 +35,7 @@ export const en = {
   proposals,
   alerts,
   backAgain,
+  digestAgain,
   decided,
   decisions,
   roster,
