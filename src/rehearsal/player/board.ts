@@ -23,9 +23,10 @@ export class Board {
     this.kept.set(to, [...(this.kept.get(to) ?? []), { row, settled: [] }])
   }
 
-  /** The last message before somebody that has a button of this name. */
-  find(to: string, name: string): Found | null {
+  /** The last message before somebody (about a client, where one is named) that has a button of this name. */
+  find(to: string, name: string, about: string | null = null): Found | null {
     for (const { row, settled } of [...(this.kept.get(to) ?? [])].reverse()) {
+      if (about !== null && row.body.about !== about) continue
       const index = row.body.buttons.findIndex(
         (button) => button.name === name && !settled.some((act) => same(act, button.act)),
       )

@@ -1,7 +1,7 @@
 import { addDays } from '../../domain/day.ts'
 import { instantOf } from '../../domain/local-time.ts'
 import type { OutboxRow } from '../../engine/rows.ts'
-import type { ClientAct, Script, ScriptClient, SlashCommand, Step } from '../scenario/index.ts'
+import type { ClientAct, CoachPress, Script, ScriptClient, SlashCommand, Step } from '../scenario/index.ts'
 import { onPlatform, playAct } from './acts.ts'
 import type { Agenda } from './agenda.ts'
 import type { Board } from './board.ts'
@@ -79,6 +79,7 @@ async function playStep(parts: Programme, step: Step, said: Map<string, string[]
   const { script, stage, board, log } = parts
   const { act } = step
   if (act.who === 'world') return stage.fault(act.fault)
+  if (act.who === 'coach' && 'press' in act) return coachPress(parts, act.press)
   if (act.who === 'coach') {
     log.deed('coach', typed(act.command))
     await stage.command('coach', { ...act.command, options: onPlatform(act.command.options, stage) })
@@ -93,6 +94,17 @@ async function playStep(parts: Programme, step: Step, said: Map<string, string[]
     const file = await fileOf(act.ref, stage)
     if (file) log.moved(act.ref, file.client.zone)
   }
+}
+
+/** One click of the coach's on a message about a client, in either of their rooms. */
+async function coachPress(
+  { script, stage, board, log }: Programme,
+  { ref, button, line }: CoachPress,
+): Promise<void> {
+  const found = board.find('coach', button, ref) ?? board.find('alerts', button, ref)
+  if (!found) return log.trouble(`${script.file}:${line}: no message about ${ref} has a button “${button}”`)
+  log.deed('coach', `presses “${found.row.body.buttons[found.index]!.label}” for ${ref}`)
+  await stage.press('coach', found.row, found.index)
 }
 
 /** With an urgent sign open, or parked, there is no plan (nor questions): both go on a minute after the coach's word. */

@@ -62,6 +62,7 @@ const seenBy = about({ by: text, on: date })
 
 export const COACH_ACTIONS = {
   command: action({ command: slash }),
+  press: action({ press: about({ button: text }) }),
   decide: action({
     decide: about({
       ladder: text.optional(),

@@ -1,7 +1,7 @@
 import { commands } from '../../../commands/index.ts'
 import type { Item } from './items.ts'
 import type { Findings } from './problem.ts'
-import type { NotYet, SlashCommand } from './script.ts'
+import type { CoachPress, NotYet, SlashCommand } from './script.ts'
 import { readSlash } from './slash.ts'
 
 /** The command behind a coach's action. */
@@ -16,7 +16,7 @@ export function coachCommand(
   item: Item,
   refs: readonly string[],
   findings: Findings,
-): SlashCommand | NotYet | null {
+): SlashCommand | CoachPress | NotYet | null {
   if (item.name === 'command') {
     const read = readSlash(String(item.data.command))
     if (typeof read !== 'string') return read
@@ -31,6 +31,10 @@ export function coachCommand(
       'client',
     )
     return null
+  }
+  if (item.name === 'press') {
+    const line = findings.lined.lineOf(item.path, item.name)
+    return { ref: given.client, button: given.button ?? '', line }
   }
   const name = COMMAND_OF[item.name] ?? item.name
   if (!commands.some((command) => command.name === name))

@@ -61,6 +61,7 @@ import {
  *       13: { zone: Europe/Madrid, region: ES }   # travels
  * coach:                                       # at 12:00 where no time is given
  *   7: { decide: { client: heron, ladder: extension, do: advance } }
+ *   8: { press: { client: heron, button: advance } }   # a button of the last message about heron that has it
  *   9: { at: "10:15", command: "/roster" }
  *   12: [ { at: "09:05", take-up: { client: heron, outcome: reached } } ]
  * faults:

@@ -4,6 +4,7 @@ export { ScenarioProblems } from './problem.ts'
 export type {
   ChatFault,
   ClientAct,
+  CoachPress,
   EndExpectation,
   Expectation,
   Fault,

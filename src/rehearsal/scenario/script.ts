@@ -59,9 +59,14 @@ export interface SlashCommand {
   readonly name: string
   readonly options: Readonly<Record<string, string | number | boolean>>
 }
-export interface CoachAct {
-  readonly who: 'coach'
-  readonly command: SlashCommand
+/** A command, or one click: a button of the last message about a client that has it. */
+export type CoachAct =
+  | { readonly who: 'coach'; readonly command: SlashCommand }
+  | { readonly who: 'coach'; readonly press: CoachPress }
+export interface CoachPress {
+  readonly ref: string
+  readonly button: string
+  readonly line: number
 }
 
 export type ChatFault =

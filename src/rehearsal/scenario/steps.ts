@@ -107,6 +107,7 @@ export function practiceSteps(run: Run): { steps: Step[]; notYet: NotYet[] } {
   const coach = dated(run, 'coach', COACH_ACTIONS, (item) => {
     const command = coachCommand(item, refs, findings)
     if (!command) return null
+    if ('button' in command) return { who: 'coach', press: command }
     if ('name' in command) return { who: 'coach', command }
     notYet.push(command)
     return null

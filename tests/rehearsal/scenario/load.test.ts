@@ -110,6 +110,17 @@ faults:
     ])
   })
 
+  it('takes a press of the coach on a message about a client', () => {
+    const text = `${client('      1: a')}
+coach:
+  1: { press: { client: heron, button: advance } }
+`
+    const acts = loadScenario('x.yaml', text).script.steps.flatMap(({ act }) =>
+      act.who === 'coach' && 'press' in act ? [act.press] : [],
+    )
+    expect(acts).toMatchObject([{ ref: 'heron', button: 'advance' }])
+  })
+
   it('turns each action of the coach into the command that is typed for it', () => {
     const text = `${client('      1: a')}
 coach:
@@ -117,7 +128,7 @@ coach:
   2: { at: "09:00", command: "/note client:heron text:rowing: again, twice a week" }
 `
     const commands = loadScenario('x.yaml', text).script.steps.flatMap(({ act }) =>
-      act.who === 'coach' ? [act.command] : [],
+      act.who === 'coach' && 'command' in act ? [act.command] : [],
     )
     expect(commands).toEqual([
       { name: 'take-up', options: { client: 'heron' } },
