@@ -48,6 +48,8 @@ describe('the page of the report', () => {
     const [events] = said.flatMap((words) => /^and (\d+) earlier, see/.exec(words)?.[1] ?? [])
     const shown = said.filter((words) => words.startsWith('bladder change (emergency)')).length
     expect(Number(signs) + shown).toBe(12)
+    // decisions give way before signs do
+    expect(shown).toBeGreaterThanOrEqual(4)
     const days = said.filter((words) => /^\d+ \w{3}:$/.test(words)).length
     expect(Number(events) + days).toBe(hostile.events.length)
   })
@@ -66,6 +68,7 @@ describe('the page of the report', () => {
           title: 'Any',
           items,
           drop,
+          least: 2,
           more: (n: number) => `and ${n} more`,
         }
         const full: Page = { ...page, left: [block, ...page.left], right: [...page.right, block] }

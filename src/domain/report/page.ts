@@ -13,6 +13,8 @@ interface Block {
   readonly more: (count: number) => string
   /** Which go first where there is no room. */
   readonly drop: 'first' | 'last'
+  /** So many stay while another block still has more than its own. */
+  readonly least: number
 }
 export interface ListBlock extends Block {
   readonly kind: 'list'

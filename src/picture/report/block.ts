@@ -12,7 +12,7 @@ const TITLE_HEIGHT = 14
 /** Between items, and below a block. */
 const ITEM_GAP = 1.4
 export const BLOCK_GAP = 9
-const PICTURE_MOST = 300
+const PICTURE_MOST = 400
 
 /** A block on its way to the page: how many of its parts are left out, for want of room. */
 export interface Placing {

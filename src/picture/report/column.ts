@@ -33,11 +33,17 @@ export function column(blocks: readonly PageBlock[], { x, top, bottom, ...settin
 const heightOf = (placed: readonly Placed[]): number =>
   placed.reduce((sum, { height }) => sum + height + BLOCK_GAP, -BLOCK_GAP)
 
+/** The longest block above its least; where none is, the longest that has anything left. */
 function longestToSpare(placings: readonly Placing[], placed: readonly Placed[]): number | null {
-  let longest: number | null = null
-  for (const [n, { block, hidden }] of placings.entries()) {
-    if (hidden >= partsOf(block)) continue
-    if (longest === null || placed[n]!.height > placed[longest]!.height) longest = n
+  const left = ({ block, hidden }: Placing): number => partsOf(block) - hidden
+  const leastOf = ({ block }: Placing): number => (block.kind === 'picture' ? 0 : block.least)
+  const longest = (above: (placing: Placing) => number): number | null => {
+    let found: number | null = null
+    for (const [n, placing] of placings.entries()) {
+      if (left(placing) <= above(placing)) continue
+      if (found === null || placed[n]!.height > placed[found]!.height) found = n
+    }
+    return found
   }
-  return longest
+  return longest(leastOf) ?? longest(() => 0)
 }

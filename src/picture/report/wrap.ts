@@ -28,7 +28,8 @@ interface Token {
 
 /** Words set in lines of a width; a word wider than a line is broken, what does not fit is cut with "…". */
 export function wrap(runs: readonly Pick<Run, 'words' | 'bold'>[], room: Room): Line[] {
-  const gap = room.measure(' ', room.size, false)
+  // the wider gap of the two faces
+  const gap = room.measure(' ', room.size, true)
   const tokens = runs.flatMap(({ words, bold }) =>
     words
       .replace(UNSET, '□')
@@ -44,12 +45,12 @@ export function wrap(runs: readonly Pick<Run, 'words' | 'bold'>[], room: Room): 
       used += gap + token.width
     } else {
       // nobody reads further than this: the rest need not be set
-      if (lines.length === room.most) return [...lines.slice(0, -1), shortened(line!, room)].map(joined(gap))
+      if (lines.length === room.most) return [...lines.slice(0, -1), shortened(line!, room)].map(joined(room))
       lines.push([token])
       used = token.width
     }
   }
-  return lines.map(joined(gap))
+  return lines.map(joined(room))
 }
 
 /** A word in parts that each fit a line: most words are one. */
@@ -71,7 +72,7 @@ function broken(word: string, bold: boolean, { width: most, size, measure }: Roo
 
 /** The last line of a text that goes on: as much of it as leaves room for the ellipsis. */
 function shortened(line: readonly Token[], { width, size, measure }: Room): Token[] {
-  const gap = measure(' ', size, false)
+  const gap = measure(' ', size, true)
   const kept = [...line]
   const widthOf = (tokens: readonly Token[]): number =>
     tokens.reduce((sum, token) => sum + gap + token.width, -gap)
@@ -87,14 +88,14 @@ function shortened(line: readonly Token[], { width, size, measure }: Room): Toke
 
 /** Neighbours in one face as one run. */
 const joined =
-  (gap: number) =>
+  ({ size, measure }: Room) =>
   (tokens: readonly Token[]): Run[] => {
     const runs: { words: string; bold: boolean; width: number }[] = []
     for (const { word, bold, width } of tokens) {
       const last = runs.at(-1)
       if (last?.bold === bold) {
         last.words += ` ${word}`
-        last.width += gap + width
+        last.width += measure(' ', size, bold) + width
       } else runs.push({ words: word, bold, width })
     }
     return runs

@@ -18,32 +18,39 @@ export function reportPage(facts: ReportFacts): Page {
     made: `Made on ${fullDate(facts.made)}, for the days from ${fullDate(facts.begun)} to ${fullDate(facts.on)}`,
     notice: 'This is a record of self-reported check-ins and not a diagnosis.',
     left: [
-      list('Client', about(facts), 'last', (n) => `and ${n} more`),
-      list('Then and now', change(facts), 'last', (n) => `and ${n} more`),
-      list(
-        'Warning signs',
-        signs(facts),
-        'last',
-        (n) => `and ${n} more, earlier or less pressing: see the record`,
-      ),
-      list('Told before the plan', told(facts), 'last', (n) => `and ${n} more`),
-      list('Activities that matter, 0 easy to 10', activities(facts), 'last', (n) => `and ${n} more`),
+      list('Client', about(facts)),
+      list('Then and now', change(facts)),
+      {
+        ...list('Warning signs', signs(facts)),
+        least: 8,
+        more: (n) => `and ${n} more, earlier or less pressing: see the record`,
+      },
+      {
+        ...list('Decisions and changes', events(facts)),
+        drop: 'first',
+        least: 4,
+        more: (n) => `and ${n} earlier, see the record`,
+      },
+      list('Told before the plan', told(facts)),
     ],
     right: [
       { kind: 'picture', weeks: facts.picture },
       weeks(facts),
-      list('Decisions and changes', events(facts), 'first', (n) => `and ${n} earlier, see the record`),
+      list('Activities that matter, 0 easy to 10', activities(facts)),
     ],
     foot: FOOT,
   }
 }
 
-const list = (
-  title: string,
-  items: readonly Item[],
-  drop: ListBlock['drop'],
-  more: ListBlock['more'],
-): ListBlock => ({ kind: 'list', title, items, drop, more })
+/** A list that is short by its nature: others give way before it does. */
+const list = (title: string, items: readonly Item[]): ListBlock => ({
+  kind: 'list',
+  title,
+  items,
+  drop: 'last',
+  least: items.length,
+  more: (n) => `and ${n} more`,
+})
 
 const item = (lead: string, text: string, most = 2): Item => ({ lead, words: text, most })
 
@@ -174,6 +181,7 @@ function weeks({ weeks }: ReportFacts): TableBlock {
       `${replies.answered}/${replies.days}${replies.later === 0 ? '' : ` (${replies.later} later)`}`,
     ]),
     drop: 'first',
+    least: 6,
     more: (n) => `${count(n, 'earlier week')}, see the record`,
   }
 }
