@@ -38,7 +38,8 @@ export const myTimes: ClientCommand = {
     if (told && !isServed(draft.file.practice, region))
       return plain(refuseRegion(draft, region), draft.client.ref)
     const { commands } = texts
-    const text = commands.timesChanged(times.prompt, times.zone, times.off.join(' '))
+    const changed = language === draft.texts.language ? '' : `${texts.course.language}\n`
+    const text = changed + commands.timesChanged(times.prompt, times.zone, times.off.join(' '))
     return plain(moved ? `${text}\n${commands.askCountry}` : text, draft.client.ref)
   },
 }

@@ -2,8 +2,8 @@ import { plain } from '../src/engine/answer.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
 import { openQuestions } from '../src/engine/questions.ts'
 
-/** Pages of an answer that are shown: what waits longest comes first. */
-const SHOWN = 3
+/** Questions shown at once: those that have waited longest. */
+const SHOWN = 20
 
 /** Every client's question that waits for an answer. */
 export const questions: PracticeCommand = {
@@ -14,6 +14,8 @@ export const questions: PracticeCommand = {
     const open = openQuestions(await tx.roster(practice!.id), now, 'all')
     const { courseForCoach } = texts
     if (open.length === 0) return plain(courseForCoach.noQuestions, null)
-    return plain(courseForCoach.openQuestions(open).slice(0, SHOWN).join('\n'), null)
+    const lines = courseForCoach.openQuestions(open.slice(0, SHOWN))
+    if (open.length > SHOWN) lines.push(courseForCoach.more(open.length - SHOWN))
+    return plain(lines.join('\n'), null)
   },
 }

@@ -24,14 +24,17 @@ export const setUp: PracticeCommand = {
     { name: 'region', kind: 'text', required: false },
     { name: 'regions', kind: 'text', required: false },
     { name: 'retention', kind: 'number', required: false, least: 30, most: 3650 },
-    { name: 'language', kind: 'text', required: false, choices: ['en'] },
+    { name: 'language', kind: 'text', required: false },
     { name: 'window', kind: 'number', required: false, least: 0, most: 60 },
     { name: 'quote', kind: 'yes-no', required: false },
     { name: 'policy-settled', kind: 'yes-no', required: false },
   ],
-  async run({ tx, practice, now, texts }, command) {
+  async run({ tx, practice, now, texts, textsFor }, command) {
     const problem = channelProblem(command, texts)
     if (problem) return plain(problem, null)
+    const { language } = command.options
+    if (language !== undefined && textsFor(String(language)).language !== language)
+      return plain(texts.courseForCoach.badLanguage(String(language)), null)
     const before = practice ?? newPractice(command.actor.guild!, now)
     const wished = readPractice(command.options, before, texts, now)
     if (typeof wished === 'string') return plain(wished, null)

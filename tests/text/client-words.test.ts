@@ -26,8 +26,6 @@ const said: Record<string, string> = {
   easedByCoach: client.easedByCoach('extension', 1),
   cleared: client.cleared('08:00', true),
   left: client.left(365),
-  discharged: client.discharged('You began at calf, pain 6 and are now at back, pain 1.'),
-  dischargedLocked: client.dischargedLocked('You began at calf, pain 6 and are now at back, pain 1.'),
   resumed: client.resumed('08:00'),
   planSet: client.planSet('2026-03-02', '08:00'),
 }
@@ -47,7 +45,7 @@ const urgent: Record<string, string> = {
   onTheWay: client.onTheWay,
   untaken: client.untaken,
   takenUp: client.takenUp,
-  dischargedLocked: client.dischargedLocked('You began at calf and are now at back.'),
+  dischargedLocked: en.course.dischargedLocked('You began at calf and are now at back.'),
   whichSign: client.whichSign,
   ...Object.fromEntries(SIGN_IDS.map((id) => [`hinted ${id}`, hintedSign(en, '2026-03-02', id).text])),
 }

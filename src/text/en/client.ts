@@ -164,10 +164,6 @@ export const client = {
     'I saw that you took a message back. What you told me stays in your record; write the day again to change it.',
   left: (days: number): string =>
     `You have left, and I will not write again. What is kept is erased after ${days} days; ask your coach to erase it sooner. If a warning sign comes, call your local emergency number.`,
-  discharged: (summary: string): string =>
-    `This is the end of our way together – well done for all your check-ins.\n${summary}\nIf it comes back: go back to the calm breathing, ease off, and ask your coach. If numbness between the legs, bladder or bowel trouble, weakness or trouble in both legs comes, get help at once.`,
-  dischargedLocked: (summary: string): string =>
-    `This is the end of our way together – well done for all your check-ins.\n${summary}\nWhat I wrote about getting care still holds: please do not wait with it. If anything gets worse, call your local emergency number.`,
   notEnrolled:
     'You are not in a plan at the moment, so nothing is written down. Ask your coach if you want to start again. For anything urgent, call your local emergency number.',
   stranger:

@@ -132,8 +132,6 @@ export const coach = {
     `${name(ref)} is back after ${days} days without a reply.${moves.length > 0 ? ` Each ladder starts a rung lower: ${steps(moves)}.` : ' All ladders stand on their first rung.'}`,
   left: (ref: string, locked: boolean): string =>
     `${name(ref)} has left. Prompts have ended.${locked ? ' An urgent sign is still open: please reach them.' : ''}`,
-  question: (ref: string, words: string | null): string =>
-    `${name(ref)} asks: ${words ? `“${harmless(words, 800)}”` : '(words kept in the record)'}\nAnswer with /answer.`,
   unreachable: (ref: string, reason: string, urgent: boolean): string =>
     urgent
       ? `**${harmless(ref)} did not get my urgent message** (${reason}). Please reach them another way, now.`

@@ -132,7 +132,6 @@ export const commands = {
   formSent: 'I have sent you the form.',
   formHere: 'Here is the form for today.',
   discharged: (ref: string): string => `${ref} has been discharged, with a summary.`,
-  summary: (from: string, to: string): string => `You began at ${from} and are now at ${to}.`,
   noClients: 'No clients yet. Invite one with /enrol.',
   notSetUpChannel: 'There is no coach channel yet. Run /set-up.',
 }
