@@ -57,8 +57,7 @@ export async function postReport(tx: Tx, draft: Draft, privately = false): Promi
 export function reportOf(draft: Draft, whole: ClientFile, { words }: { words: boolean }): ReportFacts {
   const { client } = whole
   const made = draft.today
-  const ended = client.endedAt === null ? made : dayAt(client.endedAt, client.zone)
-  const on = ended < made ? ended : made
+  const on = client.endedAt === null ? made : dayAt(client.endedAt, client.zone)
   const history = historyOf(whole)
   const assessment = assess(history, on, draft.ladders)
   const log = logOf(whole, assessment)
