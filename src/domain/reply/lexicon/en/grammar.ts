@@ -26,7 +26,8 @@ const scope = {
     no tingling, no tingle, pain free in, pain free in the, pain free in my, nada in, zero in the
   `,
   clear: `
-    fine, ok, okay, clear, gone, good, quiet, normal, great, happy, sorted, all good, all clear, feels
+    fine, ok, okay, clear, gone, good, quiet, normal, great, happy, sorted, all good, all clear, went
+    as planned, all went as planned, it all went as planned, everything went as planned, went to plan, all went to plan, all went well, feels
     fine, pain free now, gone away, has gone, went away, settled down, settled, has settled, have settled,
     disappeared, vanished, no more pain, clears, cleared, not affected, unaffected, no issue, no issues,
     no problem, no problems, no bother, free, symptomless, is history, felt fine, no trouble, all fine,
