@@ -22,6 +22,6 @@ export const chat = {
       `The chat platform cannot be reached at ${where}: check the network and try again.`,
     lost: 'The chat platform closed the connection for good: check the bot token and the application in the developer portal, then start again.',
   },
-} as const
+}
 
 export type ChatTexts = typeof chat

@@ -1,0 +1,26 @@
+import type { Texts } from '../index.ts'
+
+/** What the chat itself says: to whoever pressed something, and to the keeper who starts the bot. */
+export const chat: Texts['chat'] = {
+  failed:
+    'Perdona, no ha funcionado y puede que no lo haya guardado. Envíalo otra vez en un minuto. Si notas algo nuevo o raro en tu cuerpo, no me esperes: llama al número de emergencias local.',
+  failedPress:
+    'Perdona, no ha funcionado. Pulsa otra vez en un minuto, o dímelo con palabras. Si notas algo nuevo o raro en tu cuerpo, no me esperes: llama al número de emergencias local.',
+  expired: 'Este botón ya no hace nada. Dímelo con tus palabras, por favor.',
+  pressAgain: 'Perdona, he tardado demasiado. Pulsa otra vez, o dímelo con palabras.',
+  permissions: {
+    ViewChannel: 'Ver canal',
+    SendMessages: 'Enviar mensajes',
+    AttachFiles: 'Adjuntar archivos',
+    ReadMessageHistory: 'Leer el historial de mensajes',
+    EmbedLinks: 'Insertar enlaces',
+  },
+  problem: {
+    token:
+      'La plataforma de chat rechaza el token: copia de nuevo el token del bot del portal de desarrolladores a DISCORD_TOKEN.',
+    intents:
+      'La plataforma de chat rechaza lo que el bot quiere oír: mira en el portal de desarrolladores que la aplicación sea un bot y no esté suspendida.',
+    unreachable: (where) => `No se llega a la plataforma de chat en ${where}: mira la red y prueba otra vez.`,
+    lost: 'La plataforma de chat ha cerrado la conexión del todo: mira el token del bot y la aplicación en el portal de desarrolladores y arranca otra vez.',
+  },
+}

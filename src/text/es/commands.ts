@@ -1,0 +1,62 @@
+import type { Texts } from '../index.ts'
+import { DESCRIBE, OPTION } from './command-descriptions.ts'
+
+/** What commands answer. */
+export const commands: Texts['commands'] = {
+  describe: DESCRIBE,
+  option: OPTION,
+  invited: (ref) => `Invitación enviada a ${ref}. Recibe un mensaje privado y dice sí o no.`,
+  aliasTaken: (ref) => `El alias “${ref}” ya está en uso. Elige otro.`,
+  badAlias: 'Un alias tiene de 1 a 30 letras, cifras o guiones, como “garza”.',
+  enrolledAlready: (ref) => `Esta persona ya es cliente aquí, como “${ref}”.`,
+  badZone: (zone) =>
+    `No conozco la zona horaria “${zone}”. Usa un nombre como Europe/Madrid o America/Bogota.`,
+  badTime: (time) => `“${time}” no es una hora. Escríbela como 08:00.`,
+  badDay: (day) => `“${day}” no es una fecha. Escríbela como 2026-03-13.`,
+  badDigest: (text) => `“${text}” no es un día con una hora. Escríbelo como “Sun 18:00”.`,
+  badOff: (text) => `“${text}” no son días de la semana. Escríbelos como “Sat Sun”.`,
+  badRegion: (code) =>
+    `No conozco la región “${code}”, así que diría “el número de emergencias local”. Usa dos letras, como ES, o déjala fuera.`,
+  badRegions: (code) =>
+    `No conozco el país “${code}”. Escribe códigos de dos letras, como “ES CO”, o “any”. No se ha cambiado nada.`,
+  badLadders: (text) =>
+    `No he podido leer “${text}”. Escribe las escaleras con su peldaño, como “extension:1 glide:1”.`,
+  setUpDone: 'Configurado. Invita al primer cliente con /enrol.',
+  setUpLacks: 'Aún faltan: coach-role y coach-channel. Usa /set-up otra vez con ellos.',
+  policyOpen:
+    'Antes de empezar: la política para desarrolladores del chat limita lo que las aplicaciones pueden hacer con datos de salud. Acláralo para tu práctica y usa /set-up con policy-settled.',
+  channelOpen: (option) =>
+    `Todo el servidor puede leer el canal de “${option}”. Quita allí “Ver canal” a @everyone, o nombra otro; luego usa /set-up otra vez. No se ha cambiado nada.`,
+  channelLacks: (option, lacks) =>
+    `En el canal de “${option}” me falta: ${lacks.join(', ')}. Da esto a mi rol allí y usa /set-up otra vez. No se ha cambiado nada.`,
+  timesChanged: (prompt, zone, off) =>
+    `Anotado: mensaje a las ${prompt} (${zone})${off ? `, días libres: ${off}` : ''}.`,
+  askCountry:
+    '¿Estás ahora en otro país? Dime cuál, con /my-times region, para que nombre el número de emergencias correcto. Hasta entonces digo “el número de emergencias local”.',
+  done: 'Hecho.',
+  cleared: (ref) =>
+    `Anotado. El plan de ${ref} se abre otra vez, cada escalera un peldaño más abajo; el primer mensaje pregunta por las señales.`,
+  released: (ref) => `Anotado. ${ref} ya no está en espera.`,
+  notParked: (ref) => `${ref} no está en espera.`,
+  noteKept: 'Guardado. El cliente no lo ve.',
+  answered: 'Enviado al cliente.',
+  fromCoach: (text) => `Tu coach escribe: ${text}`,
+  pausedByCoach:
+    'Tu coach te ha puesto una pausa: por ahora no te escribo. Si llega una señal de alarma, busca ayuda al momento.',
+  sureErase: (ref) => `Esto borra todo lo guardado de ${ref}, para siempre. Úsalo otra vez con sure: True.`,
+  eraseWithSign:
+    'Hay una señal urgente abierta: el cliente recibió el aviso de buscar atención, y eso sigue en pie.',
+  eraseWithSignMe:
+    'Una señal de alarma que me contaste sigue abierta: busca atención y no esperes, por favor; eso sigue en pie.',
+  erasedWithSign: (ref) =>
+    `${ref} se ha borrado con una señal urgente abierta. Recibió el aviso de buscar atención; contacta con la persona, por favor.`,
+  erased: (ref) => `Todo lo guardado de ${ref} está borrado.`,
+  sureEraseMe:
+    'Esto borra todo lo que se guarda de ti aquí, para siempre, y no te vuelvo a escribir. El chat guarda sus propias copias de nuestros mensajes. Úsalo otra vez con sure: True.',
+  erasedMe: 'Todo lo que se guardaba de ti aquí está borrado. Cuídate.',
+  formSent: 'Te he enviado el formulario.',
+  formHere: 'Aquí está el formulario de hoy.',
+  discharged: (ref) => `${ref} ha terminado con el alta, con un resumen.`,
+  noClients: 'Aún no hay clientes. Invita con /enrol.',
+  notSetUpChannel: 'Aún no hay canal de coaches. Usa /set-up.',
+}

@@ -1,0 +1,51 @@
+import type { Texts } from '../index.ts'
+import { access } from './access.ts'
+import { alerts, backAgain } from './alerts.ts'
+import { chat } from './chat.ts'
+import { client } from './client.ts'
+import { coach } from './coach.ts'
+import { commands } from './commands.ts'
+import { course } from './course.ts'
+import { courseForCoach } from './course-for-coach.ts'
+import { decided, decisions } from './decisions.ts'
+import { digestCard, rollCallText } from './digest.ts'
+import { digestAgain } from './digest-again.ts'
+import { digestAlt, pictureWords } from './digest-picture.ts'
+import { screening } from './enrol.ts'
+import { plan } from './plan.ts'
+import { proposals } from './proposals.ts'
+import { record } from './record.ts'
+import { rehearsal } from './rehearsal.ts'
+import { report } from './report.ts'
+import { roster } from './roster.ts'
+import { ruleTexts } from './rules.ts'
+import { SIGN_WORDS } from './signs.ts'
+import { words } from './words.ts'
+
+/** The same in Spanish, as it is understood in Spain and in the Americas. */
+export const es: Texts = {
+  language: 'es',
+  words,
+  client,
+  screening,
+  rehearsal,
+  course,
+  coach,
+  courseForCoach,
+  commands,
+  plan,
+  proposals,
+  alerts,
+  backAgain,
+  digestAgain,
+  decided,
+  decisions,
+  roster,
+  record,
+  report,
+  access,
+  chat,
+  signs: SIGN_WORDS,
+  rules: ruleTexts,
+  digest: { card: digestCard, rollCall: rollCallText, alt: digestAlt, picture: pictureWords },
+}

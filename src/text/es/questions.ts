@@ -1,0 +1,38 @@
+import { harmless } from '../en/digest.ts'
+import type { OpenQuestion } from '../en/questions.ts'
+import type { Texts } from '../index.ts'
+import { date } from './dates.ts'
+import { paged } from './paged.ts'
+
+const line = ({ ref, words, day }: OpenQuestion): string =>
+  `• **${harmless(ref)}**, ${date(day)}: ${words === null ? '(palabras en el registro)' : `“${harmless(words, 160)}”`}`
+
+/** A client's question and the answer to it, as the client reads them. */
+export const questions: Pick<Texts['course'], 'answered' | 'mine'> = {
+  answered: (question, answer) =>
+    `Preguntaste: “${question.length > 120 ? `${question.slice(0, 119)}…` : question}”\nTu coach responde: ${answer}`,
+  mine: (words, answer) =>
+    `Preguntaste: “${words}”. ${answer === null ? 'Aún sin respuesta.' : `Respuesta: ${answer}`}`,
+}
+
+/** The same for the coach, with cover for a coach who is away. */
+export const questionsForCoach = {
+  asks: (ref, words) =>
+    `**${harmless(ref)}** pregunta: ${words === null ? '(palabras en el registro: mira /questions)' : `“${harmless(words, 800)}”`}`,
+  answerButton: 'Responder',
+  answerTitle: (ref) => `Responder a ${ref}`,
+  answerField: 'Tu respuesta, tal como se leerá',
+  answeredBy: (by) => `Respondió ${by}.`,
+  answeredAlready: (by) => `${by} ya ha respondido a esto; no se ha enviado nada.`,
+  emptyAnswer: 'La respuesta estaba vacía, así que no se ha enviado nada.',
+  hasLeft: (ref) => `**${harmless(ref)}** se ha ido y ya no recibe mensajes; no se ha enviado nada.`,
+  noQuestion: 'Esta pregunta ya no está.',
+  openQuestions: (list) =>
+    paged(['**Preguntas sin respuesta** (responde con /answer, o con el botón)', ...list.map(line)]),
+  noQuestions: 'No hay preguntas por responder.',
+  more: (n) => `… y ${n} más.`,
+  coverSet: (coach, cover, from, until) =>
+    `${cover} cubre a ${coach} del ${date(from)} al ${date(until)}. En esos días las alertas llaman primero a ${cover}.`,
+  coverDates: 'El último día no puede ser anterior al primero ni estar en el pasado.',
+  coverEnded: 'Ya estás de vuelta: desde ahora nadie te cubre.',
+} satisfies Partial<Texts['courseForCoach']>
