@@ -85,10 +85,16 @@ export function takeUpWith(draft: Draft, outcome: Outcome | null, by: string): s
   for (const alert of untaken) takeUp(draft, alert, by)
   if (outcome) for (const alert of open) closeAlert(draft, alert, outcome, by)
   if (untaken.length === 0 && !outcome) return had(draft, open[0]!)
+  // the other coaches see it where the alert stands
+  if (!outcome) askOutcome(draft, untaken[0]!, by)
+  else draft.toAlerts({ kind: 'notice', text: closedBy(draft, outcome, by) })
   return outcome
     ? draft.forCoach.coach.closed(draft.forCoach.coach.outcome[outcome])
     : draft.forCoach.coach.taken(by, stamp(draft, draft.now))
 }
+
+const closedBy = ({ client, forCoach }: Draft, outcome: Outcome, by: string): string =>
+  forCoach.alerts.closedBy(client.ref, by, forCoach.coach.outcome[outcome])
 
 function outcome(draft: Draft, id: string, value: string, by: string): CoachNoted {
   const alert = draft.file.alerts.find((row) => row.id === id)

@@ -79,6 +79,21 @@ describe('an alert handed over', () => {
     expect((await alert()).had).toEqual([])
   })
 
+  it('taken up or closed by command is told where the alert stands, for the other coaches', async () => {
+    await practice.command('take-up', { client: 'heron' })
+    expect(practice.toAlerts().at(-1)?.text).toContain('**heron**, taken up by <@coach-1>')
+    expect(
+      practice
+        .toAlerts()
+        .at(-1)
+        ?.buttons.map(({ name }) => name),
+    ).toContain('outcome-hospital')
+    await practice.command('take-up', { client: 'heron', outcome: 'hospital' })
+    expect(practice.toAlerts().at(-1)?.text).toBe(
+      alerts.closedBy('heron', '<@coach-1>', coach.outcome.hospital),
+    )
+  })
+
   it('names who has it to a coach who comes second', async () => {
     await practice.coachPress('heron', 'take-up')
     await practice.wait(3)

@@ -19,6 +19,8 @@ export const alerts = {
   hasAlready: (ref: string, who: string): string => `${who} has the alert about ${name(ref)} already.`,
   noCoach: (who: string): string =>
     `${who} does not have the coach role here, so they may not see client records. Give them the role first, or name another coach. Nothing was changed.`,
+  closedBy: (ref: string, by: string, outcome: string): string =>
+    `${by} has closed the alert about ${name(ref)}: ${outcome}.`,
   endedAway: (ref: string): string =>
     `${name(ref)} is no longer with the practice, and in a day nobody has taken the alert up. I stop calling. They were told to seek care and not to wait.`,
   declinedOpen:
