@@ -113,7 +113,7 @@ describe('the roster', () => {
     await practice.command('roster')
     const began = performance.now()
     const answer = await practice.command('roster')
-    // room for a loaded machine: measured 0.3 s on two idle cores
+    // 0.5 to 0.7 s were measured on two busy cores, with 60 days of replies each; the rest is room for busier ones
     expect(performance.now() - began).toBeLessThan(3_000)
     expect(answer?.text).toContain('201 besides')
   })

@@ -4,7 +4,6 @@ const name = (ref: string): string => `**${harmless(ref)}**`
 
 /** What coaches read about who has an alert, and how it ends. */
 export const alerts = {
-  since: (at: string): string => `, since ${at}`,
   offered: (ref: string, from: string | null, to: string, signs: readonly string[]): string =>
     [
       `${name(ref)}: ${to}, please take this alert over${signs.length > 0 ? ` (${signs.join('; ')})` : ''}, and press when you have it.`,
