@@ -1,7 +1,8 @@
 import type { CheckIn, Side } from '../checkin.ts'
 import type { Day } from '../day.ts'
-import type { Rungs } from '../ladder/plan.ts'
+import type { GateSettings, LadderId, Rungs } from '../ladder/plan.ts'
 import type { Reach } from '../reach.ts'
+import type { HistoryDecision } from '../rules/assessment.ts'
 import type { SignId } from '../signs/catalogue.ts'
 
 /** Columns of a diary; `date` must be there, the order is free. */
@@ -22,8 +23,13 @@ export const COLUMNS = [
 ] as const
 export type Column = (typeof COLUMNS)[number]
 
-/** Facts about the client beside the days ("# side: left"). */
-export const FACTS = ['side', 'baseline', 'start', 'known'] as const
+/**
+ * Facts about the client beside the days ("# side: left"). The last four are what an export adds, so that the rules
+ * come to the same: "# decisions: 2026-03-09 advance extension", "# resting: 2026-03-09 glide",
+ * "# gate: 5 5 0.8 5 2" (check-ins, days, share, pain at most, days apart), "# late: 2026-03-09" (of the days filled
+ * in later just those that count as late).
+ */
+export const FACTS = ['side', 'baseline', 'start', 'known', 'decisions', 'resting', 'gate', 'late'] as const
 export type Fact = (typeof FACTS)[number]
 
 /** What cannot be right in a diary, and where. */
@@ -55,6 +61,12 @@ export interface DiaryFacts {
   readonly baseline: { readonly reach: Reach | null; readonly pain: number | null } | null
   readonly start: Day | null
   readonly known: readonly SignId[]
+  readonly decisions: readonly HistoryDecision[]
+  readonly resting: readonly { readonly day: Day; readonly ladder: LadderId }[]
+  /** Null: the gate of the house. */
+  readonly gate: GateSettings | null
+  /** Null: what was filled in two days later or more is late. */
+  readonly late: readonly Day[] | null
 }
 
 /** One client's days as a file holds them, in the file's own order. */

@@ -1,8 +1,18 @@
 import { SIDES, type Side } from '../checkin.ts'
+import { readAdded } from './added-facts.ts'
 import { dayCell, idsCell, reachCell, wholeCell } from './cells.ts'
 import { type DiaryFacts, FACTS, type Fact, type Problem } from './diary.ts'
 
-const NONE: DiaryFacts = { side: null, baseline: null, start: null, known: [] }
+const NONE: DiaryFacts = {
+  side: null,
+  baseline: null,
+  start: null,
+  known: [],
+  decisions: [],
+  resting: [],
+  gate: null,
+  late: null,
+}
 
 /** "calf 6", either order, or one of the two alone; null where it cannot be right. */
 function baseline(text: string): DiaryFacts['baseline'] {
@@ -32,8 +42,11 @@ function readFact(fact: Fact, text: string): Partial<DiaryFacts> | null {
     const day = dayCell(text)
     return day.ok && day.value !== null ? { start: day.value } : null
   }
-  const ids = idsCell(text.toLowerCase() === 'none' ? '' : text)
-  return ids.ok ? { known: ids.value } : null
+  if (fact === 'known') {
+    const ids = idsCell(text.toLowerCase() === 'none' ? '' : text)
+    return ids.ok ? { known: ids.value } : null
+  }
+  return readAdded(fact, text)
 }
 
 /** A comment "name: value"; null where it is just a remark. */

@@ -56,10 +56,17 @@ function historyOf(diary: Diary, rows: readonly DiaryRow[]): History {
     baseline: diary.baseline,
     start: diary.start,
     known: diary.known,
-    days: [...days.values()].sort((a, b) => (a.day < b.day ? -1 : 1)),
-    decisions: [],
-    gate: DEFAULT_GATE,
+    days: [...days.values()].sort((a, b) => (a.day < b.day ? -1 : 1)).map((day) => withAdded(diary, day)),
+    decisions: diary.decisions,
+    gate: diary.gate ?? DEFAULT_GATE,
   }
+}
+
+/** What an export adds to a day beside its row: the ladders resting, and whether it counts as late. */
+function withAdded({ resting, late }: Diary, known: HistoryDay): HistoryDay {
+  const rested = resting.filter(({ day }) => day === known.day).map(({ ladder }) => ladder)
+  const checkIn = known.checkIn && late ? { ...known.checkIn, late: late.includes(known.day) } : known.checkIn
+  return { ...known, checkIn, ...(rested.length > 0 ? { resting: rested } : {}) }
 }
 
 /**

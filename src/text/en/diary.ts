@@ -27,6 +27,11 @@ const ALLOWED: Readonly<Record<Problem['what'], string>> = {
   baseline: 'baseline must be a zone and a pain from 0 to 10, like "calf 6"',
   start: 'start must be a date like 2026-03-02',
   known: `known must be ids with ";" between them (${SIGNS})`,
+  decisions:
+    'decisions must be a date, advance, hold, ease-back or refer and, where it is about one, a ladder, with ";" between them',
+  resting: 'resting must be a date and a ladder, with ";" between them, like "2026-03-09 glide"',
+  gate: 'gate must be five numbers: check-ins, days, share from 0 to 1, pain at most, days apart, like "5 5 0.8 5 2"',
+  late: 'late must be dates with ";" between them, or none',
   cells: 'there are more cells than columns; put a text with commas in quotes',
   quote: 'a quote is opened and never closed',
   entry: 'each entry of days must be an object with a date',
