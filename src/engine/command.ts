@@ -26,7 +26,8 @@ interface Declaration {
 /** For a client, about themselves, in private. */
 export interface ClientCommand extends Declaration {
   readonly who: 'client'
-  run(draft: Draft, command: Command): Answer
+  /** What is not in the client's file is read through the transaction. */
+  run(draft: Draft, command: Command, tx: Tx): Answer | Promise<Answer>
 }
 /** For the coach, about one client named by the option `client`. */
 export interface CoachCommand extends Declaration {

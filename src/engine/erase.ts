@@ -2,7 +2,7 @@ import { plain } from './answer.ts'
 import type { Draft } from './draft.ts'
 import { NOBODY } from './draft.ts'
 import type { Address, Answer } from './message.ts'
-import type { Posting, Tx } from './ports.ts'
+import type { Posting, RowCounts, Tx } from './ports.ts'
 import type { PracticeRow } from './rows.ts'
 import { isLocked } from './status.ts'
 
@@ -18,15 +18,18 @@ export function eraseAnswer(
 }
 
 /**
- * Removes every row and gives how many went; where an urgent sign was open the coach is told, in a message that is
+ * Removes every row and gives how many went, by table; where an urgent sign was open the coach is told, in a message that is
  * about nobody's record.
  */
-export async function eraseClient(tx: Tx, draft: Draft): Promise<number> {
+export async function eraseClient(tx: Tx, draft: Draft): Promise<RowCounts> {
   const notice = isLocked(draft.file) ? erasedWithSign(draft) : null
-  const rows = await tx.erase(draft.client.id)
-  if (notice) await tx.apply({ changes: [], postings: [notice] })
-  return rows
+  const counts = await tx.erase(draft.client.id)
+  // it names the alias, so nothing of it is kept once it has gone
+  if (notice) await tx.apply({ changes: [], postings: [{ ...notice, practiceId: null }] })
+  return counts
 }
+
+export const allRows = (counts: RowCounts): number => Object.values(counts).reduce((all, n) => all + n, 0)
 
 function erasedWithSign(draft: Draft): Posting | null {
   const { practice, client } = draft.file

@@ -1,8 +1,8 @@
 import { LADDERS } from '../domain/ladder/ladders.ts'
 import { plain } from './answer.ts'
-import type { ChatCommand, CoachCommand, PracticeCommand } from './command.ts'
+import type { ClientCommand, CoachCommand, PracticeCommand } from './command.ts'
 import type { Draft } from './draft.ts'
-import { eraseClient } from './erase.ts'
+import { allRows, eraseClient } from './erase.ts'
 import type { Command } from './event.ts'
 import type { Answer } from './message.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
@@ -33,19 +33,22 @@ export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now:
 /** What makes sense only for somebody whose way is under way. */
 const ENROLLED_ONLY = ['check-in', 'today', 'pause', 'resume']
 
+/** What is kept of somebody stays theirs to see and to erase after they have left. */
+const AFTER_LEAVING = ['erase-me', 'my-data']
+
 const say = (text: string): Handled => ({ answer: plain(text, null) })
 
 async function clientCommand(
   parts: EngineParts,
   tx: Tx,
-  command: ChatCommand & { who: 'client' },
+  command: ClientCommand,
   event: Command,
   now: Date,
 ): Promise<Handled> {
   const file = fileInUse(await tx.clientsOfUser(event.actor.user))
   if (!file) return say(parts.textsFor('en').client.stranger)
   const { stage } = file.client
-  if (stage === 'left' && command.name !== 'erase-me')
+  if (stage === 'left' && !AFTER_LEAVING.includes(command.name))
     return say(parts.textsFor(file.client.language).client.notEnrolled)
   const draft = draftOf(parts, file, now, event.id)
   if (stage !== 'enrolled' && ENROLLED_ONLY.includes(command.name)) {
@@ -53,7 +56,7 @@ async function clientCommand(
     await commit(tx, draft)
     return say(goesOn ? draft.texts.course.screeningGoesOn : draft.texts.client.notEnrolled)
   }
-  const answer = command.run(draft, event)
+  const answer = await command.run(draft, event, tx)
   await commit(tx, draft)
   if (answer.erases) return { answer: await erased(tx, draft, answer, draft.texts.course.erased) }
   return { answer }
@@ -88,7 +91,7 @@ async function erased(
   answer: Answer,
   proof: (rows: number) => string,
 ): Promise<Answer> {
-  const rows = await eraseClient(tx, draft)
+  const rows = allRows(await eraseClient(tx, draft))
   return { ...answer, text: `${answer.text}\n${proof(rows)}` }
 }
 

@@ -17,9 +17,11 @@ import type {
   PlanRow,
   PracticeRow,
   QuestionRow,
+  Rows,
   RungRow,
   ScreeningRow,
   SignRow,
+  Table,
   VersionRow,
 } from './rows.ts'
 
@@ -50,6 +52,17 @@ export interface ClientFile {
   /** Who stands in for which coach of the practice. */
   readonly covers: readonly CoverRow[]
 }
+
+/** Everything that the store holds about one client. */
+export type Kept = {
+  readonly [T in Exclude<
+    Table,
+    'practice' | 'client' | 'cover' | 'inbound' | 'due' | 'asked'
+  >]: readonly Rows[T][]
+} & { readonly outbox: readonly OutboxRow[] }
+
+/** Rows by the name of their table; tables without one are left out. */
+export type RowCounts = Readonly<Record<string, number>>
 
 /** A message and how it is to travel. */
 export interface Posting {
@@ -91,6 +104,10 @@ export interface Tx {
   proposals(practiceId: string): Promise<{ flags: FlagRow[]; decisions: DecisionRow[] }>
   /** Every plan of a client, in order of time. */
   plans(clientId: string): Promise<PlanRow[]>
+  /** Every row about one client by table, in order of time, messages to them included. */
+  kept(clientId: string): Promise<Kept>
+  /** How many rows would go with a client, by table. */
+  rowsOf(clientId: string): Promise<RowCounts>
   /** All that a client has told since the beginning: each day as it stands, and the trail of every version. */
   told(clientId: string): Promise<{ checkIns: CheckInRow[]; versions: VersionRow[] }>
   outbox(id: string): Promise<OutboxRow | null>
@@ -102,8 +119,8 @@ export interface Tx {
   apply(outcome: Outcome): Promise<void>
   /** Drops those waiting messages of a client (not yet sent) that `which` picks, noting the reason. */
   withdraw(clientId: string, reason: string, which: (row: OutboxRow) => boolean): Promise<void>
-  /** Removes every row of a client, outbox bodies included; gives how many went. */
-  erase(clientId: string): Promise<number>
+  /** Removes every row of a client, outbox bodies included; gives how many went, by table. */
+  erase(clientId: string): Promise<RowCounts>
 }
 
 export interface Store {

@@ -3,7 +3,8 @@ import type { ClientRow, PracticeRow } from '../engine/rows.ts'
 import { applyOutcome, keepShown } from './apply.ts'
 import { loadFiles, type Reach } from './client-file.ts'
 import type { Db } from './database.ts'
-import { eraseClient } from './erase.ts'
+import { eraseClient, rowsOf } from './erase.ts'
+import { keptOf } from './kept.ts'
 import { tableOf } from './tables.ts'
 
 /** Reading and writing inside one transaction; `erased` hears of it where a client is removed. */
@@ -63,6 +64,8 @@ export function createTx(db: Db, erased: () => void): Tx {
         orderBy: [{ at: 'asc' }, { id: 'asc' }],
       }),
     }),
+    kept: (clientId) => keptOf(db, clientId),
+    rowsOf: (clientId) => rowsOf(db, clientId),
     outbox: (id) => tableOf(db, 'outbox').findFirst({ where: { id } }),
     outboxByKey: (key) => tableOf(db, 'outbox').findFirst({ where: { key } }),
     due: (id) => tableOf(db, 'due').findFirst({ where: { id } }),
@@ -76,9 +79,9 @@ export function createTx(db: Db, erased: () => void): Tx {
       await outbox.updateMany({ where: { id: { in: ids } }, data: { state: 'dropped', reason } })
     },
     erase: async (clientId) => {
-      const rows = await eraseClient(db, clientId)
+      const counts = await eraseClient(db, clientId)
       erased()
-      return rows
+      return counts
     },
   }
 }
