@@ -28,6 +28,7 @@ export const enrol: PracticeCommand = {
   async run({ tx, practice, now, texts, textsFor }, command) {
     const { options } = command
     if (!practice!.coachChannel) return plain(texts.commands.setUpLacks, null)
+    if (!practice!.policyConfirmed) return plain(texts.setUp.enrolNeedsPolicy, null)
     const wished = String(options.alias)
     if (!/^[\p{L}\d-]{1,30}$/u.test(wished)) return plain(texts.commands.badAlias, null)
     const user = String(options.person)

@@ -8,7 +8,7 @@ import {
 import type { Command } from '../engine/event.ts'
 import { acknowledge, LOOK_UP_MS } from './acknowledge.ts'
 import { actorOf, memberRoles } from './actor.ts'
-import { channelFacts } from './channel-facts.ts'
+import { serverOf } from './channel-facts.ts'
 import { within } from './in-flight.ts'
 import type { ChatParts } from './parts.ts'
 import { showAnswer, tell } from './show.ts'
@@ -27,9 +27,9 @@ export async function onCommand(interaction: ChatInputCommandInteraction, parts:
 
 function commandOf(interaction: ChatInputCommandInteraction, { client, texts }: ChatParts): Command {
   const given = interaction.options.data.filter((option) => option.value !== undefined)
-  const channels = given.filter((option) => option.type === ApplicationCommandOptionType.Channel)
   const people = given.filter((option) => option.type === ApplicationCommandOptionType.User)
   const { guildId } = interaction
+  const server = guildId === null ? null : serverOf(client, guildId, texts.permissions)
   return {
     kind: 'command',
     id: interaction.id,
@@ -43,16 +43,7 @@ function commandOf(interaction: ChatInputCommandInteraction, { client, texts }: 
           ),
         }
       : {}),
-    ...(guildId && channels.length > 0
-      ? {
-          channels: Object.fromEntries(
-            channels.map(({ name, value }) => [
-              name,
-              channelFacts(client, guildId, String(value), texts.permissions),
-            ]),
-          ),
-        }
-      : {}),
+    ...(server ? { server } : {}),
   }
 }
 

@@ -13,6 +13,27 @@ export interface Actor {
   readonly keeper: boolean
 }
 
+/** A server as the chat sees it at the moment of asking. */
+export interface Server {
+  readonly name: string
+  /** Platform id of whoever owns it. */
+  readonly owner: string
+  /** Null for a channel that is gone, or of which the bot is not told. */
+  channel(id: string): ChannelFacts | null
+  /** Null for a role that is gone. */
+  role(id: string): { readonly mentionable: boolean } | null
+}
+export interface ChannelFacts {
+  /** Everyone in the server can see it. */
+  readonly open: boolean
+  /** Names of the permissions that the bot needs there and does not have. */
+  readonly lacks: readonly string[]
+  /** Ids of the roles that can see it. */
+  readonly readers: readonly string[]
+  /** The bot may call a role there that not everybody may call. */
+  readonly callsRoles: boolean
+}
+
 interface FromChat {
   /** The platform's id of the message or interaction: applied once. */
   readonly id: string
@@ -48,8 +69,8 @@ export interface Command extends FromChat {
   readonly kind: 'command'
   readonly name: string
   readonly options: Readonly<Record<string, string | number | boolean>>
-  /** What the chat could find out for set-up: whether a channel is open to everyone, which permissions lack. */
-  readonly channels?: Readonly<Record<string, { readonly open: boolean; readonly lacks: readonly string[] }>>
+  /** The server it was typed in, as the chat sees it. */
+  readonly server?: Server
   /** What the chat could find out about people named: their roles in the server, none where they are not in it. */
   readonly people?: Readonly<Record<string, { readonly roles: readonly string[] }>>
 }

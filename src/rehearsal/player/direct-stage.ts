@@ -1,6 +1,7 @@
 import { commands } from '../../../commands/index.ts'
 import { type Bot, createBot } from '../../bot.ts'
 import { createEngine } from '../../engine/engine.ts'
+import type { Server } from '../../engine/event.ts'
 import type { Courier } from '../../engine/ports.ts'
 import { type OpenStore, openStore } from '../../store/open.ts'
 import { textsFor } from '../../text/index.ts'
@@ -75,8 +76,8 @@ export async function directStage({ url, clock, hooks, script }: Direct): Promis
     async command(who, { name, options }) {
       const isClients = commands.find((one) => one.name === name)?.who === 'client'
       const actor = actorOf(cast, who, isClients && who !== 'coach' ? 'private' : 'server')
-      const channels = channelsOf(options, cast)
-      await bot.handle({ kind: 'command', id: world.nextId(), actor, name, options, ...channels })
+      const server = serverOf(cast)
+      await bot.handle({ kind: 'command', id: world.nextId(), actor, name, options, server })
     },
     tick: () => bot.tick(),
     async nextDue() {
@@ -109,14 +110,10 @@ const courierTo = (world: World): Courier => ({
   },
 })
 
-/** The channels named in a command, as the platform would describe them. */
-function channelsOf(options: Readonly<Record<string, unknown>>, cast: Cast) {
-  const rooms: unknown[] = [cast.coachChannel, cast.alertChannel, cast.hall]
-  const named = Object.entries(options).filter(([, value]) => rooms.includes(value))
-  if (named.length === 0) return {}
-  return {
-    channels: Object.fromEntries(
-      named.map(([name, value]) => [name, { open: value === cast.hall, lacks: [] as string[] }]),
-    ),
-  }
-}
+/** The server as the platform would describe it: everyone can read the hall, the bot can do what it needs. */
+const serverOf = (cast: Cast): Server => ({
+  name: 'boathouse',
+  owner: 'keeper',
+  channel: (id) => ({ open: id === cast.hall, lacks: [], readers: [cast.role], callsRoles: true }),
+  role: () => ({ mentionable: true }),
+})

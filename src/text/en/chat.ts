@@ -10,8 +10,6 @@ export const chat = {
     ViewChannel: 'View Channel',
     SendMessages: 'Send Messages',
     AttachFiles: 'Attach Files',
-    ReadMessageHistory: 'Read Message History',
-    EmbedLinks: 'Embed Links',
   },
   problem: {
     token:

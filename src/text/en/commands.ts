@@ -6,6 +6,7 @@ export const commands = {
     pause: 'Take a break: no prompts until you come back',
     resume: 'Come back from a break',
     'my-record': 'What is kept of you, the last two weeks',
+    'my-data': 'All that is kept of you, as a file in private',
     'my-times': 'Change your prompt time, time zone, days off, country or language',
     leave: 'Leave: no more prompts',
     help: 'How to check in, and when to call for help',
@@ -34,6 +35,7 @@ export const commands = {
     'pause-client': 'Pause a client: prompts stop',
     'resume-client': 'End a client’s pause',
     discharge: 'End the way together, with a summary to the client',
+    'export-client': 'All that is kept of a client, as a file in the coach channel',
     'erase-me': 'Erase everything that is kept of you, for good',
     'erase-client': 'Erase everything that is kept of a client',
   } as Readonly<Record<string, string>>,
@@ -70,6 +72,7 @@ export const commands = {
     on: 'The date, like 2026-03-13',
     sign: 'Which sign',
     text: 'The words',
+    format: 'json (all of it), csv (a table of days) or fhir (for a clinic)',
     sure: 'True: yes, erase it',
     'coach-role': 'Who may see client records',
     'coach-channel': 'A private channel for digest and proposals',
@@ -96,14 +99,7 @@ export const commands = {
     `I do not know the country “${code}”. Write codes of two letters, like “PT ES”, or “any”. Nothing was changed.`,
   badLadders: (text: string): string =>
     `I could not read “${text}”. Write ladders with their rung, like “extension:1 glide:1”.`,
-  setUpDone: 'Set up. Invite the first client with /enrol.',
   setUpLacks: 'Still missing: coach-role and coach-channel. Run /set-up again with them.',
-  policyOpen:
-    'Before going live: the chat service’s developer policy limits what apps may do with health information. Settle that for your practice, then run /set-up with policy-settled.',
-  channelOpen: (option: string): string =>
-    `Everyone on this server can read the channel for “${option}”. Take “View Channel” away from @everyone there, or name another; then run /set-up again. Nothing was changed.`,
-  channelLacks: (option: string, lacks: readonly string[]): string =>
-    `In the channel for “${option}” I lack: ${lacks.join(', ')}. Grant these to my role there, then run /set-up again. Nothing was changed.`,
   timesChanged: (prompt: string, zone: string, off: string): string =>
     `Noted: prompt at ${prompt} (${zone})${off ? `, days off: ${off}` : ''}.`,
   askCountry:

@@ -10,6 +10,7 @@ import { digestCard, rollCallText } from './digest.ts'
 import { digestAgain } from './digest-again.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
+import { ownData, ownDataForCoach } from './own-data.ts'
 import { plan } from './plan.ts'
 import { proposals } from './proposals.ts'
 import { questions, questionsForCoach } from './questions.ts'
@@ -18,6 +19,7 @@ import { rehearsal } from './rehearsal.ts'
 import { report } from './report.ts'
 import { roster } from './roster.ts'
 import { ruleTexts } from './rules.ts'
+import { setUp } from './set-up.ts'
 import { SIGN_WORDS } from './signs.ts'
 import { words } from './words.ts'
 
@@ -31,6 +33,8 @@ export const en = {
   coach,
   courseForCoach: { ...courseForCoach, ...questionsForCoach },
   commands,
+  ownData,
+  ownDataForCoach,
   plan,
   proposals,
   alerts,
@@ -42,6 +46,7 @@ export const en = {
   record,
   report,
   access,
+  setUp,
   chat,
   signs: SIGN_WORDS,
   rules: ruleTexts,

@@ -12,8 +12,6 @@ export const chat: Texts['chat'] = {
     ViewChannel: 'Ver canal',
     SendMessages: 'Enviar mensajes',
     AttachFiles: 'Adjuntar archivos',
-    ReadMessageHistory: 'Leer el historial de mensajes',
-    EmbedLinks: 'Insertar enlaces',
   },
   problem: {
     token:

@@ -21,14 +21,7 @@ export const commands: Texts['commands'] = {
     `No conozco el país “${code}”. Escribe códigos de dos letras, como “ES CO”, o “any”. No se ha cambiado nada.`,
   badLadders: (text) =>
     `No he podido leer “${text}”. Escribe las escaleras con su peldaño, como “extension:1 glide:1”.`,
-  setUpDone: 'Configurado. Invita al primer cliente con /enrol.',
   setUpLacks: 'Aún faltan: coach-role y coach-channel. Usa /set-up otra vez con ellos.',
-  policyOpen:
-    'Antes de empezar: la política para desarrolladores del chat limita lo que las aplicaciones pueden hacer con datos de salud. Acláralo para tu práctica y usa /set-up con policy-settled.',
-  channelOpen: (option) =>
-    `Todo el servidor puede leer el canal de “${option}”. Quita allí “Ver canal” a @everyone, o nombra otro; luego usa /set-up otra vez. No se ha cambiado nada.`,
-  channelLacks: (option, lacks) =>
-    `En el canal de “${option}” me falta: ${lacks.join(', ')}. Da esto a mi rol allí y usa /set-up otra vez. No se ha cambiado nada.`,
   timesChanged: (prompt, zone, off) =>
     `Anotado: mensaje a las ${prompt} (${zone})${off ? `, días libres: ${off}` : ''}.`,
   askCountry:

@@ -12,6 +12,7 @@ import { digestCard, rollCallText } from './digest.ts'
 import { digestAgain } from './digest-again.ts'
 import { digestAlt, pictureWords } from './digest-picture.ts'
 import { screening } from './enrol.ts'
+import { ownData, ownDataForCoach } from './own-data.ts'
 import { plan } from './plan.ts'
 import { proposals } from './proposals.ts'
 import { record } from './record.ts'
@@ -19,6 +20,7 @@ import { rehearsal } from './rehearsal.ts'
 import { report } from './report.ts'
 import { roster } from './roster.ts'
 import { ruleTexts } from './rules.ts'
+import { setUp } from './set-up.ts'
 import { SIGN_WORDS } from './signs.ts'
 import { words } from './words.ts'
 
@@ -33,6 +35,8 @@ export const es: Texts = {
   coach,
   courseForCoach,
   commands,
+  ownData,
+  ownDataForCoach,
   plan,
   proposals,
   alerts,
@@ -44,6 +48,7 @@ export const es: Texts = {
   record,
   report,
   access,
+  setUp,
   chat,
   signs: SIGN_WORDS,
   rules: ruleTexts,
