@@ -5,7 +5,7 @@ import { clearButton, reasonForm } from './decision-forms.ts'
 import type { Draft } from './draft.ts'
 import { lastAnswered } from './history.ts'
 import type { Button } from './message.ts'
-import { moveRung, rungsOn } from './rungs.ts'
+import { moveRung, restingOn, rungsOn } from './rungs.ts'
 import { isLocked, isPressing, isStopped, openHold } from './status.ts'
 import { tellChange } from './step-change.ts'
 import { startAgain, stopAll } from './stop.ts'
@@ -137,9 +137,11 @@ function changeStep(draft: Draft, wish: Wish, stopped: boolean): void {
       wish.decision === 'advance'
     )
       draft.put('hold', { ...hold, endedAt: draft.now, endedBy: wish.by })
-  const step = why === 'advance' ? client.advanced(ladder, to) : client.easedByCoach(ladder, to)
+  const rests = restingOn(draft.file).includes(ladder)
+  const eased = rests ? client.easedAtRest(ladder) : client.easedByCoach(ladder, to)
+  const step = why === 'advance' ? client.advanced(ladder, to) : eased
   const text = withReason(draft, wish, stopped ? `${decided.again} ${step}` : step)
-  tellChange(draft, { text, drills: [`${ladder}:${to}`] })
+  tellChange(draft, { text, drills: rests ? [] : [`${ladder}:${to}`] })
 }
 
 /** Puts back what was changed without the coach, as far as nothing has changed since; a lock cannot be undone. */

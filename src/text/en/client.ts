@@ -23,6 +23,8 @@ function drillLines(
   })
 }
 
+const HOW = 'Write “today” to read how each of your drills is done.'
+
 const ASK: Readonly<Record<Slot, (planned: number) => string>> = {
   sessions: (planned) =>
     planned > 0 ? `How many of your ${planned} sessions did you do?` : 'How many sessions did you do?',
@@ -48,6 +50,17 @@ export const client = {
     [
       `**Your drills, ${sessions} ${sessions === 1 ? 'session' : 'sessions'}:**`,
       drillLines(drills, sessions, loads, detail).join(detail === 'full' ? '\n\n' : '\n'),
+      STOP_RULE,
+    ].join('\n'),
+  stepDrills: (
+    drills: readonly string[],
+    sessions: number,
+    loads: Readonly<Record<string, string>>,
+    detail: 'short' | 'full',
+  ): string =>
+    [
+      drillLines(drills, sessions, loads, detail).join(detail === 'full' ? '\n\n' : '\n'),
+      ...(detail === 'short' ? [HOW] : []),
       STOP_RULE,
     ].join('\n'),
   noPlanYet: 'There is no plan for you yet. Your coach sends it.',
@@ -124,7 +137,7 @@ export const client = {
   alreadyPaused: 'You are on a break already. Write “I am back” when you want to go on.',
   resumed: (prompt: string): string => `Welcome back. I write to you again at ${prompt}.`,
   notPaused: 'You are not on a break; I write to you each day.',
-  lowerAgain: 'You were away for a while, so we start one step easier.',
+  lowerAgain: `You were away for a while, so we start one step easier. ${HOW}`,
   nudge:
     'It has been quiet for a few days. No rush: one line when you can. If something is wrong, tell me or get help.',
   lapse:
@@ -142,9 +155,11 @@ export const client = {
   undone: (ladders: readonly string[]): string =>
     `Your coach has put back the step for: ${ladders.map(ladderName).join(', ')}.`,
   advanced: (ladder: string, rung: number): string =>
-    `Good news from your coach: from tomorrow the next step on “${ladderName(ladder)}” is **${drillName(ladder, rung)}**. Stop if it moves further down your leg.`,
+    `Good news from your coach: from tomorrow the next step on “${ladderName(ladder)}” is **${drillName(ladder, rung)}**.`,
   easedByCoach: (ladder: string, rung: number): string =>
     `Your coach takes it one step easier: from tomorrow on “${ladderName(ladder)}” it is **${drillName(ladder, rung)}**.`,
+  easedAtRest: (ladder: string): string =>
+    `Your coach takes it one step easier on “${ladderName(ladder)}”. It still rests; I tell you when it comes back.`,
   held: 'Your coach has looked at your week: we stay with the same steps for now.',
   referred:
     'Your coach would like a doctor or another clinician to look at this with you, and will write to you about it. Keep to what feels easy until then.',

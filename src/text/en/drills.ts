@@ -4,7 +4,7 @@ import { ownDrill } from '../own-ladders.ts'
 /** Said once below every list of drills; it goes before any number. */
 export const STOP_RULE =
   'Stop at once if pain, tingling or numbness moves further down your leg, or if you get new numbness or ' +
-  'weakness. Then do no more and write it here. How much pain is all right is set in your plan.'
+  'weakness. Then do no more and write it here. Ask your coach how much pain is all right.'
 
 /** What each ladder is called in front of clients and coaches. */
 export const LADDER_NAMES: Readonly<Record<string, string>> = {

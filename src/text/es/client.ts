@@ -23,6 +23,8 @@ function drillLines(
   })
 }
 
+const HOW = 'Escribe “hoy” para leer cómo se hace cada ejercicio.'
+
 const ASK: Readonly<Record<Slot, (planned: number) => string>> = {
   sessions: (planned) =>
     planned > 0 ? `¿Cuántas de tus ${planned} sesiones hiciste?` : '¿Cuántas sesiones hiciste?',
@@ -44,6 +46,12 @@ export const client: Texts['client'] = {
     [
       `**Tus ejercicios, ${sessions} ${sessions === 1 ? 'sesión' : 'sesiones'}:**`,
       drillLines(drills, sessions, loads, detail).join(detail === 'full' ? '\n\n' : '\n'),
+      STOP_RULE,
+    ].join('\n'),
+  stepDrills: (drills, sessions, loads, detail) =>
+    [
+      drillLines(drills, sessions, loads, detail).join(detail === 'full' ? '\n\n' : '\n'),
+      ...(detail === 'short' ? [HOW] : []),
       STOP_RULE,
     ].join('\n'),
   noPlanYet: 'Aún no hay un plan para ti. Te lo envía tu coach.',

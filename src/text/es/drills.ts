@@ -5,7 +5,7 @@ import { DRILLS } from './drill-prose.ts'
 /** Said once below every list of drills; it goes before any number. */
 export const STOP_RULE =
   'Para al momento si el dolor, el hormigueo o el adormecimiento baja más por la pierna, o si notas ' +
-  'adormecimiento nuevo o debilidad. No hagas más y escríbelo aquí. Cuánto dolor se admite está en tu plan.'
+  'adormecimiento nuevo o debilidad. No hagas más y escríbelo aquí. Pregunta a tu coach cuánto dolor se admite.'
 
 /** What each ladder is called in front of clients and coaches. */
 export const LADDER_NAMES: Readonly<Record<string, string>> = {

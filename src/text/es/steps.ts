@@ -24,7 +24,9 @@ export const steps = {
       : `${ladders.map(ladderName).join(' y ')} pueden volver, en el mismo paso que antes.`,
   undone: (ladders) => `Tu coach ha devuelto el paso anterior a: ${ladders.map(ladderName).join(', ')}.`,
   advanced: (ladder, rung) =>
-    `Buenas noticias de tu coach: desde mañana, el siguiente paso de “${ladderName(ladder)}” es **${drillName(ladder, rung)}**. Para si baja más por la pierna.`,
+    `Buenas noticias de tu coach: desde mañana, el siguiente paso de “${ladderName(ladder)}” es **${drillName(ladder, rung)}**.`,
   easedByCoach: (ladder, rung) =>
     `Tu coach lo pone un paso más fácil: desde mañana, en “${ladderName(ladder)}” es **${drillName(ladder, rung)}**.`,
+  easedAtRest: (ladder) =>
+    `Tu coach pone “${ladderName(ladder)}” un paso más fácil. Sigue en descanso; te aviso cuando vuelva.`,
 } satisfies Partial<Texts['client']>
