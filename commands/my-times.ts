@@ -30,6 +30,7 @@ export const myTimes: ClientCommand = {
     const times = readTimes(options, draft.client, draft.texts)
     if (typeof times === 'string') return plain(times, draft.client.ref)
     // another zone may be another country: no number is named until the client has said which
+    const changes = language !== draft.client.language
     const moved = times.zone !== draft.client.zone && options.region === undefined
     draft.put('client', { ...draft.client, ...times, language, ...(moved ? { region: null } : {}) })
     reschedulePrompt(draft)
@@ -38,7 +39,7 @@ export const myTimes: ClientCommand = {
     if (told && !isServed(draft.file.practice, region))
       return plain(refuseRegion(draft, region), draft.client.ref)
     const { commands } = texts
-    const changed = language === draft.texts.language ? '' : `${texts.course.language}\n`
+    const changed = changes ? `${texts.course.language}\n` : ''
     const text = changed + commands.timesChanged(times.prompt, times.zone, times.off.join(' '))
     return plain(moved ? `${text}\n${commands.askCountry}` : text, draft.client.ref)
   },

@@ -6,9 +6,9 @@ import { drawReportPdf, drawReportPng } from './picture/report/index.ts'
 import { textsFor } from './text/index.ts'
 
 /** The picture of a message, drawn from its facts: a client's weeks, or the page for a clinician. */
-export async function draw({ draw, facts }: Picture): Promise<{ png: Uint8Array }> {
+export async function draw({ draw, facts, language = 'en' }: Picture): Promise<{ png: Uint8Array }> {
   if (draw === 'report') return { png: await drawReportPng(...pageOf(facts as DrawnReport)) }
-  return drawWeeks(facts as Weeks, { theme: 'light', words: textsFor('en').digest.picture })
+  return drawWeeks(facts as Weeks, { theme: 'light', words: textsFor(language).digest.picture })
 }
 
 /** A file of a message, drawn from its facts: the page for a clinician as a PDF. */

@@ -57,7 +57,7 @@ function namedScores(text: string, names: readonly string[], short: boolean): Sc
   const scores: Scores = {}
   for (const part of text.split(/[,;\n]|\s+and\s+|\s+y\s+/).filter((one) => one.trim() !== '')) {
     const [, said, number] =
-      /^\s*(\D{2,}?)[\s:=-]+(?:is\s+|now\s+)*(\d{1,2})(?:\s*\/\s*10)?[\s.!]*$/.exec(part) ?? []
+      /^\s*(\D{2,}?)[\s:=-]+(?:is\s+|now\s+|es\s+|ahora\s+)*(\d{1,2})(?:\s*\/\s*10)?[\s.!]*$/.exec(part) ?? []
     const name = said && nameOf(said, names, short)
     const hard = scoreOf(number ?? '')
     if (!name || hard === null) return null

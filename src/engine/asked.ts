@@ -25,8 +25,11 @@ export function expect(draft: Draft, question: Question): void {
   if (!pressing) return
   draft.stopDrills()
   // asked again beside another answer, the first asking still counts
-  if (!before?.pressing || JSON.stringify(before.options) !== JSON.stringify(options)) startClock(draft)
+  if (!before?.pressing || actsOf(before.options) !== actsOf(options)) startClock(draft)
 }
+
+/** What may be answered, in whichever language. */
+const actsOf = (options: AskedRow['options']): string => JSON.stringify(options.map(({ act }) => act))
 
 /** Keeps the question and gives what a message needs to carry it. */
 export function carry(

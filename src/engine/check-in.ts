@@ -28,7 +28,7 @@ function askAboutSeverePain(draft: Draft, day: Day): void {
   const row = draft.file.checkIns.find((checkIn) => checkIn.day === day)
   if ((row?.pain ?? 0) < SEVERE_PAIN || isLocked(draft.file)) return
   const asked = draft.file.signs.some((sign) => sign.sign === 'severe-unrelenting' && sign.day === day)
-  if (!asked) askSign(draft, 'severe-unrelenting', day, draft.texts.words.values(row!))
+  if (!asked) askSign(draft, 'severe-unrelenting', day, draft.forCoach.words.values(row!))
 }
 
 /** An answer by a press: the message changes in place, and the next question is a message of its own. */

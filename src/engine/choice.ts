@@ -43,7 +43,7 @@ async function find(tx: Tx, event: Choice | FormFilled): Promise<Found | null> {
 
 export async function onChoice(parts: EngineParts, tx: Tx, event: Choice, now: Date): Promise<Handled> {
   const found = await find(tx, event)
-  if (!found) return (await onDesk(parts, tx, event, now)) ?? notYours(parts)
+  if (!found) return (await onDesk(parts, tx, event, now)) ?? notYours(parts, tx, event)
   const draft = draftOf(parts, found.file, now, event.id)
   if (found.by === 'coach') return byCoach(tx, draft, found.row, event)
   const answer = pressedByClient(draft, found.row, event)
@@ -51,9 +51,12 @@ export async function onChoice(parts: EngineParts, tx: Tx, event: Choice, now: D
   return { answer }
 }
 
-const notYours = (parts: EngineParts): Handled => ({
-  answer: plain(parts.textsFor('en').client.notYours, null, true),
-})
+/** In the language of the practice whose message it was. */
+async function notYours(parts: EngineParts, tx: Tx, { outbox }: Choice | FormFilled): Promise<Handled> {
+  const row = await tx.outbox(outbox)
+  const practice = row?.practiceId ? await tx.practice(row.practiceId) : null
+  return { answer: plain(parts.textsFor(practice?.language ?? 'en').client.notYours, null, true) }
+}
 
 /** A press or form of a coach's on a message about a client. */
 async function byCoach(tx: Tx, draft: Draft, row: OutboxRow, event: Choice | FormFilled): Promise<Handled> {
@@ -118,7 +121,7 @@ const withoutDrills = (draft: Draft, row: OutboxRow): string =>
 
 export async function onForm(parts: EngineParts, tx: Tx, event: FormFilled, now: Date): Promise<Handled> {
   const found = await find(tx, event)
-  if (!found) return notYours(parts)
+  if (!found) return notYours(parts, tx, event)
   const draft = draftOf(parts, found.file, now, event.id)
   if (found.by === 'coach') return byCoach(tx, draft, found.row, event)
   if (event.act.do === 'activities') activitiesFilled(draft, event.filled)

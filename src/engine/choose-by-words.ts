@@ -11,8 +11,8 @@ export interface Chosen {
 
 /** Values that the reader knows by themselves: a number is then no place in a list. */
 const PLAIN = ['sessions', 'reach', 'pain']
-/** "3", "1, 4" or "2 and 5". */
-const NUMBERS = /^\d{1,2}(?:\s*(?:,|;|\+|&|and|\s)\s*\d{1,2})*[.!]?$/
+/** "3", "1, 4", "2 and 5" or "2 y 5". */
+const NUMBERS = /^\d{1,2}(?:\s*(?:,|;|\+|&|and|y|\s)\s*\d{1,2})*[.!]?$/
 
 /** A choice said in words: its number in the list shown, its label or its name. */
 export function chooseByWords(draft: Draft, text: string): Chosen | null {
@@ -20,7 +20,7 @@ export function chooseByWords(draft: Draft, text: string): Chosen | null {
   if (!asked || PLAIN.includes(asked.ask)) return null
   const said = text.trim().toLowerCase()
   const numbered = wasListed(draft, asked) && NUMBERS.test(said) ? byNumber(asked, said) : null
-  return numbered ?? byLabel(asked, said.replace(/[.!]+$/, ''))
+  return numbered ?? byLabel(draft, asked, said.replace(/[.!]+$/, ''))
 }
 
 /** Only who has no buttons was shown a numbered list, and a prompt shows none for the signs beside it. */
@@ -37,9 +37,14 @@ function byNumber(asked: AskedRow, said: string): Chosen | null {
   return options.length > 1 && values.length === 0 ? null : { act: first.act, values }
 }
 
-function byLabel(asked: AskedRow, said: string): Chosen | null {
+function byLabel({ texts: { words } }: Draft, asked: AskedRow, said: string): Chosen | null {
+  const bare = unaccented(said)
+  const name = bare === unaccented(words.yes) ? 'yes' : bare === unaccented(words.no) ? 'no' : said
   const option = asked.options.find(
-    (one) => one.label.toLowerCase() === said || one.name === said || one.name === `${asked.ask}-${said}`,
+    (one) => unaccented(one.label) === bare || one.name === name || one.name === `${asked.ask}-${name}`,
   )
   return option ? { act: option.act, values: [] } : null
 }
+
+/** In small letters, accents left out: many write "si" for "sí". */
+const unaccented = (text: string): string => text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '')

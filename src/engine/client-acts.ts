@@ -131,7 +131,7 @@ function answerSigns(draft: Draft, value: string, day: Day, chosen: readonly str
   if (value === 'these' && signs.length > 0) {
     answeredNow(draft, 'signs')
     const heard = chosenSigns(draft, signs)
-    takeSigns(draft, heard, day, words || client.ticked)
+    takeSigns(draft, heard, day, words || draft.forCoach.client.ticked)
     return noted(heard.unsure.length < signs.length ? client.signsKept : client.signsHeard, day)
   }
   // there is one, and which is not said: drills wait, and silence counts as yes

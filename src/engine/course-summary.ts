@@ -50,6 +50,6 @@ export function courseLines(draft: Draft): string[] {
 /** The lift they want back, with the load of the plan. */
 export function liftLine({ file, forCoach }: Draft): string[] {
   const wanted = file.screening?.answers.lift
-  if (typeof wanted !== 'string' || wanted === '' || /^none\b/i.test(wanted)) return []
+  if (typeof wanted !== 'string' || wanted === '' || /^(none|ningun[oa]|nada)\b/i.test(wanted)) return []
   return [forCoach.courseForCoach.lift(wanted, file.plan?.loads.lift ?? null)]
 }

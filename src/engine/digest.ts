@@ -108,7 +108,12 @@ export function cardOf(
     key: draft.id('digest', key),
     text: [texts.digest.card(facts), ...courseLines(draft)].join('\n'),
     buttons: decisionButtons(draft, assessment),
-    picture: { name: `digest-${file.client.ref}-${on}`, alt: texts.digest.alt(weeks), facts: weeks },
+    picture: {
+      name: `digest-${file.client.ref}-${on}`,
+      alt: texts.digest.alt(weeks),
+      language: texts.language,
+      facts: weeks,
+    },
   })
   return { facts, postings: draft.outcome.postings }
 }

@@ -52,8 +52,6 @@ export class Draft {
   private readonly changes: Change[] = []
   private readonly postings: Posting[] = []
   private stopped = false
-  /** Sentences in the client's language. */
-  readonly texts: Texts
   /** Sentences in the practice's language, for coach and keeper. */
   readonly forCoach: Texts
 
@@ -72,12 +70,15 @@ export class Draft {
     readonly ladders: readonly Ladder[] = LADDERS,
   ) {
     this.pages = { ...file }
-    this.texts = textsFor(file.client.language)
     this.forCoach = textsFor(file.practice.language)
   }
 
   get file(): ClientFile {
     return this.pages
+  }
+  /** Sentences in the client's language, which may have changed just now. */
+  get texts(): Texts {
+    return this.textsFor(this.client.language)
   }
   get client(): Rows['client'] {
     return this.pages.client

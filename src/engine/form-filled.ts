@@ -42,9 +42,9 @@ export function checkInFilled(draft: Draft, event: FormFilled): void {
   })
 }
 
-/** What the alert quotes of a form: the labels that were ticked. */
+/** What the alert quotes of a form, in the coach's language: what was ticked. */
 function ticked(draft: Draft, signs: readonly (keyof Draft['texts']['signs'])[], both: boolean): string {
-  const { signs: labels, words, client } = draft.texts
+  const { signs: labels, words, client } = draft.forCoach
   return [
     client.ticked,
     ...signs.map((sign) => labels[sign].short),

@@ -80,6 +80,8 @@ export interface Picture {
   readonly alt: string
   /** The page for a clinician; left out: a client's weeks. */
   readonly draw?: 'report'
+  /** Code of the language of the words in a picture of weeks; English where left out. */
+  readonly language?: string
   /** A `Weeks` of domain/digest, or a `DrawnReport`. */
   readonly facts: unknown
 }

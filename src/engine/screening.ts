@@ -11,9 +11,10 @@ import { askSexual, asksSexual } from './sexual-question.ts'
 import { isLocked } from './status.ts'
 import { raiseSigns } from './urgent.ts'
 
-const NONE = /^(no|none|nope|nothing|none of (these|those|them))$/
-/** "3", "1, 4" or "2 and 5". */
-const NUMBERS = /^\d{1,2}(\s*(,|;|\+|&|and|\s)\s*\d{1,2})*$/
+const NONE =
+  /^(no|none|nope|nothing|none of (these|those|them)|nada|ningun[oa]( de (estos|estas|esos|esas|ellos|ellas))?)$/
+/** "3", "1, 4", "2 and 5" or "2 y 5". */
+const NUMBERS = /^\d{1,2}(\s*(,|;|\+|&|and|y|\s)\s*\d{1,2})*$/
 
 /** The first form that still lacks an answer, or null where all is there. */
 export function nextScreeningStep(draft: Draft): number | null {
@@ -161,7 +162,7 @@ function raiseScreened(draft: Draft): void {
   if (!Array.isArray(signs)) return
   const raised = new Set(draft.file.signs.map((row) => row.sign))
   const fresh = signs.filter(isSignId).filter((sign) => !raised.has(sign))
-  if (fresh.length > 0) raiseSigns(draft, fresh, draft.today, draft.texts.client.ticked)
+  if (fresh.length > 0) raiseSigns(draft, fresh, draft.today, draft.forCoach.client.ticked)
 }
 
 /** All is there: a risk answer parks the client until a clinician has agreed; the coach is told either way. */

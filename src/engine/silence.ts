@@ -21,7 +21,7 @@ export function silence(draft: Draft): void {
 
 /** The question that was before the client, with everything that came with the same words. */
 function takenAsYes(draft: Draft): Taken | null {
-  const { client } = draft.texts
+  const { client } = draft.forCoach
   const waiting = askedSigns(draft.file)
   const side = draft.file.asked.find((row) => row.ask === 'side' && row.pressing)
   const signs = new Set<SignId>(waiting.map((row) => row.sign))

@@ -5,6 +5,7 @@ import { ASKS, type Ask, type Reading, type ReadingContext } from '../domain/rep
 import { screen } from '../domain/signs/screen.ts'
 import { answersActivities } from './activities-answer.ts'
 import { latestAsked } from './asked.ts'
+import { changeLanguage, languageWished } from './change-language.ts'
 import { chooseByWords } from './choose-by-words.ts'
 import { applyAct } from './client-acts.ts'
 import { afterEnd } from './course-acts.ts'
@@ -24,6 +25,8 @@ import { beforeConsent, duringScreening } from './words-before.ts'
 export function onWords(draft: Draft, event: Words): void {
   const { client } = draft.texts
   const { stage } = draft.client
+  const language = languageWished(draft, event.text)
+  if (language !== null) return changeLanguage(draft, language)
   if (stage === 'invited') return beforeConsent(draft, event.text)
   if (event.attached !== 'none' && event.text.trim() === '')
     return void draft.toClient({ kind: 'notice', text: client.cannotRead(event.attached) })

@@ -127,8 +127,13 @@ function filledOf({ sessions, reach, pain, side, signs }: DayValues): Filled {
 async function sayForm(client: ScriptClient, values: DayValues, { stage, said }: ActParts): Promise<null> {
   const { words, signs: names } = textsFor(client.language)
   const { sessions = null, reach = null, pain = null, side, signs } = values
-  const told = signs?.length === 0 ? ['no signs'] : (signs ?? []).map((sign) => names[sign].short)
-  const line = [words.values({ sessions, reach, pain }), side ? `${side} leg` : '', ...told]
+  const isSpanish = client.language === 'es'
+  const leg = side && (isSpanish ? `pierna ${words.side(side)}` : `${side} leg`)
+  const told =
+    signs?.length === 0
+      ? [isSpanish ? 'sin señales' : 'no signs']
+      : (signs ?? []).map((sign) => names[sign].short)
+  const line = [words.values({ sessions, reach, pain }), leg ?? '', ...told]
   const id = await stage.say(client.ref, line.filter((part) => part !== '').join(', '))
   said.set(client.ref, [...(said.get(client.ref) ?? []), id])
   return null

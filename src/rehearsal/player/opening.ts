@@ -140,7 +140,7 @@ async function screeningStep(
     return 'screening'
   }
   const values = screeningValues(client, script)
-  if (client.hands === 'words') await stage.say(client.ref, inWords(asking, values))
+  if (client.hands === 'words') await stage.say(client.ref, inWords(asking, values, client.language))
   else await stage.fill(client.ref, asking, 0, filledFor(asking, values))
   const after = await fileOf(client.ref, stage)
   return after?.client.stage === 'enrolled'
@@ -184,10 +184,10 @@ function filledFor({ body }: OutboxRow, values: Filled): Filled {
 }
 
 /** The answer to one question as somebody writes it: the words of the choice, numbers where several may hold. */
-function inWords({ body }: OutboxRow, values: Filled): string {
+function inWords({ body }: OutboxRow, values: Filled, language: string): string {
   const id = String(body.asks).slice('screening:'.length)
   const value = values[id] ?? ''
-  const options = questionOf(id)?.options(textsFor('en')) ?? []
+  const options = questionOf(id)?.options(textsFor(language)) ?? []
   if (typeof value !== 'string')
     return value.map((one) => options.findIndex((option) => option.value === one) + 1).join(', ')
   return options.find((option) => option.value === value)?.label || value || 'none'

@@ -1,4 +1,5 @@
 import type { Day } from '../../domain/day.ts'
+import { LANGUAGE_WORDS } from '../language-words.ts'
 import { date, harmless } from './digest.ts'
 
 /** One activity that matters: how hard it was at the first answer and at the last, 0..10; null: not asked again yet. */
@@ -69,6 +70,7 @@ export const course = {
   movedTo:
     'From now on another coach of your practice looks after you. Your plan and your record stay as they are.',
   language: 'From now on I write to you in English.',
+  languageWords: LANGUAGE_WORDS,
   erased: (rows: number): string =>
     `${rows} ${rows === 1 ? 'row is' : 'rows are'} gone. Backups made before today still hold a copy until they age out; your coach can tell you when.`,
 }

@@ -1,6 +1,7 @@
 import type { ActivityPath } from '../en/course.ts'
 import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
+import { LANGUAGE_WORDS } from '../language-words.ts'
 import { count } from './dates.ts'
 import { questions } from './questions.ts'
 
@@ -69,6 +70,7 @@ export const course: Texts['course'] = {
     'Lo siento. Se lo he pasado a tu coach, que puede empezar otra vez contigo. Si notas adormecido entre las piernas, o problemas al orinar o al hacer caca, o debilidad, busca ayuda al momento.',
   movedTo: 'Desde ahora te acompaña otro coach de tu práctica. Tu plan y tu registro siguen como están.',
   language: 'Desde ahora te escribo en español.',
+  languageWords: LANGUAGE_WORDS,
   erased: (rows) =>
     `${rows} ${rows === 1 ? 'dato borrado' : 'datos borrados'}. Las copias hechas antes de hoy aún los tienen hasta que caduquen; tu coach te puede decir cuándo.`,
 }

@@ -32,7 +32,7 @@ export const words: Texts['words'] = {
   values: ({ sessions, reach, pain }) =>
     [
       sessions === null ? '' : `${sessions} ${sessions === 1 ? 'sesión' : 'sesiones'}`,
-      reach === null ? '' : reach === 'none' ? 'sin molestias' : REACH[reach],
+      reach === null ? '' : REACH[reach],
       pain === null ? '' : `dolor ${pain}`,
     ]
       .filter((part) => part !== '')
