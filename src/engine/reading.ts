@@ -3,6 +3,7 @@ import type { Day } from '../domain/day.ts'
 import type { Ask, DayReading, Reading } from '../domain/reply/reading.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
 import { screen } from '../domain/signs/screen.ts'
+import type { Screening } from '../domain/signs/screening.ts'
 import { answeredNow, expect } from './asked.ts'
 import { afterRecord } from './check-in.ts'
 import { applyAct } from './client-acts.ts'
@@ -85,7 +86,7 @@ const hintNote = (draft: Draft, hint: Hint): string =>
  * What a number of pain alone makes likely is asked about once the number is written down.
  */
 function heardOf(draft: Draft, { reading, text }: Said, hint: Hint | null): Heard {
-  const inWords = screen(text, draft.client.language)
+  const inWords = withoutNumber(screen(text, draft.client.language))
   if (!hint) return { signs: inWords.signs, unsure: inWords.unsure, denied: reading.denied }
   answeredNow(draft, 'signs')
   const others = inWords.signs.filter((sign) => sign !== hint.sign)
@@ -96,6 +97,14 @@ function heardOf(draft: Draft, { reading, text }: Said, hint: Hint | null): Hear
     unsure: inWords.unsure.filter((sign) => sign !== hint.sign),
     denied: inWords.denied,
   }
+}
+
+/** Severe pain told by its number alone is asked about once a day, when the number is written down. */
+function withoutNumber({ signs, unsure, denied, evidence }: Screening): Heard {
+  const quotes = evidence.filter(({ sign }) => sign === 'severe-unrelenting')
+  const byNumber = unsure.includes('severe-unrelenting') && quotes.every(({ words }) => /\d/.test(words))
+  const rest = (ids: readonly SignId[]) => ids.filter((sign) => !byNumber || sign !== 'severe-unrelenting')
+  return { signs: rest(signs), unsure: rest(unsure), denied }
 }
 
 /** "Yes" to the routine question, or to "which of these": there is one, and which is asked. */
