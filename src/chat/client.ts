@@ -86,7 +86,12 @@ export async function connect(parts: ConnectParts): Promise<Chat> {
   }
 }
 
-async function logIn({ client, token, texts }: ConnectParts): Promise<void> {
+/** Resolves when the servers that the bot is in are known. @throws ChatProblem; the client is destroyed then */
+export async function logIn({
+  client,
+  token,
+  texts,
+}: Pick<ConnectParts, 'client' | 'token' | 'texts'>): Promise<void> {
   const ready = new Promise<void>((resolve) => client.once(Events.ClientReady, () => resolve()))
   try {
     const entry = client.login(token).then(() => ready)

@@ -20,8 +20,12 @@ const VERBS: Readonly<Record<string, Verb>> = {
     load: () => import('./reread.ts'),
   },
   report: { about: 'the one-page report for a clinician, as PDF or PNG', load: () => import('./report.ts') },
+  export: { about: 'everything kept of a client, as JSON, CSV or FHIR', load: () => import('./export.ts') },
+  erase: { about: 'erase every row about a client, with the counts', load: () => import('./erase.ts') },
+  import: { about: 'take a past diary from CSV into a record', load: () => import('./import.ts') },
   simulate: { about: 'synthetic diaries through the rules', load: () => import('./simulate.ts') },
   ladder: { about: 'check and show a practice’s own ladders', load: () => import('./ladder.ts') },
+  doctor: { about: 'check token, channels, database, clock', load: () => import('./doctor.ts') },
   play: { about: 'play a scenario through the whole program', load: () => import('./play.ts') },
 }
 

@@ -76,7 +76,7 @@ async function applyMissing(
   }
 }
 
-async function readHistory(client: pg.Client, server: string): Promise<Applied[]> {
+export async function readHistory(client: pg.Client, server: string): Promise<Applied[]> {
   const found = await client.query<{ tablename: string }>(
     'SELECT tablename FROM pg_tables WHERE schemaname = current_schema()',
   )

@@ -76,7 +76,7 @@ function applyOne(db: Connection, migration: Migration): void {
   )
 }
 
-function readHistory(db: Connection, path: string): Applied[] {
+export function readHistory(db: Connection, path: string): Applied[] {
   const tables = db
     .prepare(`SELECT "name" FROM "sqlite_master" WHERE "type" = 'table' AND "name" NOT LIKE 'sqlite_%'`)
     .pluck()

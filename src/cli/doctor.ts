@@ -1,0 +1,60 @@
+import { parseArgs } from 'node:util'
+import { readSettings, type Settings, SettingsError } from '../config.ts'
+import { doctor as texts } from '../text/en/doctor.ts'
+import { databaseLines } from './doctor/database.ts'
+import { hostLines } from './doctor/host.ts'
+import { type Line, notChecked, shown } from './doctor/line.ts'
+import { type PlatformFound, platformLines, unasked } from './doctor/platform.ts'
+import { practiceLines } from './doctor/practices.ts'
+import type { Io } from './io.ts'
+
+export const help = `Usage: ebb doctor [--database URL]
+Checks what the bot needs, a line each: "ok", "not ok" with the mend, or "not checked" with what comes first. Looks at
+the token, the clock, intents, channels and their privacy, the platform's policy, the emergency numbers, the database,
+zone data, own ladders and Node.js, as DISCORD_TOKEN, DISCORD_API, DATABASE_URL and EBBLINE_LADDERS name them. It may
+run beside the bot. Changes nothing, and names neither clients nor the token.
+--database URL   file:PATH or postgresql://…; else DATABASE_URL, else file:data/ebbline.db
+Exit status: 0 all ok, 1 something is not ok or could not be checked, 2 wrong use.`
+
+export async function run(
+  args: string[],
+  io: Io,
+  environment: NodeJS.ProcessEnv = process.env,
+  now: () => Date = () => new Date(),
+): Promise<number> {
+  let settings: Settings
+  try {
+    const { values } = parseArgs({ args, options: { database: { type: 'string' } } })
+    const url = values.database ?? environment.DATABASE_URL
+    settings = readSettings({ ...environment, ...(url === undefined ? {} : { DATABASE_URL: url }) })
+  } catch (error) {
+    io.err(`${(error as Error).message}${error instanceof SettingsError ? '' : `\n${help}`}`)
+    return 2
+  }
+  const lines = await checked(settings, now)
+  for (const line of lines) await io.out(shown(line))
+  return lines.every(({ state }) => state === 'ok') ? 0 : 1
+}
+
+async function checked({ token, api, databaseUrl, ladders }: Settings, now: () => Date): Promise<Line[]> {
+  const platform = token === null ? withoutToken : await platformLines(token, api, now)
+  try {
+    const database = await databaseLines(databaseUrl)
+    const why = token === null ? texts.setToken : texts.needsToken
+    return [
+      ...platform.lines,
+      ...database.lines,
+      ...(database.practices
+        ? practiceLines(database.practices, platform.client, why)
+        : [notChecked('practices', texts.needsDatabase)]),
+      ...hostLines(process.versions.node, ladders),
+    ]
+  } finally {
+    await platform.client?.destroy()
+  }
+}
+
+const withoutToken: PlatformFound = {
+  lines: [notChecked('token', texts.setToken), ...unasked(texts.setToken)],
+  client: null,
+}

@@ -1,0 +1,50 @@
+import type { PracticeRow } from '../../engine/rows.ts'
+import { inspectDatabase } from '../../store/inspect.ts'
+import { openStore } from '../../store/open.ts'
+import { StoreProblem } from '../../store/problem.ts'
+import { doctor } from '../../text/en/doctor.ts'
+import { type Line, notOk, ok } from './line.ts'
+
+/** Room for the log of writes and a backup beside the file; a figure of our own. */
+const LEAST_FREE = 200 * 2 ** 20
+
+export interface DatabaseFound {
+  readonly lines: readonly Line[]
+  /** Null where the database cannot be read as it is. */
+  readonly practices: readonly PracticeRow[] | null
+}
+
+/** The database, looked at without changing it; its practices where the tables are up to date. */
+export async function databaseLines(url: string): Promise<DatabaseFound> {
+  try {
+    const { sound, pending, writable, freeBytes } = await inspectDatabase(url)
+    const lines = [
+      ok('database', doctor.open),
+      sound ? ok('integrity', doctor.sound) : notOk('integrity', doctor.broken),
+      pending === 0 ? ok('migrations', doctor.migrated) : notOk('migrations', doctor.pending(pending)),
+      writable ? ok('database access', doctor.writable) : notOk('database access', doctor.readOnly),
+      spaceLine(freeBytes),
+    ]
+    const readable = sound && writable && pending === 0
+    return { lines, practices: readable ? await practicesOf(url) : null }
+  } catch (error) {
+    if (!(error instanceof StoreProblem)) throw error
+    return { lines: [notOk('database', error.message)], practices: null }
+  }
+}
+
+function spaceLine(free: number | null): Line {
+  if (free === null) return ok('disk space', doctor.serversOwn)
+  return free < LEAST_FREE
+    ? notOk('disk space', doctor.spaceLow(free, LEAST_FREE))
+    : ok('disk space', doctor.space(free))
+}
+
+async function practicesOf(url: string): Promise<PracticeRow[]> {
+  const store = await openStore(url)
+  try {
+    return await store.store.transaction((tx) => tx.practices())
+  } finally {
+    await store.close()
+  }
+}

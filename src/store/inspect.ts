@@ -1,0 +1,89 @@
+import { existsSync, statfsSync } from 'node:fs'
+import { dirname } from 'node:path'
+import SqliteDatabase from 'better-sqlite3'
+import pg from 'pg'
+import { readAddress } from './address.ts'
+import { readHistory as historyOfServer } from './migrate-postgresql.ts'
+import { readHistory as historyOfFile } from './migrate-sqlite.ts'
+import { pendingMigrations, readMigrations } from './migrations.ts'
+import { CONNECT_TIMEOUT_MS, serverProblem } from './postgresql.ts'
+import { StoreProblem } from './problem.ts'
+import { fileProblem } from './sqlite.ts'
+
+// Longer than the bot holds the file for one piece of work.
+const BUSY_TIMEOUT_MS = 5_000
+
+/** A database as it was found; nothing in it is changed by looking. */
+export interface Inspection {
+  /** Rows and pages hang together. */
+  readonly sound: boolean
+  /** Changes of the tables that the next start of the bot will make. */
+  readonly pending: number
+  /** A write was begun, and taken back. */
+  readonly writable: boolean
+  /** Bytes left on the disk of the file; null for a server, whose disk is its own. */
+  readonly freeBytes: number | null
+}
+
+/** @throws StoreProblem where there is no database, or it cannot be used, with the mend */
+export async function inspectDatabase(url: string): Promise<Inspection> {
+  const address = readAddress(url)
+  if (address.kind === 'postgresql') return inspectServer(address.url, address.server)
+  if (!existsSync(address.path))
+    throw new StoreProblem(
+      `There is no database at ${address.path} yet: start the bot once, or name its own with --database file:PATH.`,
+    )
+  return inspectFile(address.path)
+}
+
+function inspectFile(path: string): Inspection {
+  let db: SqliteDatabase.Database | null = null
+  try {
+    db = new SqliteDatabase(path, { fileMustExist: true, timeout: BUSY_TIMEOUT_MS })
+    const found = db.pragma('integrity_check', { simple: true })
+    const astray = db.pragma('foreign_key_check') as unknown[]
+    return {
+      sound: found === 'ok' && astray.length === 0,
+      pending: pendingMigrations(readMigrations('sqlite'), historyOfFile(db, path)).length,
+      writable: canWrite(db),
+      freeBytes: freeOn(dirname(path)),
+    }
+  } catch (error) {
+    throw error instanceof StoreProblem ? error : fileProblem(error, path)
+  } finally {
+    db?.close()
+  }
+}
+
+function freeOn(folder: string): number {
+  const { bavail, bsize } = statfsSync(folder)
+  return bavail * bsize
+}
+
+function canWrite(db: SqliteDatabase.Database): boolean {
+  try {
+    db.exec('BEGIN IMMEDIATE')
+    // a lock alone does not show it: something is written, and taken back
+    db.exec('CREATE TABLE "_written_by_a_check" ("n" INTEGER)')
+    return true
+  } catch {
+    return false
+  } finally {
+    if (db.inTransaction) db.exec('ROLLBACK')
+  }
+}
+
+async function inspectServer(url: string, server: string): Promise<Inspection> {
+  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS })
+  try {
+    await client.connect()
+    const history = await historyOfServer(client, server)
+    const pending = pendingMigrations(readMigrations('postgresql'), history).length
+    const { rows } = await client.query<{ recovering: boolean }>('SELECT pg_is_in_recovery() AS recovering')
+    return { sound: true, pending, writable: rows[0]?.recovering === false, freeBytes: null }
+  } catch (error) {
+    throw error instanceof StoreProblem ? error : serverProblem(error, server)
+  } finally {
+    await client.end().catch(() => undefined)
+  }
+}

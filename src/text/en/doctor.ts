@@ -1,0 +1,52 @@
+/** What the keeper reads of `ebb doctor`, a line a check: how it stands, and the mend where it does not. */
+const MB = 2 ** 20
+
+export const doctor = {
+  setToken: 'set DISCORD_TOKEN',
+  needsToken: 'the token comes first',
+  needsDatabase: 'the database comes first',
+  // the machine
+  node: (version: string): string => `version ${version}`,
+  nodeOld: (version: string, least: string): string =>
+    `version ${version} is too old: install Node.js ${least} or later`,
+  zonesAgree: (version: string): string => `time-zone data ${version}; the clock changes of 2026 are right`,
+  zonesDiffer: (zone: string): string =>
+    `the clock change of 2026 in ${zone} is wrong: install a newer Node.js with full ICU data`,
+  noLadders: 'no file named; the eight of the house are offered',
+  ladders: (count: number): string => `${count} of the practice’s own`,
+  // the platform
+  token: (name: string): string => `valid; the bot is called ${name}`,
+  tokenRefused:
+    'the platform refuses it: copy the bot token anew from the developer portal into DISCORD_TOKEN',
+  unreachable: (host: string): string => `the platform cannot be reached at ${host}: check the network`,
+  answered: (host: string, status: number): string =>
+    `the platform at ${host} answered ${status}: try again in a few minutes`,
+  intents: 'servers and direct messages; neither has to be switched on',
+  clock: (seconds: number): string => `${Math.abs(seconds)} s from the platform’s`,
+  clockOff: (seconds: number): string =>
+    `${Math.abs(seconds)} s ${seconds > 0 ? 'ahead of' : 'behind'} the platform’s: let this machine set its clock by NTP`,
+  noClock: 'the platform told no time: check the clock of this machine by hand',
+  notInServer:
+    'the bot is not in this server: invite it again; all that is kept of the practice is still there',
+  // the database
+  open: 'opens',
+  sound: 'rows and pages hang together',
+  broken: 'it is damaged: stop the bot and put the latest backup in its place',
+  migrated: 'the tables are up to date',
+  pending: (count: number): string =>
+    `${count} change${count === 1 ? '' : 's'} of the tables to be made: make a backup, then start the bot once`,
+  writable: 'can be written',
+  readOnly: 'cannot be written: give this user write access to the file and its folder',
+  space: (bytes: number): string => `${Math.floor(bytes / MB)} MB left`,
+  spaceLow: (bytes: number, least: number): string =>
+    `${Math.floor(bytes / MB)} MB left, ${least / MB} MB are needed: free some space`,
+  serversOwn: 'the disk is the server’s own; look there',
+  // the practices
+  noPractice: 'none is set up: invite the bot to a server and run /set-up there',
+  inOrder: 'roles, channels and rights are in order',
+  policy: (day: string): string => `confirmed on ${day}`,
+  emergency: (region: string, number: string, source: string): string =>
+    `${region}: ${number}, seen: ${source}`,
+  fromMemory: (region: string, number: string): string =>
+    `${region}: ${number}, from memory: check it with an official page before you go live`,
+}
