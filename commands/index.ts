@@ -11,10 +11,12 @@ import { discharge } from './discharge.ts'
 import { enrol } from './enrol.ts'
 import { eraseClient } from './erase-client.ts'
 import { eraseMe } from './erase-me.ts'
+import { exportClient } from './export-client.ts'
 import { handOver } from './hand-over.ts'
 import { help } from './help.ts'
 import { leave } from './leave.ts'
 import { moveClient } from './move-client.ts'
+import { myData } from './my-data.ts'
 import { myRecord } from './my-record.ts'
 import { myTimes } from './my-times.ts'
 import { note } from './note.ts'
@@ -49,10 +51,12 @@ export const commands: readonly ChatCommand[] = [
   enrol,
   eraseClient,
   eraseMe,
+  exportClient,
   handOver,
   help,
   leave,
   moveClient,
+  myData,
   myRecord,
   myTimes,
   note,

@@ -12,7 +12,8 @@ export const myRecord: ClientCommand = {
   who: 'client',
   options: [],
   run: (draft) => {
-    const text = [recordText(draft, draft.texts), ...questionLines(draft)].join('\n')
+    const lines = [recordText(draft, draft.texts), ...questionLines(draft), draft.texts.ownData.how]
+    const text = lines.join('\n')
     return { ...plain(text, draft.client.ref), kind: 'report' }
   },
 }

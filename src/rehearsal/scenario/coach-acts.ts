@@ -9,6 +9,7 @@ const COMMAND_OF: Readonly<Record<string, string>> = {
   pause: 'pause-client',
   resume: 'resume-client',
   erase: 'erase-client',
+  export: 'export-client',
 }
 
 /** An action of the coach as the command that a coach types for it; what has no command yet is told apart. */

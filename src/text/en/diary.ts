@@ -132,3 +132,41 @@ export function replayLines({ day, raised, closed, proposal }: ReplayDay, before
   const over = closed.length > 0 ? `; over: ${closed.join(', ')}` : ''
   return [`${day}: proposal ${proposal}${over}`, ...raised.map((flag) => `  ${flagLine(flag)}`)]
 }
+
+/** What `ebb import` says of a past diary. */
+export const importTexts = {
+  noConsent: (ref: string): string =>
+    `${ref} has not agreed to anything being kept, so no diary can be taken in. Invite them first.`,
+  notTaken: ({ line, day, why }: { line: number; day: string; why: keyof typeof NOT_TAKEN }): string =>
+    `line ${line}: ${day} ${NOT_TAKEN[why]}.`,
+  signs: ({ line, day, signs }: { line: number; day: string; signs: readonly string[] }): string =>
+    `line ${line}: ${day} names ${signs.join(', ')}: no alert is raised for a past day. Ask the client whether it is still there or has been looked at.`,
+  outcome: ({
+    days,
+    replaced,
+    bad,
+    written,
+    dry,
+  }: {
+    days: readonly string[]
+    replaced: number
+    bad: number
+    written: boolean
+    dry: boolean
+  }): string => {
+    const span = days.length === 0 ? '' : `, ${days[0]} to ${days.at(-1)}`
+    const what = `${days.length} ${days.length === 1 ? 'day' : 'days'}${span}${replaced > 0 ? ` (${replaced} replaced)` : ''}`
+    const left = bad > 0 ? `; ${bad} ${bad === 1 ? 'line' : 'lines'} cannot be taken` : ''
+    if (written) return `Taken: ${what}${left}.`
+    if (dry) return `Would be taken: ${what}${left}. Nothing was changed.`
+    if (bad === 0) return 'The file holds no day to take. Nothing was changed.'
+    return `Nothing was changed: mend the lines named${days.length > 0 ? `, or take the other ${what} with --partly` : ''}.`
+  },
+}
+
+const NOT_TAKEN = {
+  exists: 'is there already; to put it right by the file, use --replace',
+  future: 'lies in the future',
+  twice: 'stands twice in the file; keep one line of it',
+  nothing: 'holds no answer',
+} as const

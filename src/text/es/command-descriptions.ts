@@ -5,6 +5,7 @@ export const DESCRIBE: Readonly<Record<string, string>> = {
   pause: 'Haz una pausa: sin mensajes hasta que vuelvas',
   resume: 'Vuelve de una pausa',
   'my-record': 'Lo que se guarda de ti, las últimas dos semanas',
+  'my-data': 'Todo lo que se guarda de ti, en un archivo privado',
   'my-times': 'Cambia la hora del mensaje, la zona horaria, los días libres, el país o el idioma',
   leave: 'Vete: no hay más mensajes',
   help: 'Cómo contar el día, y cuándo pedir ayuda',
@@ -33,6 +34,7 @@ export const DESCRIBE: Readonly<Record<string, string>> = {
   'pause-client': 'Pon a un cliente en pausa: se paran los mensajes',
   'resume-client': 'Termina la pausa de un cliente',
   discharge: 'Termina el camino con un cliente, con un resumen para él',
+  'export-client': 'Todo lo que se guarda de un cliente, en un archivo en el canal de coaches',
   'erase-me': 'Borra todo lo que se guarda de ti, para siempre',
   'erase-client': 'Borra todo lo que se guarda de un cliente',
 }
@@ -71,6 +73,7 @@ export const OPTION: Readonly<Record<string, string>> = {
   on: 'La fecha, como 2026-03-13',
   sign: 'Qué señal',
   text: 'Las palabras',
+  format: 'json (todo), csv (una tabla de días) o fhir (para una clínica)',
   sure: 'True: sí, bórralo',
   'coach-role': 'Quién puede ver los registros',
   'coach-channel': 'Un canal privado para el resumen y las propuestas',
