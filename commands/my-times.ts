@@ -3,9 +3,10 @@ import { isClockTime, isZone } from '../src/domain/local-time.ts'
 import { regionOf } from '../src/domain/region.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
+import { backInWords } from '../src/engine/quiet.ts'
 import type { ClientRow } from '../src/engine/rows.ts'
 import { reschedulePrompt } from '../src/engine/schedule-prompt.ts'
-import { isServed, refuseRegion } from '../src/engine/served.ts'
+import { backInRegion, isServed, refuseRegion } from '../src/engine/served.ts'
 import type { Texts } from '../src/text/index.ts'
 
 type Times = Pick<ClientRow, 'prompt' | 'reminder' | 'zone' | 'off' | 'region'>
@@ -39,8 +40,9 @@ export const myTimes: ClientCommand = {
     if (told && !isServed(draft.file.practice, region))
       return plain(refuseRegion(draft, region), draft.client.ref)
     const { commands } = texts
+    const back = told && backInRegion(draft) ? `\n${backInWords(draft)}` : ''
     const changed = changes ? `${texts.course.language}\n` : ''
-    const text = changed + commands.timesChanged(times.prompt, times.zone, times.off.join(' '))
+    const text = changed + commands.timesChanged(times.prompt, times.zone, times.off.join(' ')) + back
     return plain(moved ? `${text}\n${commands.askCountry}` : text, draft.client.ref)
   },
 }

@@ -1,4 +1,5 @@
 import { isDay, WEEKDAYS, type Weekday } from '../src/domain/day.ts'
+import { inOrder } from '../src/domain/ladder/ladders.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
 import { planAnswer } from '../src/engine/plan-acts.ts'
@@ -28,7 +29,7 @@ export const plan: CoachCommand = {
     if (off === 'wrong') return plain(commands.badOff(String(options.off)), ref)
     const from = options.from === undefined ? null : String(options.from)
     if (from !== null && !isDay(from)) return plain(commands.badDay(from), ref)
-    const wish = { sessions: Number(options.sessions), rungs, loads, from, off }
+    const wish = { sessions: Number(options.sessions), rungs: inOrder(rungs), loads, from, off }
     return planAnswer(draft, { wish, by: `<@${actor.user}>`, accepts: options.anyway === true ? 'all' : [] })
   },
 }

@@ -1,5 +1,6 @@
 import { stopsDrills } from '../domain/care.ts'
 import { type Day, isDay, laterOf } from '../domain/day.ts'
+import { dayAt } from '../domain/local-time.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
 import { closeAlert, openAlerts } from './alert.ts'
 import type { Draft } from './draft.ts'
@@ -21,7 +22,20 @@ export function clearanceProblem(draft: Draft, by: string, on: Day): string | nu
       .map((row) => row.day)
       .sort()
       .at(-1) ?? draft.today
-  return on < latest || on > draft.today ? coach.clearDate(latest, draft.today) : null
+  const today = todayOf(draft)
+  return on < latest || on > today ? coach.clearDate(latest, today) : null
+}
+
+/** The coach's own today may be ahead of the client's. */
+const todayOf = (draft: Draft): Day => laterOf(draft.today, dayAt(draft.now, draft.file.practice.zone))
+
+/** Why a release cannot be recorded, or null. */
+export function releaseProblem(draft: Draft, by: string, on: string): string | null {
+  const { commands, coach } = draft.forCoach
+  if (!isDay(on)) return commands.badDay(on)
+  if (by.trim() === '') return coach.whoCleared
+  if (!openHold(draft.file, 'park')) return commands.notParked(draft.client.ref)
+  return on > todayOf(draft) ? coach.notYet(todayOf(draft)) : null
 }
 
 /** A clearance as a coach gives it, in words: recorded, or refused with the reason. */
@@ -34,7 +48,7 @@ export function clearWith(
   const [by, on] = [given.by.trim().slice(0, 80), given.on.trim()]
   const problem = isDay(on) ? clearanceProblem(draft, by, on) : commands.badDay(on)
   if (problem) return { text: problem, done: false }
-  clear(draft, by, on, coach)
+  const lowered = clear(draft, by, on, coach)
   draft.put('decision', {
     id: draft.id('decision', draft.cause),
     clientId: draft.client.id,
@@ -50,18 +64,21 @@ export function clearWith(
   const stopped = isStopped(draft.file)
     ? `\n${draft.forCoach.decisions.stoppedAlready(draft.client.ref)}`
     : ''
-  return { text: commands.cleared(draft.client.ref) + stopped, done: true }
+  return { text: commands.cleared(draft.client.ref, lowered) + stopped, done: true }
 }
 
-/** Only the coach reopens a plan, by recording who cleared the client and when; the trail stays. */
-export function clear(draft: Draft, by: string, on: Day, coach: string): void {
+/**
+ * Only the coach reopens a plan, by recording who cleared the client and when; the trail stays. Gives whether a
+ * ladder starts lower than before; null where there is no plan to go on with.
+ */
+export function clear(draft: Draft, by: string, on: Day, coach: string): boolean | null {
   endSigns(
     draft,
     openSigns(draft.file).map((row) => row.sign),
     'cleared',
     `${by}, ${on}`,
   )
-  reopen(draft, coach)
+  return reopen(draft, coach)
 }
 
 /** After a message about self-harm: the coach has spoken with the client. */
@@ -83,20 +100,22 @@ function endSigns(draft: Draft, signs: readonly SignId[], state: 'cleared' | 'no
 }
 
 /** Each ladder starts one rung lower, and the first prompt asks the signs again. */
-function reopen(draft: Draft, coach: string, spoken = false): void {
+function reopen(draft: Draft, coach: string, spoken = false): boolean | null {
   const lock = openHold(draft.file, 'lock')
-  if (!lock) return
+  if (!lock) return null
   draft.put('hold', { ...lock, endedAt: draft.now, endedBy: coach })
   for (const alert of openAlerts(draft)) closeAlert(draft, alert, 'seen', coach)
   for (const due of draft.file.dues) if (due.kind === 'urgent-follow-up') draft.drop('due', due.id)
-  const lowered = lowerAll(draft, draft.today, 'clearance', coach)
+  const hasPlan = draft.client.stage === 'enrolled' && draft.file.plan !== null
+  const lowered = hasPlan ? lowerAll(draft, draft.today, 'clearance', coach).length > 0 : false
   reschedulePrompt(draft)
   const { client } = draft.texts
   const prompt = statusOf(draft.file) === 'active' && draft.file.plan ? draft.client.prompt : null
-  const text = spoken ? client.clearedSpoken(prompt) : client.cleared(prompt, lowered.length > 0)
+  const text = spoken ? client.clearedSpoken(prompt) : client.cleared(prompt, lowered)
   draft.toClient({ kind: 'cleared', text })
   const step = draft.client.stage === 'screening' ? nextScreeningStep(draft) : null
   if (step !== null) carryScreening(draft, step, '')
+  return hasPlan ? lowered : null
 }
 
 /** A parked client's risk answer has been agreed with a clinician: profession and date, no more. */
@@ -105,6 +124,7 @@ export function release(draft: Draft, by: string, on: Day, coach: string): void 
   if (!park) return
   draft.put('hold', { ...park, endedAt: draft.now, endedBy: `${by}, ${on} (${coach})` })
   reschedulePrompt(draft)
-  draft.toClient({ kind: 'cleared', text: draft.texts.client.released })
+  const { client } = draft.texts
+  draft.toClient({ kind: 'cleared', text: isLocked(draft.file) ? client.releasedLocked : client.released })
   if (draft.file.plan) tellPlan(draft, laterOf(draft.client.start ?? draft.today, draft.today))
 }

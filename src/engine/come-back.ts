@@ -35,7 +35,8 @@ export function answerRemind(draft: Draft, yes: boolean): string {
   draft.put('client', { ...client, remind: yes })
   if (yes) draft.due('come-back', instantOf(addDays(draft.today, COME_BACK_DAYS), client.prompt, client.zone))
   else for (const due of draft.file.dues) if (due.kind === 'come-back') draft.drop('due', due.id)
-  draft.toCoach({ kind: 'notice', text: forCoach.courseForCoach.remind(client.ref, yes) })
+  // that somebody wants no more word is no news to the coach
+  if (yes) draft.toCoach({ kind: 'notice', text: forCoach.courseForCoach.remind(client.ref) })
   return texts.course.remindNoted(yes)
 }
 

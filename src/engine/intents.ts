@@ -2,7 +2,7 @@ import type { Reading } from '../domain/reply/reading.ts'
 import type { Draft } from './draft.ts'
 import { leave } from './leave.ts'
 import { askCoach } from './questions.ts'
-import { backInWords, pauseInWords, resume } from './quiet.ts'
+import { pauseInWords, resumeInWords } from './quiet.ts'
 import { workToday } from './work.ts'
 
 /** A message that is no check-in: what else was meant. */
@@ -12,7 +12,7 @@ export function onIntent(draft: Draft, reading: Reading, text: string): void {
     case 'pause':
       return notice(draft, pauseInWords(draft))
     case 'resume':
-      return notice(draft, resume(draft, 'client') ? backInWords(draft) : client.notPaused)
+      return notice(draft, resumeInWords(draft))
     case 'leave':
       return leave(draft)
     case 'help':

@@ -28,7 +28,7 @@ export function afterSilence(draft: Draft, day: Day): boolean {
 }
 
 /** Prompts stop; the lock, where there is one, is another matter and stays. */
-export function pause(draft: Draft, reason: 'client' | 'coach' | 'quiet', by: string): boolean {
+export function pause(draft: Draft, reason: 'client' | 'coach' | 'quiet' | 'region', by: string): boolean {
   if (openHold(draft.file, 'pause')) return false
   draft.put('hold', {
     id: draft.id('hold', 'pause', draft.cause),
@@ -47,9 +47,19 @@ export function pause(draft: Draft, reason: 'client' | 'coach' | 'quiet', by: st
 
 /** A pause that the client asks for, and what they hear: a lock goes on through it. */
 export function pauseInWords(draft: Draft): string {
-  const { client } = draft.texts
+  const { client, course } = draft.texts
+  if (isRegionBreak(draft)) return course.regionStays
   if (!pause(draft, 'client', 'client')) return client.alreadyPaused
   return isLocked(draft.file) ? client.pausedLocked : client.paused
+}
+
+/** A break because of the country ends with the country, or by the coach. */
+export const isRegionBreak = ({ file }: Draft): boolean => openHold(file, 'pause')?.reason === 'region'
+
+/** The client says that they are back: what they hear. */
+export function resumeInWords(draft: Draft): string {
+  if (isRegionBreak(draft)) return draft.texts.course.regionStays
+  return resume(draft, 'client') ? backInWords(draft) : draft.texts.client.notPaused
 }
 
 /** Ends the pause; after a long gap each ladder starts a rung lower. */

@@ -1,12 +1,12 @@
 import type { Day } from '../domain/day.ts'
-import { type Ladder, ladderOf } from '../domain/ladder/ladders.ts'
+import { inOrder, type Ladder, ladderOf } from '../domain/ladder/ladders.ts'
 import type { LadderId, Plan, Rungs } from '../domain/ladder/plan.ts'
 import type { Draft } from './draft.ts'
 import type { ClientFile } from './ports.ts'
 import type { RungRow } from './rows.ts'
 import { isStopped } from './status.ts'
 
-/** The rung of each ladder in force on a day: the latest change whose day has come. */
+/** The rung of each ladder in force on a day, by ladder number: the latest change whose day has come. */
 export function rungsOn(file: ClientFile, day: Day): Rungs {
   const rungs: Record<LadderId, number> = {}
   for (const row of file.rungs) {
@@ -14,7 +14,7 @@ export function rungsOn(file: ClientFile, day: Day): Rungs {
     if (row.to === 0) delete rungs[row.ladder]
     else rungs[row.ladder] = row.to
   }
-  return rungs
+  return inOrder(rungs)
 }
 
 /** The ladders resting on a day. */

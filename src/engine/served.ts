@@ -1,8 +1,9 @@
 import { regionOf } from '../domain/region.ts'
 import type { Draft } from './draft.ts'
 import { endWay } from './end.ts'
-import { pause } from './quiet.ts'
+import { isRegionBreak, pause, resume } from './quiet.ts'
 import type { PracticeRow } from './rows.ts'
+import { openHold } from './status.ts'
 
 const country = (code: string): string => (regionOf(code)?.code ?? code.toUpperCase()).split('-')[0]!
 
@@ -20,7 +21,10 @@ export function refuseRegion(draft: Draft, region: string): string {
   const { texts, forCoach } = draft
   const { ref, stage } = draft.client
   if (stage === 'enrolled') {
-    pause(draft, 'coach', 'rules')
+    const own = openHold(draft.file, 'pause')
+    // a break of their own would end with "I am back": this one does not
+    if (own) draft.put('hold', { ...own, reason: 'region' })
+    else pause(draft, 'region', 'rules')
     draft.toCoach({ kind: 'notice', text: forCoach.courseForCoach.regionAway(ref, region) })
     return texts.course.regionAway
   }
@@ -28,4 +32,13 @@ export function refuseRegion(draft: Draft, region: string): string {
   endWay(draft, 'left')
   draft.toCoach({ kind: 'notice', text: forCoach.courseForCoach.regionRefused(ref, region) })
   return texts.course.regionRefused
+}
+
+/** Back in a country where the practice works: a break because of the country ends, and the coach hears so. */
+export function backInRegion(draft: Draft): boolean {
+  if (!isRegionBreak(draft)) return false
+  resume(draft, 'client')
+  const { ref, region } = draft.client
+  draft.toCoach({ kind: 'notice', text: draft.forCoach.courseForCoach.regionBack(ref, region ?? '') })
+  return true
 }

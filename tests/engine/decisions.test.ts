@@ -217,7 +217,7 @@ describe('a clearance', () => {
       on: '2026-03-08',
       reason: 'letter seen',
     })
-    expect(done?.text).toContain(commands.cleared('heron'))
+    expect(done?.text).toContain(commands.cleared('heron', false))
     expect(await practice.status('heron')).toBe('active')
     expect((await practice.file('heron')).decisions.at(-1)).toMatchObject({
       decision: 'clear',

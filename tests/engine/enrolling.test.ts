@@ -169,6 +169,22 @@ describe('the countries of a practice', () => {
     expect(urgent?.text).toContain('911')
   })
 
+  it('give a break that ends with the country or by the coach, not with a word', async () => {
+    await practice.enrol('heron')
+    await serveOnly('PT')
+    await practice.command('pause', {}, 'heron')
+    await practice.command('my-times', { region: 'US' }, 'heron')
+    const [told] = await practice.say('heron', 'I am back')
+    expect(told?.text).toContain('Your break goes on')
+    expect((await practice.command('resume', {}, 'heron'))?.text).toContain('Your break goes on')
+    expect((await practice.command('pause', {}, 'heron'))?.text).toContain('Your break goes on')
+    expect(await practice.status('heron')).toBe('paused')
+    const back = await practice.command('my-times', { region: 'PT' }, 'heron')
+    expect(back?.text).toContain('Welcome back')
+    expect(await practice.status('heron')).toBe('active')
+    expect(practice.toCoach().at(-1)?.text).toContain('is in PT now')
+  })
+
   it('and the days for which a record is kept are settings of their own', async () => {
     expect((await practice.command('set-up', { regions: 'PT QQ' }))?.text).toContain('“QQ”')
     await practice.command('set-up', { regions: 'pt, es', retention: 90 })

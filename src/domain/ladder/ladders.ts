@@ -156,6 +156,14 @@ export const LADDERS: readonly Ladder[] = [
 export const ladderOf = (id: LadderId, ladders: readonly Ladder[] = LADDERS): Ladder | null =>
   ladders.find((ladder) => ladder.id === id) ?? null
 
+/** Rungs by ladder in the order of the ladders' numbers; a practice's own come last, by id. */
+export function inOrder(rungs: Readonly<Record<LadderId, number>>): Record<LadderId, number> {
+  const number = (id: LadderId): number => ladderOf(id)?.number ?? LADDERS.length + 1
+  return Object.fromEntries(
+    Object.entries(rungs).sort(([a], [b]) => number(a) - number(b) || (a < b ? -1 : 1)),
+  )
+}
+
 /** The drill on a rung, counted from 1; null outside the ladder. */
 export const drillAt = (ladder: Ladder, rung: number): Drill | null => ladder.rungs[rung - 1] ?? null
 

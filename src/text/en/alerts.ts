@@ -25,7 +25,7 @@ export const alerts = {
   declinedOpen:
     '**They had written an urgent sign before that** and were told to seek care. The alert goes on for a day, until somebody takes it up.',
   spoken: (ref: string): string =>
-    `Noted that you have spoken with ${name(ref)}. Their plan is open again, each ladder one rung lower; the first prompt asks the signs.`,
+    `Noted that you have spoken with ${name(ref)}. What was locked is open again, each ladder one rung lower (a first rung stays); the first prompt asks the signs.`,
   spokenStill: (ref: string, signs: readonly string[]): string =>
     `Noted that you have spoken with ${name(ref)}. **The plan stays locked**: ${signs.join('; ')}. That needs a clinician’s clearance: record it with /clear.`,
   resumed: (ref: string, prompt: string): string =>

@@ -25,7 +25,15 @@ const PROPOSAL: Readonly<Record<Proposal, string>> = {
   none: 'nothing to change',
 }
 
-export interface AlertWords {
+export const SOURCES_MOST = 140
+
+/** Sources in one line: what speaks of the client comes first. */
+export function oneLine(sources: readonly string[]): string {
+  const line = sources.join('; ')
+  return line.length > SOURCES_MOST ? `${line.slice(0, SOURCES_MOST - 1)}…` : line
+}
+
+interface AlertWords {
   readonly ref: string
   readonly care: Care
   readonly signs: readonly string[]
@@ -49,7 +57,7 @@ export const coach = {
         ? `Told at ${at} to stop and seek care; drills stopped, plan locked:`
         : `Told at ${at} to seek care:`,
       `> ${(told.split('\n')[0] ?? '').replaceAll('**', '')}`,
-      sources.length > 0 ? `Why it counts: ${sources.join('; ')}` : '',
+      sources.length > 0 ? `Why it counts: ${oneLine(sources)}` : '',
       selfHarm
         ? 'Please take it up and reach them now, by voice if you can. When you have spoken with them, record it with /spoken-with.'
         : 'Please take it up and reach the client. You are not asked to judge it: a clinician does.',
@@ -216,5 +224,6 @@ export const coach = {
   whoCleared:
     'Say who has seen the client; the profession is enough: general practitioner, emergency physician, hospital doctor, surgeon, physiotherapist, nurse practitioner, or another clinician in words.',
   clearDate: (first: Day, today: Day): string => `The date must lie between ${first} and ${today}.`,
+  notYet: (today: Day): string => `The date cannot lie after ${today}.`,
   useSpokenWith: 'For this one use /spoken-with once you have spoken with the client.',
 }

@@ -105,8 +105,11 @@ export const commands = {
   askCountry:
     'Are you in another country now? Tell me which, with /my-times region, so that I name the right emergency number. Until then I say “your local emergency number”.',
   done: 'Done.',
-  cleared: (ref: string): string =>
-    `Noted. ${ref}’s plan is open again, each ladder one rung lower; the first prompt asks the signs.`,
+  /** Each ladder where it starts again; null: there is no plan to open. */
+  cleared: (ref: string, lowered: boolean | null): string =>
+    lowered === null
+      ? `Noted. The sign of ${ref} is cleared.`
+      : `Noted. ${ref}’s plan is open again, ${lowered ? 'each ladder one rung lower (a first rung stays)' : 'each ladder on its first rung, as before'}; the first prompt asks the signs.`,
   released: (ref: string): string => `Noted. ${ref} is no longer parked.`,
   notParked: (ref: string): string => `${ref} is not parked.`,
   noteKept: 'Kept. The client does not see it.',

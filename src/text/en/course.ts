@@ -1,6 +1,6 @@
 import type { Day } from '../../domain/day.ts'
 import { LANGUAGE_WORDS } from '../language-words.ts'
-import { date, harmless } from './digest.ts'
+import { fullDate, harmless } from './digest.ts'
 
 /** One activity that matters: how hard it was at the first answer and at the last, 0..10; null: not asked again yet. */
 export interface ActivityPath {
@@ -35,6 +35,8 @@ export const course = {
     'I am sorry: your coach may not work with people in that country. Nothing more is asked. For anything urgent, call your local emergency number.',
   regionAway:
     'I am sorry: your coach may not work with people who are in that country, so your drills have a break. Your coach is told. I keep the country, so that I name the right emergency number.',
+  regionStays:
+    'Your break goes on: your coach may not work with people who are in that country. Once you are in another, tell me which with /my-times region. If a warning sign comes, get help at once.',
   askActivities: (names: readonly string[]): string =>
     `Every two weeks I ask about what matters to you. How hard is it now, from 0 (easy) to 10? Like this: “${names.map((name, n) => `${safe(name)} ${[5, 3, 4][n] ?? 4}`).join(', ')}”.`,
   activitiesButton: 'How hard is it now?',
@@ -87,6 +89,8 @@ export const courseForCoach = {
     `**${harmless(ref)}** is in ${code}, where the practice does not work, and was refused politely.`,
   regionAway: (ref: string, code: string): string =>
     `**${harmless(ref)}** is in ${code} now, where the practice does not work. Prompts have stopped; please decide how to go on.`,
+  regionBack: (ref: string, code: string): string =>
+    `**${harmless(ref)}** is in ${code} now, where the practice works. The break is over, and prompts go on.`,
   activities: (paths: readonly ActivityPath[]): string =>
     `Matters (0-10, first → now): ${paths.map(path).join(', ')}`,
   lift: (wanted: string, load: string | null): string =>
@@ -98,12 +102,9 @@ export const courseForCoach = {
     ...(activities.length > 0 ? [`Matters (0-10, first → now): ${activities.map(path).join(', ')}`] : []),
     ...(percent === null ? [] : [`Sessions: ${percent} % of those planned, on the days answered`]),
   ],
-  endsOn: (day: Day): string => `Erased after ${date(day)}, unless you erase it sooner.`,
+  endsOn: (day: Day): string => `Erased after ${fullDate(day)}, unless you erase it sooner.`,
   dischargedAlready: (ref: string): string => `**${harmless(ref)}** is not in a plan any more.`,
-  remind: (ref: string, yes: boolean): string =>
-    yes
-      ? `**${harmless(ref)}** would like one word in four weeks; I ask then.`
-      : `**${harmless(ref)}** does not want a word in four weeks.`,
+  remind: (ref: string): string => `**${harmless(ref)}** would like one word in four weeks; I ask then.`,
   comeBack: (ref: string, words: string | null): string =>
     `**${harmless(ref)}**, four weeks after the end: ${words === null ? 'has answered (words kept in the record)' : `“${harmless(words, 800)}”`}. To start again, invite them with /enrol.`,
   moved: (ref: string, from: string, to: string): string =>

@@ -23,6 +23,8 @@ const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
 export const shortDate = (day: Day): string =>
   `${Number(day.slice(8))} ${MONTHS[Number(day.slice(5, 7)) - 1]}`
 export const date = (day: Day): string => `${weekday(day)} ${shortDate(day)}`
+/** With the year, for a day that may be far from now. */
+export const fullDate = (day: Day): string => `${date(day)} ${day.slice(0, 4)}`
 const dates = (days: readonly Day[]): string => listed(days.map(date))
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`
 

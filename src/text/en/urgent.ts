@@ -106,5 +106,7 @@ export const urgent = {
       .join(' '),
   clearedSpoken: (prompt: string | null): string =>
     `Your coach has noted that you have spoken. ${prompt ? `Your next prompt comes at ${prompt}. ` : ''}If the thoughts come back, call the crisis line or your emergency number at once, and tell somebody.`,
+  releasedLocked:
+    'Your coach has noted that a clinician agrees with gentle drills. They stay stopped until the warning sign you told me of is cleared too. Please be seen if you have not been.',
   released: 'Your coach has noted that a clinician agrees with gentle drills. We can go on.',
 }

@@ -5,7 +5,6 @@ const name = (ref: string): string => `**${harmless(ref)}**`
 
 /** What coaches read about who has an alert, and how it ends. */
 export const alerts: Texts['alerts'] = {
-  since: (at) => `, desde ${at}`,
   offered: (ref, from, to, signs) =>
     [
       `${name(ref)}: ${to}, por favor toma esta alerta${signs.length > 0 ? ` (${signs.join('; ')})` : ''} y pulsa cuando la tengas.`,
@@ -20,12 +19,13 @@ export const alerts: Texts['alerts'] = {
   hasAlready: (ref, who) => `${who} ya tiene la alerta de ${name(ref)}.`,
   noCoach: (who) =>
     `${who} no tiene aquí el rol de coach, así que no puede ver registros. Dale antes el rol o nombra a otra persona. No se ha cambiado nada.`,
+  closedBy: (ref, by, outcome) => `${by} ha cerrado la alerta sobre ${name(ref)}: ${outcome}.`,
   endedAway: (ref) =>
     `${name(ref)} ya no está en la práctica, y en un día nadie ha tomado la alerta. Dejo de llamar. Se le dijo que buscara atención y que no esperara.`,
   declinedOpen:
     '**Antes había escrito una señal urgente** y se le dijo que buscara atención. La alerta sigue un día, hasta que alguien la tome.',
   spoken: (ref) =>
-    `Anotado: has hablado con ${name(ref)}. Su plan se abre otra vez, cada escalera un peldaño más abajo; el primer mensaje pregunta por las señales.`,
+    `Anotado: has hablado con ${name(ref)}. Lo que estaba cerrado se abre otra vez, cada escalera un peldaño más abajo (un primer peldaño se queda); el primer mensaje pregunta por las señales.`,
   spokenStill: (ref, signs) =>
     `Anotado: has hablado con ${name(ref)}. **El plan sigue cerrado**: ${signs.join('; ')}. Eso necesita el visto bueno de un profesional de salud: regístralo con /clear.`,
   resumed: (ref, prompt) =>

@@ -1,4 +1,5 @@
 import type { Care } from '../../domain/care.ts'
+import { oneLine } from '../en/coach.ts'
 import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
 import { count } from './dates.ts'
@@ -26,7 +27,7 @@ export const coachAlert = {
         ? `A las ${at} recibió el aviso de parar y buscar atención; ejercicios parados, plan cerrado:`
         : `A las ${at} recibió el aviso de buscar atención:`,
       `> ${(told.split('\n')[0] ?? '').replaceAll('**', '')}`,
-      sources.length > 0 ? `Por qué cuenta: ${sources.join('; ')}` : '',
+      sources.length > 0 ? `Por qué cuenta: ${oneLine(sources)}` : '',
       selfHarm
         ? 'Por favor, tómala y habla ahora con la persona, de viva voz si puedes. Cuando hayas hablado, regístralo con /spoken-with.'
         : 'Por favor, tómala y contacta con la persona. No se te pide que lo juzgues: eso lo hace un profesional de salud.',

@@ -133,5 +133,6 @@ export const coach: Texts['coach'] = {
   whoCleared:
     'Di quién ha visto al cliente; basta la profesión: medicina general, medicina de urgencias, medicina de hospital, cirugía, fisioterapia, enfermería, u otro profesional de salud con palabras.',
   clearDate: (first, today) => `La fecha debe estar entre ${first} y ${today}.`,
+  notYet: (today) => `La fecha no puede ser posterior al ${today}.`,
   useSpokenWith: 'Para esto usa /spoken-with cuando hayas hablado con el cliente.',
 }

@@ -27,8 +27,10 @@ export const commands: Texts['commands'] = {
   askCountry:
     '¿Estás ahora en otro país? Dime cuál, con /my-times region, para que nombre el número de emergencias correcto. Hasta entonces digo “el número de emergencias local”.',
   done: 'Hecho.',
-  cleared: (ref) =>
-    `Anotado. El plan de ${ref} se abre otra vez, cada escalera un peldaño más abajo; el primer mensaje pregunta por las señales.`,
+  cleared: (ref, lowered) =>
+    lowered === null
+      ? `Anotado. La señal de ${ref} tiene el visto bueno.`
+      : `Anotado. El plan de ${ref} se abre otra vez, ${lowered ? 'cada escalera un peldaño más abajo (un primer peldaño se queda)' : 'cada escalera en su primer peldaño, como antes'}; el primer mensaje pregunta por las señales.`,
   released: (ref) => `Anotado. ${ref} ya no está en espera.`,
   notParked: (ref) => `${ref} no está en espera.`,
   noteKept: 'Guardado. El cliente no lo ve.',

@@ -1,7 +1,7 @@
 import type { ActivityPath } from '../en/course.ts'
 import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
-import { count, date } from './dates.ts'
+import { count, fullDate } from './dates.ts'
 import { questionsForCoach } from './questions.ts'
 
 const path = ({ name, from, now }: ActivityPath): string =>
@@ -22,6 +22,8 @@ export const courseForCoach: Texts['courseForCoach'] = {
     `**${harmless(ref)}** está en ${code}, donde la práctica no trabaja, y recibió un no amable.`,
   regionAway: (ref, code) =>
     `**${harmless(ref)}** está ahora en ${code}, donde la práctica no trabaja. Los mensajes diarios se han parado; decide cómo seguir, por favor.`,
+  regionBack: (ref, code) =>
+    `**${harmless(ref)}** está ahora en ${code}, donde la práctica trabaja. La pausa terminó y los mensajes siguen.`,
   activities: matters,
   lift: (wanted, load) =>
     `Quiere recuperar: ${harmless(wanted, 60)}${load ? ` · carga ahora: ${harmless(load, 60)}` : ''}`,
@@ -31,12 +33,9 @@ export const courseForCoach: Texts['courseForCoach'] = {
     ...(activities.length > 0 ? [matters(activities)] : []),
     ...(percent === null ? [] : [`Sesiones: ${percent} % del plan, en los días respondidos`]),
   ],
-  endsOn: (day) => `Se borra después del ${date(day)}, si no lo borras antes.`,
+  endsOn: (day) => `Se borra después del ${fullDate(day)}, si no lo borras antes.`,
   dischargedAlready: (ref) => `**${harmless(ref)}** ya no está en un plan.`,
-  remind: (ref, yes) =>
-    yes
-      ? `**${harmless(ref)}** quiere un mensaje dentro de cuatro semanas; pregunto entonces.`
-      : `**${harmless(ref)}** no quiere un mensaje dentro de cuatro semanas.`,
+  remind: (ref) => `**${harmless(ref)}** quiere un mensaje dentro de cuatro semanas; pregunto entonces.`,
   comeBack: (ref, words) =>
     `**${harmless(ref)}**, cuatro semanas después del final: ${words === null ? 'ha respondido (palabras en el registro)' : `“${harmless(words, 800)}”`}. Para empezar otra vez, invita con /enrol.`,
   moved: (ref, from, to) =>

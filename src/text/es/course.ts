@@ -37,6 +37,8 @@ export const course: Texts['course'] = {
     'Lo siento: tu coach no puede trabajar con personas en ese país. No pregunto nada más. Para algo urgente, llama al número de emergencias local.',
   regionAway:
     'Lo siento: tu coach no puede trabajar con personas que están en ese país, así que tus ejercicios quedan en pausa. Tu coach recibe el aviso. Guardo el país para decirte el número de emergencias correcto.',
+  regionStays:
+    'Tu pausa sigue: puede que tu coach no pueda trabajar con personas que están en ese país. Cuando estés en otro, dime cuál con /my-times region. Si llega una señal de alarma, busca ayuda al momento.',
   askActivities: (names) =>
     `Cada dos semanas pregunto por lo que te importa. ¿Cuánto te cuesta ahora, de 0 (fácil) a 10? Así: “${names.map((name, n) => `${safe(name)} ${[5, 3, 4][n] ?? 4}`).join(', ')}”.`,
   activitiesButton: '¿Cuánto cuesta ahora?',

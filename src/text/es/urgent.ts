@@ -102,6 +102,8 @@ export const urgent = {
       .join(' '),
   clearedSpoken: (prompt) =>
     `Tu coach ha anotado que habló contigo. ${prompt ? `Tu próximo mensaje llega a las ${prompt}. ` : ''}Si vuelven los pensamientos, llama al momento a la línea de crisis o a tu número de emergencias, y díselo a alguien.`,
+  releasedLocked:
+    'Tu coach ha anotado que un profesional de salud está de acuerdo con ejercicios suaves. Siguen parados hasta que la señal que contaste tenga también el visto bueno. Si aún no te han visto, busca atención, por favor.',
   released:
     'Tu coach ha anotado que un profesional de salud está de acuerdo con ejercicios suaves. Podemos seguir.',
 } satisfies Partial<Texts['client']>
