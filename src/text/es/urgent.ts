@@ -38,7 +38,7 @@ export const urgent = {
   hintedSelfHarm: (question) =>
     `Quiero entenderte bien, y me alegra que escribas. ${question}\nSi es que sí: llama ahora a una línea de crisis o al número de emergencias local, o ve con alguien de confianza. Si no sé nada de ti en 10 minutos, lo tomo como un sí y aviso a tu coach.`,
   routineSigns:
-    '¿Algo nuevo: adormecido entre las piernas, problemas al orinar o al hacer caca, las dos piernas, debilidad, adormecimiento nuevo?',
+    '¿Hay algo nuevo? Di si notas dormida la zona entre las piernas, o algo raro al orinar o al hacer caca. Di también si notas algo en las dos piernas, debilidad, o una zona dormida nueva.',
   whichSign:
     '¿Cuál de estas es? Para tus ejercicios por ahora. Si es fuerte o ha llegado de golpe, busca ayuda ya y no me esperes. Si no sé nada de ti en 10 minutos, lo tomo como urgente.',
   pickSigns: 'Elige todas las que notes',
