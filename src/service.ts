@@ -106,6 +106,7 @@ async function register(
       appId: client.application!.id,
       commands,
       words,
+      others: { 'es-ES': textsFor('es').commands, 'es-419': textsFor('es').commands },
       settings,
     })
   } catch (error) {

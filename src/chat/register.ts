@@ -24,6 +24,9 @@ export interface CommandWords {
   readonly choice?: Readonly<Record<string, string>>
 }
 
+/** Words in other languages, by the platform's code of a locale ("es-419"); who uses another reads the first. */
+export type OtherWords = Readonly<Record<string, CommandWords>>
+
 // Limits of the platform (its documentation, "Application Command Object").
 const NAME = /^[a-z][a-z-]{0,31}$/
 const DESCRIPTION_MOST = 100
@@ -45,7 +48,11 @@ const TYPES = {
  * Declarations as the platform takes them: what is for clients works in private too, the rest in a server alone.
  * @throws RangeError that names the command and what of it the platform would refuse
  */
-export function commandsJson(commands: readonly ChatCommand[], words: CommandWords): CommandJson[] {
+export function commandsJson(
+  commands: readonly ChatCommand[],
+  words: CommandWords,
+  others: OtherWords = {},
+): CommandJson[] {
   return commands.map((command) => {
     const { name, options, who } = command
     checkName(name, `/${name}`)
@@ -54,10 +61,11 @@ export function commandsJson(commands: readonly ChatCommand[], words: CommandWor
     return {
       name,
       description: described(words.describe[name], `/${name}`),
+      ...inOthers(others, ({ describe }) => describe[name], `/${name}`),
       // the platform wants the required ones first
       options: [...options]
         .sort((a, b) => Number(b.required) - Number(a.required))
-        .map((o) => optionJson(o, name, words)),
+        .map((o) => optionJson(o, name, words, others)),
       contexts: who === 'client' ? [Guild, BotDM] : [Guild],
       integration_types: [ApplicationIntegrationType.GuildInstall],
       default_member_permissions: who === 'keeper' ? String(PermissionFlagsBits.ManageGuild) : null,
@@ -69,6 +77,7 @@ function optionJson(
   option: OptionSpec,
   command: string,
   words: CommandWords,
+  others: OtherWords,
 ): APIApplicationCommandBasicOption {
   const { name, kind, required, choices, least, most } = option
   const where = `/${command} ${name}`
@@ -83,6 +92,7 @@ function optionJson(
     type: TYPES[kind],
     name,
     description: described(words.option[name], where),
+    ...inOthers(others, (other) => other.option[name], where),
     required,
     ...(labelled ? { choices: labelled } : {}),
     ...(kind === 'client' ? { autocomplete: true } : {}),
@@ -112,11 +122,24 @@ function described(text: string | undefined, where: string): string {
   return text
 }
 
+/** The same description by locale; nothing where there is one language alone. */
+function inOthers(
+  others: OtherWords,
+  text: (words: CommandWords) => string | undefined,
+  where: string,
+): { description_localizations?: Record<string, string> } {
+  const all = Object.entries(others).map(
+    ([locale, words]) => [locale, described(text(words), where)] as const,
+  )
+  return all.length > 0 ? { description_localizations: Object.fromEntries(all) } : {}
+}
+
 export interface RegisterParts {
   readonly rest: REST
   readonly appId: string
   readonly commands: readonly ChatCommand[]
   readonly words: CommandWords
+  readonly others?: OtherWords
   /** Keeps what was registered last, over restarts. */
   readonly settings: {
     get(key: string): Promise<string | null>
@@ -132,9 +155,10 @@ export async function registerCommands({
   appId,
   commands,
   words,
+  others = {},
   settings,
 }: RegisterParts): Promise<boolean> {
-  const body = commandsJson(commands, words)
+  const body = commandsJson(commands, words, others)
   const hash = createHash('sha256')
     .update(JSON.stringify([appId, body]))
     .digest('hex')

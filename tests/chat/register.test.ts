@@ -17,6 +17,19 @@ describe('commands for the platform', () => {
     expect(commandsJson(commands, textsFor('en').commands)).toHaveLength(commands.length)
   })
 
+  it('are described in Spanish too, for Spain and for the Americas', () => {
+    const spanish = textsFor('es').commands
+    const made = commandsJson(commands, textsFor('en').commands, { 'es-ES': spanish, 'es-419': spanish })
+    const today = made.find(({ name }) => name === 'today')
+    expect(today?.description_localizations).toEqual({
+      'es-ES': spanish.describe.today,
+      'es-419': spanish.describe.today,
+    })
+    expect(made.flatMap(({ options }) => options ?? []).every((one) => one.description_localizations)).toBe(
+      true,
+    )
+  })
+
   it('are open in private for clients only, and set-up to keepers only', () => {
     const made = [
       declared('today', 'client'),
