@@ -43,6 +43,8 @@ export interface Delivered {
 
 /** A practice on a real store with the real engine and delivery; only the platform is left out. */
 export interface Practice {
+  /** The file of the store. */
+  readonly path: string
   readonly sent: Delivered[]
   readonly store: OpenStore
   readonly bot: Bot
@@ -99,7 +101,8 @@ export async function openPractice(
   own: readonly OwnLadder[] = [],
 ): Promise<Practice> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-engine-'))
-  const store = await openStore(`file:${join(folder, 'test.db')}`)
+  const path = join(folder, 'test.db')
+  const store = await openStore(`file:${path}`)
   const clock = { now: instantOf(start, '05:00', ZONE) }
   const sent: Delivered[] = []
   let id = 0
@@ -159,6 +162,7 @@ export async function openPractice(
     })
 
   const practice: Practice = {
+    path,
     sent,
     store,
     bot,
