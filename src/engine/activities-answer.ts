@@ -1,7 +1,7 @@
 import { answered } from '../domain/checkin.ts'
 import { readReply } from '../domain/reply/read.ts'
 import { screen } from '../domain/signs/screen.ts'
-import { activityPaths, fieldOf, HARDEST, namesOf, wasAsked } from './activities.ts'
+import { activityPaths, fieldOf, HARDEST, namesOf, roundAnswered, wasAsked } from './activities.ts'
 import { answeredNow } from './asked.ts'
 import type { Draft } from './draft.ts'
 import type { Filled } from './event.ts'
@@ -47,6 +47,25 @@ export function answersActivities(draft: Draft, text: string): boolean {
   return true
 }
 
+/** Activities told beside a check-in, as in "2 calf 4, rowing 5". */
+export interface Beside {
+  /** The words without them. */
+  readonly rest: string
+  readonly scores: Scores
+}
+
+/** The parts of a line that tell of an activity by its name, and what is left; null where there are none. */
+export function besideCheckIn(draft: Draft, text: string): Beside | null {
+  const { file } = draft
+  const names = namesOf(file)
+  if (names.length === 0 || statusOf(file) !== 'active' || isPressing(file)) return null
+  const parts = text.split(/[,;\n]/)
+  const told = parts.map((part) => (namesZone(draft, part) ? null : namedScores(part, names, wasAsked(file))))
+  const rest = parts.filter((_, n) => told[n] === null).join(',')
+  const scores: Scores = Object.assign({}, ...told)
+  return Object.keys(scores).length > 0 && rest.trim() !== '' ? { rest, scores } : null
+}
+
 /** An activity may be called like a zone: unasked, that is a check-in. The numbers beside the others say nothing. */
 function namesZone({ today, client }: Draft, text: string): boolean {
   const context = { planned: 2, today, promptDay: today, locale: client.language, asked: null }
@@ -88,6 +107,12 @@ function bareScores({ file }: Draft, text: string): Scores | null {
 }
 
 function keep(draft: Draft, scores: Scores): void {
+  const notes = [keepScores(draft, scores)]
+  receipt(draft, { days: [], day: latestDay(draft), notes, unsure: [] })
+}
+
+/** Writes them down; gives the line that says so. */
+export function keepScores(draft: Draft, scores: Scores): string {
   const id = draft.id('activity', draft.today)
   const before = draft.file.activities.find((row) => row.id === id)?.scores
   draft.put('activity', {
@@ -98,10 +123,9 @@ function keep(draft: Draft, scores: Scores): void {
     scores: { ...before, ...scores },
   })
   answeredNow(draft, 'activities')
-  for (const due of draft.file.dues) if (due.kind === 'activities') draft.drop('due', due.id)
+  roundAnswered(draft)
   const told = activityPaths(draft.file).filter(({ name }) => scores[name] !== undefined)
-  const notes = [draft.texts.course.activitiesNoted(told)]
-  receipt(draft, { days: [], day: latestDay(draft), notes, unsure: [] })
+  return draft.texts.course.activitiesNoted(told)
 }
 
 /** The day of which the next question asks: the latest one told. */

@@ -1,17 +1,19 @@
-import { type Day, daysBetween } from '../domain/day.ts'
+import { addDays, type Day, daysBetween } from '../domain/day.ts'
+import { dayAt, instantOf } from '../domain/local-time.ts'
 import type { ActivityPath } from '../text/en/course.ts'
 import type { Question } from './asking.ts'
 import type { Draft } from './draft.ts'
 import type { Form } from './message.ts'
 import type { ClientFile } from './ports.ts'
-import { statusOf } from './status.ts'
+import { openSigns, statusOf } from './status.ts'
 
-/** Days between two askings; and before an asking that brought no answer is made again. */
+/** Days of a round; within one it is asked twice at most, some days apart. */
 const EVERY_DAYS = 14
+const TIMES = 2
 const AGAIN_DAYS = 3
 /** Days for which other questions may come before it. */
 const LATE_DAYS = 2
-const DAY_MS = 24 * 3_600_000
+const HOUR_MS = 3_600_000
 export const HARDEST = 10
 
 /** How hard each activity that matters was at the first questions, and was told last. */
@@ -27,9 +29,49 @@ export function activityPaths({ screening, activities }: ClientFile): ActivityPa
 
 export const namesOf = (file: ClientFile): string[] => activityPaths(file).map(({ name }) => name)
 
-/** True where the question has gone out in the last days and may still be answered. */
-export const wasAsked = ({ asked, dues }: ClientFile): boolean =>
-  asked.some((row) => row.ask === 'activities') || dues.some((due) => due.kind === 'activities')
+interface Round {
+  readonly first: Day
+  readonly last: Day
+  readonly times: number
+}
+
+/** The round under way: its row is due when the next may begin. */
+function roundOf({ dues }: ClientFile): Round | null {
+  const row = dues.find((due) => due.kind === 'activities' && due.data.calm === undefined)
+  if (!row) return null
+  const { first, last, times } = row.data as Partial<Round>
+  // a row of an earlier version holds no days: it has been asked, and is not asked again before it goes
+  return { first: first ?? '', last: last ?? '', times: first ? (times ?? 1) : TIMES }
+}
+
+/** True where the question has gone out in this round and may still be answered. */
+export const wasAsked = (file: ClientFile): boolean =>
+  file.asked.some((row) => row.ask === 'activities') || roundOf(file) !== null
+
+/** Answered: the next round counts from here. */
+export function roundAnswered(draft: Draft): void {
+  for (const due of draft.file.dues)
+    if (due.kind === 'activities' && due.data.calm === undefined) draft.drop('due', due.id)
+}
+
+/** A sign has been asked about: nothing else is asked for the rest of the day, an hour at least. */
+export function calmAfterSign(draft: Draft): void {
+  const midnight = instantOf(addDays(draft.today, 1), '00:00', draft.client.zone)
+  const hour = new Date(draft.now.getTime() + HOUR_MS)
+  draft.due(
+    'activities',
+    hour > midnight ? hour : midnight,
+    { calm: true },
+    draft.id('due', 'activities-calm'),
+  )
+}
+
+/** No day for it: a sign is open or was asked about, or something more than a note is being watched. */
+const isTactless = ({ file, today }: Draft): boolean =>
+  openSigns(file).length > 0 ||
+  file.signs.some(({ at }) => dayAt(at, file.client.zone) === today) ||
+  file.dues.some((due) => due.kind === 'activities' && due.data.calm === true) ||
+  file.flags.some(({ closedAt, level }) => closedAt === null && level !== 'note')
 
 /**
  * Every two weeks, after a check-in, when nothing else is left to ask; never while the ordinary day is stopped.
@@ -40,8 +82,12 @@ export function activitiesQuestion(draft: Draft, day: Day, late = false): Questi
   const names = namesOf(file)
   const last = file.activities.at(-1)?.day ?? file.client.start
   if (names.length === 0 || last === null || statusOf(file) !== 'active' || !file.plan) return null
-  if (daysBetween(last, day) < EVERY_DAYS + (late ? LATE_DAYS : 0) || wasAsked(file)) return null
-  draft.due('activities', new Date(draft.now.getTime() + AGAIN_DAYS * DAY_MS))
+  if (daysBetween(last, day) < EVERY_DAYS + (late ? LATE_DAYS : 0) || isTactless(draft)) return null
+  const round = roundOf(file)
+  if (round && (round.times >= TIMES || daysBetween(round.last, draft.today) < AGAIN_DAYS)) return null
+  const first = round?.first ?? draft.today
+  const next = instantOf(addDays(first, EVERY_DAYS), '00:00', draft.client.zone)
+  draft.due('activities', next, { first, last: draft.today, times: (round?.times ?? 0) + 1 })
   const act = { do: 'activities', day }
   return {
     ask: 'activities',

@@ -1,3 +1,4 @@
+import { calmAfterSign } from './activities.ts'
 import type { Question } from './asking.ts'
 import type { Draft } from './draft.ts'
 import type { Asks, Button, Pick } from './message.ts'
@@ -37,6 +38,7 @@ export function carry(
   question: Question,
 ): { asks: Question['ask']; buttons: readonly Button[]; pick: Pick | null } {
   expect(draft, question)
+  if (question.ask === 'signs' || question.pressing) calmAfterSign(draft)
   return { asks: question.ask, buttons: question.buttons, pick: question.pick }
 }
 

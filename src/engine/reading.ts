@@ -1,4 +1,4 @@
-import type { Care } from '../domain/care.ts'
+import { type Care, higherCare } from '../domain/care.ts'
 import type { Day } from '../domain/day.ts'
 import type { Ask, DayReading, Reading } from '../domain/reply/reading.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
@@ -17,6 +17,7 @@ import { record } from './record.ts'
 import type { AskedRow } from './rows.ts'
 import { answerSide, hearSide } from './side.ts'
 import { type Heard, setKnownApart, takeSigns } from './sign-reading.ts'
+import { careOfCause } from './sign-rows.ts'
 import { isLocked, isPressing } from './status.ts'
 
 export interface Said {
@@ -25,6 +26,8 @@ export interface Said {
   readonly promptDay: Day
   /** The question that the reply was read against. */
   readonly asked: AskedRow | null
+  /** What was noted of the message before it was read. */
+  readonly notes: readonly string[]
 }
 
 /** Signs first, all that were heard at once; then the values, what was asked, and what else was meant. */
@@ -34,12 +37,14 @@ export function onReading(draft: Draft, said: Said): void {
   const side = sideHeard(draft, said, day)
   const hint = hintAnswered(said)
   const heard = setKnownApart(draft, heardOf(draft, said, hint), text)
-  const care = takeSigns(draft, withSign(heard, side?.sign ?? null), hint ? hint.day : day, text)
+  const fresh = takeSigns(draft, withSign(heard, side?.sign ?? null), hint ? hint.day : day, text)
+  const care = higherCare(fresh, careOfCause(draft))
   // no talk of sessions to somebody who writes of self-harm; the words are in the trail
   if (care === 'emergency' && heard.signs.includes('self-harm')) return keepWhole(draft, reading)
   const days = reading.unsure.includes('day') ? keepForLater(draft, reading) : keepValues(draft, reading)
   const answer = hint || side?.asked ? null : answerAsked(draft, said)
   const notes = [
+    ...said.notes,
     hint ? hintNote(draft, hint) : saysOne(draft, said, hint),
     side?.note ?? '',
     answer?.text ?? '',

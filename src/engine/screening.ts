@@ -1,5 +1,7 @@
 import type { Side } from '../domain/checkin.ts'
+import { saysNone } from '../domain/reply/says-none.ts'
 import { isSignId } from '../domain/signs/catalogue.ts'
+import { unaccented } from './choose-by-words.ts'
 import type { Draft } from './draft.ts'
 import { endWay } from './end.ts'
 import type { Filled } from './event.ts'
@@ -11,8 +13,6 @@ import { askSexual, asksSexual } from './sexual-question.ts'
 import { isLocked } from './status.ts'
 import { raiseSigns } from './urgent.ts'
 
-const NONE =
-  /^(no|none|nope|nothing|none of (these|those|them)|nada|ningun[oa]( de (estos|estas|esos|esas|ellos|ellas))?)$/
 /** "3", "1, 4", "2 and 5" or "2 y 5". */
 const NUMBERS = /^\d{1,2}(\s*(,|;|\+|&|and|y|\s)\s*\d{1,2})*$/
 
@@ -114,14 +114,11 @@ export function screeningWords(draft: Draft, questionId: string, text: string): 
 /** The values chosen: a label or value in words, "none", or the numbers of the list. Empty where it is no choice. */
 export function chosenValues(draft: Draft, text: string, question: ScreeningQuestion): string[] {
   const options = optionsOf(draft, question)
-  const lower = text
-    .trim()
-    .toLowerCase()
-    .replace(/[.!]+$/, '')
-  const byWord = options.find((o) => o.label.toLowerCase() === lower || o.value === lower)
+  const lower = unaccented(text.trim()).replace(/[.!]+$/, '')
+  const byWord = options.find((o) => unaccented(o.label) === lower || o.value === lower)
   if (byWord) return [byWord.value]
-  if (question.kind === 'many' && NONE.test(lower)) return ['none']
-  const firstWord = options.filter((o) => o.label.toLowerCase().split(/[ ,(]/)[0] === lower)
+  if (question.kind === 'many' && saysNone(text, draft.client.language)) return ['none']
+  const firstWord = options.filter((o) => unaccented(o.label).split(/[ ,(]/)[0] === lower)
   if (firstWord.length === 1) return [firstWord[0]!.value]
   if (!NUMBERS.test(lower)) return []
   return (lower.match(/\d+/g) ?? []).flatMap((n) => options[Number(n) - 1]?.value ?? [])
@@ -199,12 +196,15 @@ function finish(draft: Draft): void {
     kind: 'notice',
     text: draft.forCoach.coach.screened(
       draft.client.ref,
-      screening.answers,
+      { ...screening.answers, ...(wantsNoLift(draft) ? { lift: '' } : {}) },
       risks,
       knownSigns(draft.file).map((sign) => draft.forCoach.signs[sign].short),
     ),
   })
 }
+
+const wantsNoLift = ({ client, file }: Draft): boolean =>
+  saysNone(String(file.screening?.answers.lift ?? ''), client.language)
 
 function riskAnswers(draft: Draft): string[] {
   const answers = draft.file.screening!.answers

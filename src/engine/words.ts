@@ -3,7 +3,7 @@ import { dayAt, instantOf } from '../domain/local-time.ts'
 import { readReply } from '../domain/reply/read.ts'
 import { ASKS, type Ask, type Reading, type ReadingContext } from '../domain/reply/reading.ts'
 import { screen } from '../domain/signs/screen.ts'
-import { answersActivities } from './activities-answer.ts'
+import { answersActivities, type Beside, besideCheckIn, keepScores } from './activities-answer.ts'
 import { latestAsked } from './asked.ts'
 import { changeLanguage, languageWished } from './change-language.ts'
 import { chooseByWords } from './choose-by-words.ts'
@@ -34,7 +34,7 @@ export function onWords(draft: Draft, event: Words): void {
   if (stage === 'discharged' && !isPressing(draft.file) && !hasSign(draft, event.text))
     return void draft.toClient({ kind: 'notice', text: wordsAfterEnd(draft, event.text) })
   if (answersActivities(draft, event.text)) return
-  onReply(draft, event)
+  onReply(draft, event, besideCheckIn(draft, event.text))
 }
 
 /** An answer to the last question, a question for the coach, or nothing that is kept. */
@@ -50,7 +50,7 @@ function wordsAfterEnd(draft: Draft, text: string): string {
 const hasSign = (draft: Draft, text: string): boolean => screen(text, draft.client.language).signs.length > 0
 
 /** A choice in words to what was just asked, or a reply to be read. */
-function onReply(draft: Draft, event: Words): void {
+function onReply(draft: Draft, event: Words, beside: Beside | null): void {
   const asked = latestAsked(draft)
   const choice = chooseByWords(draft, event.text)
   if (choice) {
@@ -59,10 +59,15 @@ function onReply(draft: Draft, event: Words): void {
     if (noted) return answeredByAct(draft, noted)
   }
   const promptDay = promptDayAt(draft)
-  const { reading, context } = readWith(draft, event.text, promptDay, asked)
+  const { reading, context } = readWith(draft, beside?.rest ?? event.text, promptDay, asked)
   // the context is kept too, so that the same words can be read again later
-  trail(draft, event.edits ? 'edit' : 'words', event.text, reading.day, { ...reading, context })
-  onReading(draft, { reading, text: event.text, promptDay, asked })
+  trail(draft, event.edits ? 'edit' : 'words', event.text, reading.day, {
+    ...reading,
+    context,
+    ...(beside ? { activities: beside.scores } : {}),
+  })
+  const notes = beside ? [keepScores(draft, beside.scores)] : []
+  onReading(draft, { reading, text: event.text, promptDay, asked, notes })
 }
 
 /** The day to which a message belongs when it names none: that of the latest prompt, until the next one. */

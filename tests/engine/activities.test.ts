@@ -93,6 +93,53 @@ describe('the activities that matter', () => {
     expect(told.map((message) => message.kind)).toContain('urgent')
   })
 
+  it('are asked twice a round at most, then wait for the next fortnight', async () => {
+    await practice.enrol('heron', {}, TWO)
+    for (let n = 14; n < 28; n++) await checkIn(n)
+    expect(asked()).toBe(2)
+    await checkIn(28)
+    expect(asked()).toBe(3)
+  })
+
+  it('wait on a day on which a sign was asked about', async () => {
+    await practice.enrol('heron', {}, TWO)
+    for (let n = 0; n < 14; n++) await checkIn(n)
+    await checkIn(14, '2 back 2, bit of a weak leg maybe')
+    expect(last().asks).toBe('signs')
+    await practice.press('heron', 'no')
+    await practice.say('heron', '2 back 2, no signs')
+    expect(asked()).toBe(0)
+    for (let n = 15; n < 18; n++) await checkIn(n)
+    expect(asked()).toBe(1)
+  })
+
+  it('wait while an alarm is open', async () => {
+    await practice.enrol('heron', {}, TWO)
+    for (let n = 0; n < 13; n++) await checkIn(n)
+    await checkIn(13, '2 foot 3, no signs')
+    expect((await practice.file('heron')).flags.some(({ rule }) => rule === 'below-knee')).toBe(true)
+    for (let n = 14; n < 19; n++) await checkIn(n)
+    expect(asked()).toBe(0)
+    for (let n = 19; n < 24; n++) await checkIn(n)
+    expect(asked()).toBeGreaterThan(0)
+  })
+
+  it('may stand beside a check-in in one line', async () => {
+    await practice.enrol('heron', {}, TWO)
+    await checkIn(1, '2 calf 4, rowing 5')
+    expect((await practice.file('heron')).checkIns.at(-1)).toMatchObject({
+      sessions: 2,
+      reach: 'calf',
+      pain: 4,
+    })
+    expect(await scores()).toEqual([{ rowing: 5 }])
+    expect(last()).toMatchObject({ kind: 'receipt' })
+    expect(last().text).toContain('rowing 7 → 5')
+    expect(last().text).toContain('2 sessions, calf, pain 4')
+    const told = await practice.say('heron', 'sitting 3, rowing 4, numb between my legs since today')
+    expect(told[0]?.kind).toBe('urgent')
+  })
+
   it('are not asked about while parked, paused or locked, nor where none were named', async () => {
     await practice.enrol('heron', {}, { ...TWO, risks: ['cancer'] })
     await practice.enrol('plover', {}, { activities: '' })
