@@ -9,6 +9,7 @@ import { isCoach, onDesk } from './desk.ts'
 import type { Draft } from './draft.ts'
 import { consent } from './enrol.ts'
 import type { Choice, FormFilled } from './event.ts'
+import { sendOwnData } from './export.ts'
 import { checkInFilled } from './form-filled.ts'
 import type { Answer } from './message.ts'
 import { commit, draftOf, type EngineParts } from './parts.ts'
@@ -46,7 +47,10 @@ export async function onChoice(parts: EngineParts, tx: Tx, event: Choice, now: D
   if (!found) return (await onDesk(parts, tx, event, now)) ?? notYours(parts, tx, event)
   const draft = draftOf(parts, found.file, now, event.id)
   if (found.by === 'coach') return byCoach(tx, draft, found.row, event)
-  const answer = pressedByClient(draft, found.row, event)
+  const answer =
+    event.act.do === 'my-data'
+      ? { ...(await sendOwnData(tx, draft, 'json')), privately: true }
+      : pressedByClient(draft, found.row, event)
   await commit(tx, draft)
   return { answer }
 }

@@ -1,6 +1,7 @@
 import type { Reading } from '../domain/reply/reading.ts'
 import type { Draft } from './draft.ts'
 import { leave } from './leave.ts'
+import { asksForRecord, ownRecord } from './own-record.ts'
 import { askCoach } from './questions.ts'
 import { pauseInWords, resumeInWords } from './quiet.ts'
 import { workToday } from './work.ts'
@@ -27,6 +28,7 @@ export function onIntent(draft: Draft, reading: Reading, text: string): void {
     case 'correct':
       return notice(draft, client.howToCorrect)
     default:
+      if (asksForRecord(draft, text)) return void draft.toClient({ kind: 'report', ...ownRecord(draft) })
       return notice(draft, client.notUnderstood)
   }
 }

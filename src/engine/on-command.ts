@@ -59,7 +59,9 @@ async function clientCommand(
   const answer = await command.run(draft, event, tx)
   await commit(tx, draft)
   if (answer.erases) return { answer: await erased(tx, draft, answer, draft.texts.course.erased) }
-  return { answer }
+  const { practice, client } = file
+  const shown = { practice, clientId: client.id, only: client.user, cause: event.id, now }
+  return { answer: await keepChoices(tx, answer, { ...shown, in: { to: 'client', user: client.user } }) }
 }
 
 async function coachCommand(

@@ -7,7 +7,7 @@ import { historyOf } from '../../src/engine/history.ts'
 import type { Message, Written } from '../../src/engine/message.ts'
 import { textsFor } from '../../src/text/index.ts'
 import { readBundle } from '../fhir.ts'
-import { COACH, openPractice, type Practice } from './practice.ts'
+import { COACH, openPractice, type Practice, person } from './practice.ts'
 
 const { access, ownData, ownDataForCoach } = textsFor('en')
 const START = '2026-03-02'
@@ -112,6 +112,26 @@ describe('a client’s own data in the chat', () => {
     const wrong = file.text.replace('"final"', '"done"').replace('"Patient/heron"', '"Patient/wren"')
     expect(readBundle(wrong).errors.length).toBeGreaterThan(1)
   }, 60_000)
+
+  it('is a button under the record, which is shown by command or asked for in words', async () => {
+    const answer = await practice.command('my-record', {}, 'heron')
+    expect(answer?.text).toContain(ownData.how)
+    expect(answer?.choices?.buttons.map(({ name }) => name)).toEqual(['my-data'])
+    const files = () => practice.to('heron').filter((message) => message.files.length > 0).length
+    const before = files()
+    expect(await practice.answerPress(answer, 'my-data', person('heron'))).toMatchObject({
+      text: ownData.onItsWay,
+      privately: true,
+    })
+    expect(await practice.answerPress(answer, 'my-data', person('dipper'))).toMatchObject({
+      text: textsFor('en').client.notYours,
+    })
+    const [shown] = await practice.say('heron', 'My data')
+    expect(shown).toMatchObject({ kind: 'report', text: answer!.text })
+    await practice.press('heron', 'my-data')
+    await practice.wait(1)
+    expect(files()).toBe(before + 2)
+  })
 
   it('is the client’s alone: nobody else has the command, and a stranger is not known', async () => {
     expect((await practice.command('my-data', {}, 'wren'))?.text).toBe(textsFor('en').client.stranger)

@@ -32,6 +32,20 @@ const MOST_NAMED = 20
 export const ownData = {
   fhir,
   button: 'Get my data',
+  /** In words, and nothing else said. */
+  asked: [
+    'my data',
+    'my record',
+    'export',
+    'export my data',
+    'show my data',
+    'show my record',
+    'show me my data',
+    'show me my record',
+    'send me my data',
+    'get my data',
+    'all my data',
+  ] as readonly string[],
   onItsWay: 'I have sent you the file in private.',
   sent: {
     json: `Here is all that is kept of you, as one file (JSON). ${KEEP}`,

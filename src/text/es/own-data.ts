@@ -33,6 +33,16 @@ export const ownData: Texts['ownData'] = {
     timesADay: (sessions) => (sessions === 1 ? 'una vez al día' : `${sessions} veces al día`),
   },
   button: 'Mis datos',
+  asked: [
+    'mis datos',
+    'mi registro',
+    'exportar',
+    'exportar mis datos',
+    'ver mis datos',
+    'ver mi registro',
+    'dame mis datos',
+    'todos mis datos',
+  ],
   onItsWay: 'Te he enviado el archivo en privado.',
   sent: {
     json: `Aquí está todo lo que se guarda de ti, en un archivo (JSON). ${KEEP}`,
