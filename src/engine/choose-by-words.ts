@@ -47,4 +47,4 @@ function byLabel({ texts: { words } }: Draft, asked: AskedRow, said: string): Ch
 }
 
 /** In small letters, accents left out: many write "si" for "sí". */
-const unaccented = (text: string): string => text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '')
+export const unaccented = (text: string): string => text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '')

@@ -1,0 +1,186 @@
+import { afterEach, describe, expect, it } from 'vitest'
+import type { Message } from '../../src/engine/message.ts'
+import { textsFor } from '../../src/text/index.ts'
+import { openPractice, type Practice } from './practice.ts'
+
+const es = textsFor('es')
+const en = textsFor('en')
+const ENGLISH =
+  /\b(the|you|your|and|please|drills?|pain|since|with|what|yes|none|sign|signs|urgent|week|reach|sessions?|replies)\b/i
+const SPANISH =
+  /\b(tu|el|la|los|las|que|con|por|dolor|señal|señales|ejercicios|sesiones|espalda|muslo|pie|sí)\b/i
+
+/** Everything of a message that somebody reads, without quotations, titles of papers and names of commands. */
+const read = ({ text, buttons, pick }: Message): string =>
+  [
+    ...text.split('\n').filter((line) => !/^(>|Por qué cuenta|Why it counts)/.test(line)),
+    ...buttons.map(({ label }) => label),
+    ...buttons.flatMap(({ form }) =>
+      form
+        ? [form.title, ...form.fields.flatMap((f) => [f.label, ...(f.options ?? []).map((o) => o.label)])]
+        : [],
+    ),
+    ...(pick ? [pick.label, ...pick.options.map(({ label }) => label)] : []),
+  ]
+    .join('\n')
+    .replace(/“[^”]*”/g, '')
+    .replace(/\/[a-z-]+/g, '')
+    .replace(/\([A-Z][^)]*\d{4}[^)]*\)/g, '')
+
+let practice: Practice
+afterEach(() => practice.close())
+
+const none = (messages: readonly Message[], words: RegExp): void => {
+  for (const message of messages) expect(read(message), message.key).not.toMatch(words)
+}
+
+describe('a client who reads Spanish, with a coach who reads English', () => {
+  it('has a whole day, an urgent sign with it, each in their own language', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron', { language: 'es' })
+    await practice.until('2026-03-03', '09:00')
+    const prompt = practice.to('heron').findLast(({ kind }) => kind === 'prompt')
+    expect(prompt?.text).toContain('¿Cómo te ha ido')
+    expect(prompt?.text).toContain('Apoyo en los antebrazos')
+    const [receipt] = await practice.say('heron', '2 pantorrilla 4, sin señales')
+    expect(receipt?.text).toContain('Anotado: 2 sesiones, pantorrilla, dolor 4.')
+
+    const said = await practice.say('heron', 'no siento nada entre las piernas')
+    const urgent = said.find(({ kind }) => kind === 'urgent')
+    expect(urgent?.text).toContain('llama al 112')
+    expect(urgent?.text).toContain('posible síndrome de cauda equina')
+    expect(urgent?.care).toBe('emergency')
+    const alert = practice.toAlerts().at(-1)!
+    expect(alert.text).toContain('Urgent sign: heron')
+    expect(alert.text).toContain('“no siento nada entre las piernas”')
+
+    await practice.coachPress('heron', 'take-up')
+    expect(practice.to('heron').at(-1)?.text).toBe(es.client.takenUp)
+    await practice.until('2026-03-04', '09:00')
+    expect(practice.to('heron').some(({ text }) => text.includes('Tus ejercicios siguen parados'))).toBe(true)
+    await practice.command('clear', { client: 'heron', by: 'emergency physician', on: '2026-03-03' })
+    await practice.until('2026-03-08', '19:00')
+
+    none(practice.to('heron'), ENGLISH)
+    none([...practice.toCoach(), ...practice.toAlerts()], SPANISH)
+    const card = practice.toCoach().findLast(({ kind }) => kind === 'digest')
+    expect(card?.picture?.language).toBe('en')
+  })
+
+  it('has what was ticked and what was not answered told to the coach in English', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron', { language: 'es' })
+    await practice.until('2026-03-03', '09:00')
+    await practice.fill('heron', 'check-in', {
+      sessions: '2',
+      reach: 'calf',
+      pain: '4',
+      signs: ['leg-weakness'],
+    })
+    expect(practice.toAlerts().at(-1)?.text).toContain(`“${en.client.ticked}`)
+    none(practice.toAlerts(), SPANISH)
+  })
+
+  it('is asked, answers and is understood without a button', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.invite('dipper', { language: 'es', 'in-words': true })
+    const answers: [string, string][] = [
+      ['sí', 'screening'],
+      ['no', 'screening'],
+      ['ninguna', 'screening'],
+      ['41', 'screening'],
+      ['hace tres semanas', 'screening'],
+      ['no', 'screening'],
+      ['si', 'screening'],
+      ['ninguna de estas', 'screening'],
+      ['nada', 'screening'],
+      ['pantorrilla', 'screening'],
+      ['6', 'screening'],
+      ['izquierda', 'screening'],
+      ['ninguno', 'screening'],
+      ['remar 7, sentarme 5', 'screening'],
+      ['ninguno', 'active'],
+    ]
+    for (const [words, status] of answers) {
+      await practice.say('dipper', words)
+      expect(await practice.status('dipper'), words).toBe(status)
+    }
+    const { answers: kept } = (await practice.file('dipper')).screening!
+    expect(kept).toMatchObject({
+      signs: [],
+      age: 41,
+      earlier: 'no',
+      seen: 'yes',
+      risks: [],
+      reach: 'calf',
+      side: 'left',
+      eases: 'neither',
+      activities: { remar: 7, sentarme: 5 },
+    })
+    none(practice.to('dipper'), ENGLISH)
+    none(practice.toCoach(), SPANISH)
+  })
+})
+
+describe('another language', () => {
+  it('is had by a line that asks for it, before any yes', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.invite('wren')
+    await practice.say('wren', 'En español, por favor')
+    expect(practice.to('wren').at(-1)).toMatchObject({ kind: 'welcome', asks: 'consent' })
+    expect(practice.to('wren').at(-1)?.text).toContain('¿Aceptas?')
+    await practice.say('wren', 'sí')
+    expect(await practice.status('wren')).toBe('screening')
+    none(practice.to('wren').slice(1), ENGLISH)
+  })
+
+  it('puts a question about a sign once more, and its ten minutes go on', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('wren')
+    await practice.until('2026-03-03', '09:00')
+    await practice.say('wren', '2 calf 9')
+    await practice.wait(6)
+    const said = await practice.say('wren', 'en español')
+    expect(said.map(({ text }) => text)).toEqual([
+      es.course.language,
+      es.client.hintedSign(es.signs['severe-unrelenting'].question, false),
+    ])
+    await practice.wait(5)
+    expect(practice.to('wren').at(-1)?.text).toContain('haz que te vea hoy')
+  })
+
+  it('is had by /my-times, and left again in words', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('wren')
+    const answer = await practice.command('my-times', { language: 'es' }, 'wren')
+    expect(answer?.text).toContain(es.course.language)
+    await practice.until('2026-03-03', '09:00')
+    expect(practice.to('wren').at(-1)?.text).toContain('¿Cómo te ha ido')
+    const [said] = await practice.say('wren', 'in English')
+    expect(said?.text).toBe(en.course.language)
+    await practice.until('2026-03-04', '09:00')
+    expect(practice.to('wren').at(-1)?.text).toContain('How did it go')
+  })
+})
+
+describe('a practice in Spanish', () => {
+  it('has its coach read Spanish, and its clients too unless otherwise said', async () => {
+    practice = await openPractice('2026-03-02', { language: 'es', region: 'ES' })
+    await practice.enrol('plover')
+    await practice.until('2026-03-03', '09:00')
+    await practice.say('plover', '2 gemelo 4')
+    await practice.until('2026-03-04', '09:00')
+    await practice.say('plover', 'ayer 2 pie 8')
+    await practice.say('plover', 'se me escapa la orina desde ayer')
+    await practice.coachPress('plover', 'take-up')
+    const roster = await practice.command('roster')
+    expect(roster?.text).toContain('**Lista, mié 4 mar**')
+    const why = await practice.command('why', { client: 'plover' })
+    expect(why?.text).toContain('parar: hay una señal urgente abierta')
+    await practice.until('2026-03-08', '19:00')
+    const card = practice.toCoach().findLast(({ kind }) => kind === 'digest')
+    expect(card?.picture?.language).toBe('es')
+    expect(card?.text).toContain('**plover** · semana 1, lun 2 mar a dom 8 mar')
+    none([...practice.toCoach(), ...practice.toAlerts(), ...practice.to('plover')], ENGLISH)
+  })
+})
