@@ -63,7 +63,7 @@ function cardAgain(desk: Desk, file: ClientFile, again: Again, posted: OutboxRow
   const on = shown?.on ?? dayAt(again.at, file.client.zone)
   if (file.client.start === null || file.client.start > on) return null
   const draft = new Draft(file, now, again.cause, textsFor, now, ladders)
-  const { digest, digestAgain: said } = draft.forCoach
+  const { digest, digestAgain: said, language } = draft.forCoach
   const assessment = assessOn(draft, on)
   const facts = factsOn(draft, on, assessment)
   const weeks = weeksOf(historyOf(file), logOf(file, assessment), on)
@@ -78,7 +78,7 @@ function cardAgain(desk: Desk, file: ClientFile, again: Again, posted: OutboxRow
     ].join('\n'),
     // what there was to decide then is no longer the question; the reasons and the record are
     buttons: decisionButtons(draft, assessment).filter(({ name }) => name === 'why' || name === 'record'),
-    picture: { name: `digest-${file.client.ref}-${on}`, alt: digest.alt(weeks), facts: weeks },
+    picture: { name: `digest-${file.client.ref}-${on}`, alt: digest.alt(weeks), language, facts: weeks },
   })
   return { facts, postings: draft.outcome.postings }
 }

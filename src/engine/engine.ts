@@ -8,6 +8,7 @@ import type { Engine, Handled, Tx } from './ports.ts'
 import { trail } from './record.ts'
 import { onRetentionDue } from './retention.ts'
 import { strangerAnswer } from './stranger.ts'
+import { textsForStranger } from './stranger-language.ts'
 import { onWords } from './words.ts'
 
 const NOTHING: Handled = { answer: null }
@@ -47,7 +48,9 @@ function chat(parts: EngineParts, tx: Tx, event: ChatEvent, now: Date): Promise<
 async function words(parts: EngineParts, tx: Tx, event: Words, now: Date): Promise<Handled> {
   const file = fileInUse(await tx.clientsOfUser(event.actor.user))
   if (!file || file.client.stage === 'left') {
-    const texts = parts.textsFor(file?.client.language ?? 'en')
+    const texts = file
+      ? parts.textsFor(file.client.language)
+      : textsForStranger(parts.textsFor, event.text)
     await tx.apply({ changes: [], postings: [strangerAnswer(event, texts, now, file !== null)] })
     return NOTHING
   }

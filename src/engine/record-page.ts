@@ -97,7 +97,8 @@ function pictureOf(draft: Draft, file: ClientFile, sunday: Day): Answer['picture
   const past = new Draft(file, draft.now, draft.cause, () => draft.forCoach, draft.now, draft.ladders)
   const assessment = assessOn(past, on)
   const weeks = weeksOf(historyOf(file), logOf(file, assessment), on)
-  return { name: `record-${file.client.ref}-${on}`, alt: draft.forCoach.digest.alt(weeks), facts: weeks }
+  const { digest, language } = draft.forCoach
+  return { name: `record-${file.client.ref}-${on}`, alt: digest.alt(weeks), language, facts: weeks }
 }
 
 interface Place {

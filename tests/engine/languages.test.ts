@@ -122,6 +122,16 @@ describe('a client who reads Spanish, with a coach who reads English', () => {
   })
 })
 
+describe('somebody unknown', () => {
+  it('is answered in the language of the sign', async () => {
+    practice = await openPractice('2026-03-02')
+    const [spanish] = await practice.say('stranger', 'no siento nada entre las piernas')
+    expect(spanish?.text).toBe(es.client.strangerUrgent)
+    const [english] = await practice.say('stranger', 'I am numb between my legs')
+    expect(english?.text).toBe(en.client.strangerUrgent)
+  })
+})
+
 describe('another language', () => {
   it('is had by a line that asks for it, before any yes', async () => {
     practice = await openPractice('2026-03-02')

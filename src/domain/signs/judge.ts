@@ -71,9 +71,15 @@ function certainty(reading: Reading, match: Match): Verdict {
   return rule.sure !== null && context.told(at[0]!)[rule.sure] === 1 ? 'sure' : 'unsure'
 }
 
+/** "My husband's touch, I felt nothing": who is named with a finding is not always the one who has it. */
+function whoseIt({ context, units, lexicon }: Reading, { at }: Match): number {
+  const felt = at.filter((i) => units[i]!.entry.has[lexicon.cue.person] !== 1)
+  return highest(context.other, felt.length > 0 ? felt : at)
+}
+
 /** What one match amounts to, given who, when and how it was said. When in doubt: unsure, never dropped. */
 export function judge(reading: Reading, match: Match): Verdict {
-  const other = highest(reading.context.other, match.at)
+  const other = whoseIt(reading, match)
   if (other === 2)
     return reading.context.told(match.at[0]!)[reading.lexicon.cue.admitted] === 1 ? 'unsure' : 'dropped'
   if (match.rule.isDenial) return 'denied'

@@ -9,7 +9,7 @@ import { carriesOf, type Match, matchesOf, type Reading } from './match.ts'
 import { polarityOf } from './negation.ts'
 import { netMatches } from './net.ts'
 import type { Screening } from './screening.ts'
-import { asidesOf, unitsOf } from './units.ts'
+import { asidesOf, BREAK, unitsOf } from './units.ts'
 
 const NOTHING: Screening = { signs: [], denied: [], care: 'none', unsure: [], evidence: [] }
 
@@ -95,10 +95,20 @@ function sorted(judged: readonly Judged[]): { sure: Set<SignId>; unsure: Set<Sig
   return { sure, unsure }
 }
 
+/** "no to all"; "all of those: no", where nothing that the "no" could belong to comes after it. */
+function deniesAll({ units, lexicon: { cue } }: Reading, i: number): boolean {
+  const { has } = units[i]!.entry
+  if (has[cue['deny-all']] === 1) return true
+  const next = units[i + 1]
+  if (has[cue['all-those']] !== 1 || next === undefined) return false
+  const isNo = next.entry.has[cue.no] === 1 || next.entry.has[cue.nil] === 1
+  const after = units[i + 2]
+  return isNo && (after === undefined || after.gap >= BREAK.comma)
+}
+
 function denials(reading: Reading, judged: readonly Judged[], signs: readonly SignId[]): (SignId | 'all')[] {
   const { units, lexicon, polarity, context } = reading
-  if (signs.length === 0 && units.some((unit) => unit.entry.has[lexicon.cue['deny-all']] === 1))
-    return ['all']
+  if (signs.length === 0 && units.some((_, i) => deniesAll(reading, i))) return ['all']
   const found = new Set<SignId>()
   for (const { match, verdict } of judged) if (verdict === 'denied') found.add(match.rule.sign)
   units.forEach((unit, i) => {
@@ -132,9 +142,9 @@ function evidenceOf(
     const isDenied = verdict === 'denied' && denied.includes(sign)
     if (isPresent || isDenied) add(sign, quote(match.at[0]!, match.at.at(-1)!), isDenied)
   }
-  const { cue, subjects } = reading.lexicon
+  const { subjects } = reading.lexicon
   reading.units.forEach((unit, i) => {
-    if (denied.includes('all') && unit.entry.has[cue['deny-all']] === 1) add('all', quote(i, i), true)
+    if (denied.includes('all') && deniesAll(reading, i)) add('all', quote(i, i), true)
     for (const id of unit.entry.classes) {
       const sign = subjects[id]
       if (sign !== undefined && denied.includes(sign) && !told.has(sign)) add(sign, quote(i, i), true)

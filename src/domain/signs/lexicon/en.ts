@@ -62,6 +62,8 @@ export const en: LexiconSource = {
     odd: ['odd-word'],
     shielded: ['on-purpose', 'leg-too', 'also-word'],
     'arm-calm': ['slow', 'arm-work'],
+    'arm-plain': ['arm-calm', 'from-cold'],
+    'leg-side': ['leg', 'left-leg', 'right-leg', 'side-name'],
     'fall-plain': ['fall-idiom', 'thing-slipped'],
     thing: [
       'numb-noun',

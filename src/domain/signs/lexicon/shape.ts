@@ -4,6 +4,7 @@ import { SIGN_IDS } from '../catalogue.ts'
 /**
  * Classes the screen's code knows by name; every other class is the language's own affair.
  * `no` stands before a noun, `not` before a verb, `nil` answers ("none"); `unsaid` looks like a negation and is none.
+ * `deny-all` denies every sign by itself, `all-those` with the answer that follows ("all of those: no").
  * `old`, `gone` and `worried` can take a sign back; `past`, `ended` and `uneasy`, their weak kin, only make it asked.
  */
 export const CUES = [
@@ -14,6 +15,7 @@ export const CUES = [
   'double',
   'restart',
   'deny-all',
+  'all-those',
   'contrast',
   'ender',
   'and',

@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** The bladder, inability in general, and the ways that passing water fails. */
 export const bladder: LexiconSource['words'] = {
   bladder: `
+    toilet (stuff/side/side of things/department/business/habits/things/matters/functions/function), loo (stuff/side/things/habits/business), toileting, bathroom (stuff/habits/side of things),
     bladder, waterworks, water works, waterwork, urine, urinary, urinate, urinating, urinates, urination,
     urinated, urinary function, bladder function, bladder control, plumbing`,
   pee: `

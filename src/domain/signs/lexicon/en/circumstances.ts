@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** When, since when, how suddenly, doing what: told beside the finding, and never hiding it. */
 export const circumstances: LexiconSource['circumstances'] = {
   old: `
+    (two/three/four/five/six/seven/eight/nine/ten/fifteen/twenty/thirty/10/15/20/30/couple of/many/some) years back, (at/aged) (6/7/8/9/10/11/12/13/14/15/16/17/18) (that's/thats/years), tonsils,
     last year, years ago, year ago, a year ago, years back, a few years back, months ago,
     (two/three/four/five/six/seven/eight/nine/ten/eleven/couple of/a couple of/few/a few/several/many/some) months ago,
     (two/three/four/five/six/seven/eight/nine/ten/eleven/couple of/a couple of/few/a few/several/many/some) years ago,

@@ -60,6 +60,7 @@ export const cues: LexiconSource['words'] = {
     not easy to say, can't lie, cant lie, not since, not until, not long ago, not half,
     not that (numb/weak/bad/sore/painful)`,
   'deny-all': `
+    nope none, none nope, no none, nah none, nope nothing, nope nada, (neg/negative/nope/nothing/none/nil/clear/zero) (on/for/to/from) (all/everything/all of them/all of those/all of these/all counts/all the above/the lot/the whole list), (no/nope/negative/nil) to the (lot/whole list/list/whole lot/signs), (all of those/all of these/all of them/all the above/all those/all these/everything on the list) (are/is/a/) (no/nope/negative/none/nil/clear/absent), nothing to report on (those/these/that/the list/any of those), not one of (those/them/these), none at all of (those/these/them), no to every (one/single one/question), (don't/dont) have any on (the/your) list, ticked none, tick none, none ticked, a no to all, no x all, all boxes no, no boxes ticked, zip on all, no yeses, not a single one of (those/them/these),
     no signs, no sign, no signs today,
     none of (those/these/them/the above/the signs/the signs today/it/that/the list/your list/the symptoms/the red flags/the urgent signs/the warning signs/the listed/the others/what you list/what you listed),
     none of (those/these) (signs/things/symptoms/ones), none from the list, none on the list,
@@ -76,6 +77,8 @@ export const cues: LexiconSource['words'] = {
     not any of (those/these/them), neither of those, had none of those, had none of these, no big signs,
     red flags none, red flags no, red flags nil, no flags, no symptoms listed, no listed signs,
     no listed symptoms`,
+  'all-those': `
+    all of (those/these/them/it/the above/the signs), all (those/these/the above), (those/these/the) (signs/questions), signs, red flags, (the/your) list, any of (those/these/them), the above, everything on (the/your) list`,
   contrast: `
     but, however, although, though, tho, except that, yet, just that, whereas, only now, only thing is,
     only thing, only problem is, only issue is, mind you, having said that, that said, nevertheless,

@@ -51,6 +51,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['bladder-change', 'can-pee', { isDenial: true }],
   ['bowel-change', 'can-poo', { isDenial: true }],
   ['leg-weakness', 'can-stand', { isDenial: true }],
+  ['both-legs', 'not-both', { isDenial: true, needs: 'leg-side' }],
   ['bladder-change', 'bladder yes', { within: 1 }],
   ['bladder-change', 'bladder', { alone: true, unsure: true }],
   ['bladder-change', 'pee', { alone: true, unsure: true, unless: 'pee-plain' }],
@@ -154,7 +155,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['new-numbness', 'leg & odd-word', { within: 2, unsure: true, across: 'none', unless: 'leg-odd-plain' }],
   ['new-numbness', 'leg & feeling-word & lost', { within: 4, unsure: true, sure: 'spread' }],
   ['new-numbness', `numb-noun`, { alone: true, unsure: true, sure: 'spread' }],
-  ['new-numbness', 'numb-word', { alone: true, unsure: true, sure: 'spread' }],
+  ['new-numbness', 'numb-word', { alone: true, unsure: true, sure: 'spread', unless: 'from-cold' }],
   ['new-numbness', 'tingle|tingle-noun', { alone: true, denialOnly: true }],
   // chest, breath
   ['chest-breath', 'chest-strong', { unless: 'exertion' }],
@@ -175,8 +176,8 @@ export const patterns: LexiconSource['patterns'] = [
   ['stroke-signs', 'cant-see', { unsure: true, sure: 'sudden' }],
   ['stroke-signs', 'face & droop', { within: 4, unless: 'place-else' }],
   ['stroke-signs', 'face & arm-fail', { within: 4, unsure: true, sure: 'sudden' }],
-  ['stroke-signs', 'arm & arm-fail', { within: 4, unsure: true, sure: 'sudden', unless: 'arm-calm' }],
-  ['stroke-signs', 'arm & arm-fail', { within: 4, needs: 'sudden' }],
+  ['stroke-signs', 'arm & arm-fail', { within: 4, unsure: true, sure: 'sudden', unless: 'arm-plain' }],
+  ['stroke-signs', 'arm & arm-fail', { within: 4, needs: 'sudden', unless: 'from-cold' }],
   [
     'stroke-signs',
     'arm|face & arm-tingle',
@@ -189,7 +190,7 @@ export const patterns: LexiconSource['patterns'] = [
   ],
   ['stroke-signs', 'eye-strong|balance', { unsure: true, needs: 'new', sure: 'sudden', unless: 'arm-calm' }],
   // elsewhere
-  ['new-symptoms-elsewhere', 'arm & arm-fail', { within: 4 }],
+  ['new-symptoms-elsewhere', 'arm & arm-fail', { within: 4, unless: 'from-cold' }],
   ['new-symptoms-elsewhere', 'arm & arm-tingle', { within: 4, unless: 'arm-work' }],
   ['new-symptoms-elsewhere', 'face & arm-fail|arm-tingle', { within: 4 }],
   ['new-symptoms-elsewhere', 'eye & blur', { within: 3 }],
@@ -218,7 +219,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['minor-injury-risk', 'fall-minor|fall', { anywhere: 'bones', unless: 'fall-idiom' }],
   ['minor-injury-risk', 'fall-minor', { unsure: true, unless: 'fall-plain' }],
   // fever, clot
-  ['fever-unwell', 'fever', {}],
+  ['fever-unwell', 'fever', { unless: 'fever-plain' }],
   ['fever-unwell', 'shaky', { needs: 'hot-cold', unsure: true }],
   ['fever-unwell', 'unwell', { unsure: true, sure: 'back' }],
   ['calf-swelling', 'leg|calf|other-leg & swollen', { within: 4 }],
@@ -237,7 +238,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['weight-loss', 'weight', { unsure: true, needs: 'without-trying' }],
   ['weight-loss', 'lose weight-count', { within: 2, unsure: true, needs: 'without-trying' }],
   ['weight-loss', 'lose weight-count', { within: 2, unless: 'on-purpose' }],
-  ['night-sweats', 'sweats', {}],
+  ['night-sweats', 'sweats', { unless: 'hot-weather' }],
   ['cancer-history', 'cancer', {}],
   ['cancer-history', 'lump', { unsure: true }],
   // self-harm

@@ -80,12 +80,12 @@ export const topics: NetSource['words'] = {
     nightie, pyjamas, joggers, leggings, tights, lycra, kit, thong`,
   sex: `
     be close, got close, being close, close to my (wife/husband/partner), in the mornings, of a morning, mornings, lie with, keep it going,
-    inside me, in that department, that department, finish*, on my own, react*, touch(es/ed/ing) (me/myself), touch myself, make love, in the mood, naked, intimate with, got intimate, being touched, fooling around, fumble, doing it, did it, do the deed, the deed, bed with, bonk(/ing/ed), nookie, downstairs, hard, get hard, got hard, tried last night, arous*,
+    inside me, in that department, that department,  on my own, react*, touch(es/ed/ing) (me/myself), touch myself, make love, in the mood, naked, intimate with, got intimate, being touched, fooling around, fumble, doing it, did it, do the deed, the deed, bed with, bonk(/ing/ed), nookie, downstairs, hard, get hard, got hard, tried last night, arous*,
     sex, sexual(/ly), intercourse, making love, make love, made love, lovemaking, love life, bedroom, between the sheets, intima(te/cy), shag(/ging/ged), erection(/s),
     erect, hard on, hardon, boner(/s), stiffy, morning wood, wood, morning glory, orgasm(/s/ing/ed), climax(/ed/ing), ejaculat(e/ed/ing/ion), cum, cumming,
     come, coming, aroused, arousal, libido, sex drive, wank(/ing/ed), masturbat(e/es/ed/ing/ion), foreplay, penis, willy, dick, cock, knob, todger, clitoris, clit, vagina,
     fanny, pussy, manhood, member, little man, little fella, old chap, old fella, old boy, my fella, john thomas, mojo, downstairs department, lady garden, nookie, rumpy pumpy, how's your father,
-    marital, conjugal, in bed with, partner, husband, wife, boyfriend, girlfriend, missus, vibrator, toy, turned on, randy, horny, hubby, other half, date night, bits, privates, lubrication, tent pole, pitch a tent, soldier, flagpole, viagra`,
+    marital, conjugal, in bed with,  vibrator, toy, turned on, randy, horny,  date night, bits, privates, lubrication, tent pole, pitch a tent, soldier, flagpole, viagra`,
   'two-legs': `
     neither (leg/foot/knee), two sides, the two sides, on both, each side, both my, (left/right) and (left/right), all my toes, both big toes, both heels, both soles,
     both legs, legs, feet, both feet, calves, both calves, thighs, both thighs, both hamstrings, hamstrings, both knees, knees, ankles,
