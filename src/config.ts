@@ -21,6 +21,8 @@ const Environment = z.object({
     .optional(),
   /** A YAML file with the practice's own ladders. */
   EBBLINE_LADDERS: z.string().trim().min(1, 'EBBLINE_LADDERS must name a file').optional(),
+  /** Where urgent signs are kept while the database is away; beside the database file where left out. */
+  EBBLINE_SPOOL_DIR: z.string().trim().min(1, 'EBBLINE_SPOOL_DIR must name a folder').optional(),
   LOG_LEVEL: z
     .enum(['fatal', 'error', 'warn', 'info', 'debug'], 'LOG_LEVEL is one of fatal, error, warn, info, debug')
     .default('info'),
@@ -31,6 +33,7 @@ export interface Settings {
   readonly databaseUrl: string
   readonly api: string | null
   readonly ladders: string | null
+  readonly spoolFolder: string | null
   readonly logLevel: string
 }
 
@@ -44,12 +47,14 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ''))
   const read = Environment.safeParse(given)
   if (!read.success) throw new SettingsError(`${read.error.issues.map((issue) => issue.message).join('; ')}.`)
-  const { DISCORD_TOKEN, DATABASE_URL, DISCORD_API, EBBLINE_LADDERS, LOG_LEVEL } = read.data
+  const { DISCORD_TOKEN, DATABASE_URL, DISCORD_API, EBBLINE_LADDERS, EBBLINE_SPOOL_DIR, LOG_LEVEL } =
+    read.data
   return {
     token: DISCORD_TOKEN ?? null,
     databaseUrl: DATABASE_URL,
     api: DISCORD_API ?? null,
     ladders: EBBLINE_LADDERS ?? null,
+    spoolFolder: EBBLINE_SPOOL_DIR ?? null,
     logLevel: LOG_LEVEL,
   }
 }

@@ -39,6 +39,7 @@ async function serve(settings: Settings, token: string, ladders: readonly OwnLad
     token,
     api: settings.api,
     ladders,
+    spoolFolder: settings.spoolFolder,
     now: () => new Date(),
     log,
     lost: (problem) => {

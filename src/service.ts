@@ -13,20 +13,30 @@ import { LADDERS, type Ladder } from './domain/ladder/ladders.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
+import type { Engine, Store } from './engine/ports.ts'
+import { readAddress } from './store/address.ts'
+import { outboxId } from './store/apply.ts'
 import { type OpenStore, openStore } from './store/open.ts'
 import { textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
+import { placesFor } from './without-store/files.ts'
+import { openWithoutStore, type WithoutStore } from './without-store/index.ts'
+import { openKnown } from './without-store/known.ts'
 
 // Of the 5 s that a stop may take: a long line of messages must not hold it up.
 const LAST_WORK_MS = 3_500
 
 export interface ServiceParts {
   readonly databaseUrl: string
+  /** Another way to the database, such as a rehearsal's with faults. */
+  readonly openStore?: typeof openStore
   readonly token: string
   /** Another server that speaks the platform's API; null: the platform itself. */
   readonly api: string | null
   /** The practice's own ladders, beside the eight of the house. */
   readonly ladders?: readonly OwnLadder[]
+  /** Where urgent signs are kept while the database is away; beside its file where left out or null. */
+  readonly spoolFolder?: string | null
   readonly now: () => Date
   /** Requests a second that the bot allows itself; 50 is the platform's limit. */
   readonly perSecond?: number
@@ -43,6 +53,8 @@ export interface Service {
   readonly chat: Chat
   readonly store: OpenStore
   readonly client: Client
+  /** Drops everything at once, as a killed process would. */
+  abandon(): void
   /** Ends in order: nothing more comes in, what is under way is finished, then the store closes. */
   stop(): Promise<void>
 }
@@ -52,20 +64,23 @@ export async function startService(parts: ServiceParts): Promise<Service> {
   const { log, now, ladders: own = [] } = parts
   const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
   setOwnLadders(own)
-  const store = await openStore(parts.databaseUrl)
+  const store = await (parts.openStore ?? openStore)(parts.databaseUrl)
   const client = createClient(parts.token, parts.api, parts.perSecond)
   const commands = commandsWith(ladders)
-  const engine = createEngine({ store: store.store, commands, textsFor, ladders })
-  const bot = createBot({
-    engine,
+  const way = await shortWay(parts, store, client, (own) =>
+    createEngine({ store: own, commands, textsFor, ladders }),
+  )
+  const plain = createBot({
+    engine: way.engine,
     dues: store.dues,
     outbox: store.outbox,
-    courier: createCourier({ rest: client.rest, draw, drawFile, log }),
+    courier: way.courier,
     now,
+    onSent: way.onSent,
     onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),
-    ...(parts.onSent ? { onSent: parts.onSent } : {}),
     ...(parts.onHandled ? { onHandled: parts.onHandled } : {}),
   })
+  const bot: Bot = { ...plain, tick: () => way.tick(plain.tick) }
   let chat: Chat | null = null
   try {
     const texts = textsFor('en')
@@ -85,11 +100,60 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     await register(client, store, commands)
     await tellGone(store, ladders, log)
     const entered = chat
-    return { bot, chat, store, client, stop: () => stop(entered, bot, store) }
+    const abandon = (): void => {
+      client.removeAllListeners()
+      way.abandon()
+      store.abandon()
+    }
+    return { bot, chat, store, client, abandon, stop: () => stop(entered, bot, store, way) }
   } catch (error) {
     await chat?.close()
+    await way.close()
     await store.close()
     throw error
+  }
+}
+
+/** Beside the store a short way for urgent signs, which must be answered though it be away. */
+function shortWay(
+  { databaseUrl, spoolFolder = null, now, log, onSent = () => {} }: ServiceParts,
+  store: OpenStore,
+  { rest }: Client,
+  engineOn: (store: Store) => Engine,
+): Promise<WithoutStore> {
+  const address = readAddress(databaseUrl)
+  const places = placesFor(address.kind === 'sqlite' ? address.path : null, spoolFolder)
+  const known = openKnown(places.known)
+  const directOf = (user: string) => known.find(user)?.direct ?? null
+  return openWithoutStore({
+    ...{ spool: places.spool, known, store: store.store, engineOn, textsFor, onSent, now, log },
+    courier: createCourier({ rest, directOf, draw, drawFile, log }),
+    idOf: outboxId,
+    readKnown: () => store.knownPeople(now()),
+    probe: () => store.settings.set('last-probe', now().toISOString()),
+  })
+}
+
+/** The commands as the platform offers them; a platform that fails meanwhile is the keeper's to look at. */
+async function register(
+  client: Client,
+  { settings }: OpenStore,
+  commands: readonly ChatCommand[],
+): Promise<void> {
+  const { commands: words, chat } = textsFor('en')
+  try {
+    await registerCommands({
+      rest: client.rest,
+      appId: client.application!.id,
+      commands,
+      words,
+      others: { 'es-ES': textsFor('es').commands, 'es-419': textsFor('es').commands },
+      settings,
+    })
+  } catch (error) {
+    if (!(error instanceof DiscordAPIError || error instanceof HTTPError)) throw error
+    const { host } = new URL(client.rest.options.api)
+    throw new ChatProblem(chat.problem.unreachable(host), { cause: error })
   }
 }
 
@@ -123,9 +187,10 @@ async function tellGone(store: OpenStore, ladders: readonly Ladder[], log: Logge
       log.warn({ ladder, clients }, 'plans hold a ladder that EBBLINE_LADDERS does not describe; it rests')
 }
 
-async function stop(chat: Chat, bot: Bot, store: OpenStore): Promise<void> {
+async function stop(chat: Chat, bot: Bot, store: OpenStore, way: WithoutStore): Promise<void> {
   // what could not be sent by then waits in the outbox for the next start
   await Promise.all([chat.close(), within(bot.idle(), LAST_WORK_MS, undefined)])
+  await way.close()
   await store.close()
 }
 

@@ -18,6 +18,7 @@ describe('settings from the environment', () => {
       databaseUrl: 'file:data/ebbline.db',
       api: null,
       ladders: null,
+      spoolFolder: null,
       logLevel: 'info',
     }
     expect(readSettings({})).toEqual(defaults)
@@ -32,6 +33,7 @@ describe('settings from the environment', () => {
       DATABASE_URL: 'postgresql://ebb:secret@db:5432/ebb',
       DISCORD_API: 'http://127.0.0.1:3000/api',
       EBBLINE_LADDERS: 'ladders.yaml',
+      EBBLINE_SPOOL_DIR: '/var/spool/ebbline',
       LOG_LEVEL: 'warn',
     }
     expect(readSettings(environment)).toEqual({
@@ -39,6 +41,7 @@ describe('settings from the environment', () => {
       databaseUrl: 'postgresql://ebb:secret@db:5432/ebb',
       api: 'http://127.0.0.1:3000/api',
       ladders: 'ladders.yaml',
+      spoolFolder: '/var/spool/ebbline',
       logLevel: 'warn',
     })
   })

@@ -8,17 +8,19 @@ import { renderMessage } from './render.ts'
 
 export interface CourierParts extends FileParts {
   readonly rest: REST
+  /** The private channel of a person where it is known already. */
+  readonly directOf?: (user: string) => string | null
 }
 
 /** Brings messages to the platform over its HTTP API; it needs no gateway. */
-export function createCourier({ rest, ...drawing }: CourierParts): Courier {
+export function createCourier({ rest, directOf, ...drawing }: CourierParts): Courier {
   const directs = new Map<string, string>()
   // how many parts of a long message are there already: another try goes on where the last one failed
   const begun = new Map<string, number>()
 
   const channelOf = async (address: Address): Promise<string> => {
     if (address.to !== 'client') return address.channel
-    const known = directs.get(address.user)
+    const known = directs.get(address.user) ?? directOf?.(address.user)
     if (known) return known
     const opened = (await rest.post(Routes.userChannels(), {
       body: { recipient_id: address.user },

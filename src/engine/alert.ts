@@ -2,10 +2,11 @@ import type { Care } from '../domain/care.ts'
 import { addDays } from '../domain/day.ts'
 import { dayAt, instantOf, timeAt } from '../domain/local-time.ts'
 import { SIGNS, type SignId } from '../domain/signs/catalogue.ts'
+import type { Texts } from '../text/index.ts'
 import { onCall } from './cover.ts'
 import type { Draft } from './draft.ts'
 import type { Button, Message } from './message.ts'
-import type { AlertRow } from './rows.ts'
+import type { AlertRow, PracticeRow } from './rows.ts'
 
 const MINUTE = 60_000
 const HOUR = 60 * MINUTE
@@ -54,17 +55,11 @@ export function openAlert(draft: Draft, { signs, care, words, told }: AlertFacts
     kind: 'alert',
     care,
     key: draft.id('alert', draft.cause, 0),
-    text: draft.forCoach.coach.alert({
-      ref: draft.client.ref,
-      care,
-      signs: signs.map((sign) => draft.forCoach.signs[sign].short),
-      sources: [...new Set(signs.map((sign) => SIGNS[sign].source))],
-      words: draft.file.practice.quote ? words : null,
-      at: timeAt(draft.now, draft.file.practice.zone),
-      told,
-      selfHarm: signs.includes('self-harm'),
+    text: alertText(draft.client.ref, draft.file.practice, draft.forCoach, {
+      ...{ signs, care, words, told },
+      now: draft.now,
     }),
-    buttons: [takeUpButton(draft, alert)],
+    buttons: [takeUpButton(draft.forCoach, alert.id)],
     mentions: called(draft, 0),
   })
   scheduleNext(draft, alert, 0)
@@ -72,10 +67,28 @@ export function openAlert(draft: Draft, { signs, care, words, told }: AlertFacts
   draft.due('untaken', untakenAt, { alert: alert.id }, draft.id('due', 'untaken', alert.id))
 }
 
-const takeUpButton = (draft: Draft, alert: AlertRow): Button => ({
+/** The first alert in words: who, which signs, what was said where that may be quoted, what the client was told. */
+export const alertText = (
+  ref: string,
+  practice: Pick<PracticeRow, 'quote' | 'zone'>,
+  { coach, signs: names }: Texts,
+  { signs, care, words, told, now }: AlertFacts & { readonly now: Date },
+): string =>
+  coach.alert({
+    ref,
+    care,
+    signs: signs.map((sign) => names[sign].short),
+    sources: [...new Set(signs.map((sign) => SIGNS[sign].source))],
+    words: practice.quote ? words : null,
+    at: timeAt(now, practice.zone),
+    told,
+    selfHarm: signs.includes('self-harm'),
+  })
+
+export const takeUpButton = ({ coach }: Texts, alert: string): Button => ({
   name: 'take-up',
-  label: draft.forCoach.coach.takeUp,
-  act: { do: 'take-up', alert: alert.id },
+  label: coach.takeUp,
+  act: { do: 'take-up', alert },
   style: 'main',
 })
 
@@ -163,7 +176,7 @@ export function alertStep(draft: Draft, alertId: string, step: number): void {
       signs: alert.signs.map((sign) => draft.forCoach.signs[sign].short),
       minutes,
     }),
-    buttons: [takeUpButton(draft, alert)],
+    buttons: [takeUpButton(draft.forCoach, alert.id)],
     mentions: called(draft, minutes),
   })
   scheduleNext(draft, alert, step)

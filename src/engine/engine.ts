@@ -8,6 +8,7 @@ import type { Engine, Handled, Tx } from './ports.ts'
 import { trail } from './record.ts'
 import { onRetentionDue } from './retention.ts'
 import { strangerAnswer } from './stranger.ts'
+import { onTold } from './told.ts'
 import { textsForStranger } from './stranger-language.ts'
 import { onWords } from './words.ts'
 
@@ -42,6 +43,8 @@ function chat(parts: EngineParts, tx: Tx, event: ChatEvent, now: Date): Promise<
       return onCommand(parts, tx, event, now)
     case 'taken-back':
       return takenBack(parts, tx, event, now)
+    case 'told':
+      return onTold(parts, tx, event, now)
   }
 }
 

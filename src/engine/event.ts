@@ -1,3 +1,5 @@
+import type { Day } from '../domain/day.ts'
+import type { SignId } from '../domain/signs/catalogue.ts'
 import type { Act } from './message.ts'
 import type { DueRow } from './rows.ts'
 
@@ -79,6 +81,21 @@ export interface TakenBack extends FromChat {
   readonly kind: 'taken-back'
   readonly message: string
 }
+/**
+ * Signs that were answered while the store was away: the client has been told to stop and seek care, the alert is
+ * out. Brought before the event that told of them, under whose id the messages went.
+ */
+export interface Told extends FromChat {
+  readonly kind: 'told'
+  readonly cause: string
+  /** Instant of writing. */
+  readonly at: Date
+  readonly signs: readonly SignId[]
+  /** As the client wrote them; empty where something was pressed or ticked. */
+  readonly words: string
+  /** Null: the day of the latest prompt. */
+  readonly day: Day | null
+}
 /** A stored due instant has come. */
 export interface DueCome {
   readonly kind: 'due'
@@ -91,5 +108,5 @@ export interface Undelivered {
   readonly reason: 'closed' | 'no-access' | 'gone' | 'refused' | 'stale'
 }
 
-export type ChatEvent = Words | Choice | FormFilled | Command | TakenBack
+export type ChatEvent = Words | Choice | FormFilled | Command | TakenBack | Told
 export type Event = ChatEvent | DueCome | Undelivered

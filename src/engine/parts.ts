@@ -28,7 +28,9 @@ export const draftOf = (
 const STAGES: readonly Stage[] = ['enrolled', 'screening', 'invited', 'discharged', 'left']
 
 /** Of several files of one person (latest first) the one in use. */
-export const fileInUse = (files: readonly ClientFile[]): ClientFile | null =>
+export const fileInUse = <T extends { readonly client: Pick<ClientFile['client'], 'stage'> }>(
+  files: readonly T[],
+): T | null =>
   [...files].sort((a, b) => STAGES.indexOf(a.client.stage) - STAGES.indexOf(b.client.stage))[0] ?? null
 
 /** Writes what a draft led to; a message with drills that still waits is withdrawn where drills have been stopped. */

@@ -1,3 +1,4 @@
+import { type Care, higherCare } from '../domain/care.ts'
 import type { Day } from '../domain/day.ts'
 import { daysBetween } from '../domain/day.ts'
 import { careOf, type SignId } from '../domain/signs/catalogue.ts'
@@ -23,6 +24,12 @@ export function denySign(draft: Draft, sign: SignId): void {
     draft.put('sign', { ...row, state: 'denied', endedAt: draft.now, endedBy: 'client', until: null })
   endClock(draft)
 }
+
+/** The level of the signs that this very event has opened, now or while the store was away. */
+export const careOfCause = (draft: Draft): Care =>
+  openSigns(draft.file)
+    .filter((row) => row.id === draft.id('sign', row.sign, draft.cause))
+    .reduce<Care>((care, row) => higherCare(care, row.care), 'none')
 
 /** Opens signs that are there; two `soon` ones within two weeks become same-day together. */
 export function openRows(draft: Draft, signs: readonly SignId[], day: Day, words: string): SignRow[] {

@@ -6,6 +6,10 @@ import { NOBODY } from './draft.ts'
 import type { Words } from './event.ts'
 import type { Posting } from './ports.ts'
 
+/** The key of what is answered to somebody unknown: it tells nothing of who they are. */
+export const strangerKey = (event: string): string =>
+  `stranger/${createHash('sha256').update(event).digest('hex').slice(0, 16)}`
+
 /**
  * Somebody whom this bot does not know, or who has left: a sign is answered all the same, nothing is kept and
  * nobody told. There is nobody to ask back, so what is only likely counts.
@@ -18,7 +22,7 @@ export function strangerAnswer(event: Words, texts: Texts, now: Date, hasLeft: b
   const calm = hasLeft ? client.notEnrolled : client.stranger
   return {
     message: {
-      key: `stranger/${createHash('sha256').update(event.id).digest('hex').slice(0, 16)}`,
+      key: strangerKey(event.id),
       address: { to: 'client', user: event.actor.user },
       about: null,
       kind: urgent ? 'urgent' : 'notice',

@@ -4,6 +4,7 @@ import { addDays } from '../domain/day.ts'
 import { timeAt } from '../domain/local-time.ts'
 import { regionOf } from '../domain/region.ts'
 import { isCaudaEquina, SIGNS, type SignId } from '../domain/signs/catalogue.ts'
+import type { Texts } from '../text/index.ts'
 import { openAlert } from './alert.ts'
 import { answeredNow, endClock } from './asked.ts'
 import type { Draft } from './draft.ts'
@@ -64,9 +65,16 @@ function stopAndSeekCare(draft: Draft, fresh: readonly SignRow[], day: Day, word
 }
 
 /** What the client hears: what to do now, the number of the region, what to say there. No digits are guessed. */
-export function urgentText(draft: Draft, signs: readonly SignId[], care: Care): string {
-  const { client } = draft.texts
-  const region = draft.client.region ? regionOf(draft.client.region) : null
+export const urgentText = (draft: Draft, signs: readonly SignId[], care: Care): string =>
+  urgentTextFor(draft.client, draft.texts, { signs, care, now: draft.now })
+
+/** The same for whoever is known by region and zone alone. */
+export function urgentTextFor(
+  where: Pick<Draft['client'], 'region' | 'zone'>,
+  { client }: Texts,
+  { signs, care, now }: { signs: readonly SignId[]; care: Care; now: Date },
+): string {
+  const region = where.region ? regionOf(where.region) : null
   const emergency = region?.emergency.number ?? null
   const bodily = signs.filter((sign) => sign !== 'self-harm')
   const cauda = signs.some(isCaudaEquina)
@@ -75,7 +83,7 @@ export function urgentText(draft: Draft, signs: readonly SignId[], care: Care): 
     return bodily.length === 0 ? kind : `${client.emergency({ emergency, cauda })}\n\n${kind}`
   }
   if (care === 'emergency') return client.emergency({ emergency, cauda })
-  const hour = Number(timeAt(draft.now, draft.client.zone).slice(0, 2))
+  const hour = Number(timeAt(now, where.zone).slice(0, 2))
   return client.sameDay({
     emergency,
     advice: region?.outOfHours?.number ?? null,

@@ -4,6 +4,7 @@ import { warmUp } from './client-file.ts'
 import type { Database } from './database.ts'
 import { type Direct, directs } from './directs.ts'
 import { dueStore } from './dues.ts'
+import { type KnownRow, knownPeople } from './known.ts'
 import { type LeaseStore, leaseStore } from './leases.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
 import { migrateSqlite } from './migrate-sqlite.ts'
@@ -24,6 +25,8 @@ export interface OpenStore {
   readonly settings: SettingStore
   directs(): Promise<Direct[]>
   laddersInPlans(): Promise<LadderInPlans[]>
+  /** Everybody on file with what an urgent answer needs; the coach is who is called first now. */
+  knownPeople(now: Date): Promise<KnownRow[]>
   /** Ends in order: what runs is finished first. */
   close(): Promise<void>
   /** Drops everything at once, as a killed process would: what was not committed is gone. */
@@ -48,6 +51,7 @@ export async function openStore(url: string): Promise<OpenStore> {
     settings: settingStore(database),
     directs: () => directs(database),
     laddersInPlans: () => laddersInPlans(database),
+    knownPeople: (now) => knownPeople(database, now),
     close() {
       closing ??= database.close()
       return closing

@@ -12,6 +12,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   engine: ['domain', 'type:text'],
   store: ['domain', 'type:engine', 'ports', 'generated'],
   chat: ['domain', 'type:engine', 'ports', 'type:text', 'type:bot'],
+  'without-store': ['domain', 'engine', 'ports', 'type:text'],
   schedule: ['domain', 'type:engine', 'ports'],
   picture: ['domain', 'type:engine'],
   commands: ['domain', 'engine', 'ports', 'type:text'],

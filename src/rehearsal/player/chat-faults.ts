@@ -1,12 +1,14 @@
 import type { Platform } from '../platform/index.ts'
 import type { ChatFault, Fault } from '../scenario/index.ts'
 import type { VirtualClock } from './clock.ts'
+import type { DatabaseFaults } from './database-faults.ts'
 import type { Host } from './host.ts'
 
 interface Parts {
   readonly platform: Platform
   readonly clock: VirtualClock
   readonly host: Host
+  readonly database: DatabaseFaults
 }
 type End = () => Promise<void> | void
 
@@ -19,7 +21,7 @@ const PACED = { times: 3, retryAfterS: 0.2 }
 const POST = /^POST \/channels\/\d+\/messages$/
 const ALWAYS = Number.POSITIVE_INFINITY
 
-/** The faults of the chat, through the knobs of the stand-in; and those of the bot's host. */
+/** The faults of the chat, through the knobs of the stand-in; those of the database, and of the bot's host. */
 export class ChatFaults {
   private open: { readonly until: Date; readonly end: End }[] = []
 
@@ -29,7 +31,8 @@ export class ChatFaults {
     const { clock, host } = this.parts
     if (fault.kind === 'clock') return clock.jump(fault.ms)
     if (fault.kind === 'chat') return this.chat(fault.what, fault.forMs)
-    if (fault.kind !== 'restart') throw new Error(`the fault ${fault.kind} cannot be played`)
+    if (fault.kind === 'database')
+      return this.lasting(fault.forMs, await this.parts.database.begin(fault.what))
     if (fault.what === 'kill') await host.kill()
     else await host.stop()
     await host.start()

@@ -3,6 +3,7 @@ import type { Script } from '../scenario/index.ts'
 import { buildCast } from './cast.ts'
 import { ChatFaults } from './chat-faults.ts'
 import type { VirtualClock } from './clock.ts'
+import { DatabaseFaults } from './database-faults.ts'
 import { Host } from './host.ts'
 import { People } from './people.ts'
 import { createReceived } from './received.ts'
@@ -21,10 +22,11 @@ export async function chatStage({ url, clock, hooks, script }: ChatParts): Promi
   const cast = buildCast(platform.build, script)
   const received = createReceived(platform, cast, hooks.onTrouble)
   await platform.start()
-  const host = new Host({ url, platform, received, clock, hooks, script })
+  const database = new DatabaseFaults(url)
+  const host = new Host({ url, openStore: database.open, platform, received, clock, hooks, script })
   await host.start()
   const people = new People({ platform, cast, received, onTrouble: hooks.onTrouble })
-  const faults = new ChatFaults({ platform, clock, host })
+  const faults = new ChatFaults({ platform, clock, host, database })
 
   /** Acts, then waits until all is quiet and looks at what was received. */
   const then = async <T>(work: Promise<T> | T): Promise<T> => {
@@ -46,8 +48,10 @@ export async function chatStage({ url, clock, hooks, script }: ChatParts): Promi
     choose: (who, row, values) => then(people.choose(who, row, values)),
     fill: (who, row, index, filled) => then(people.fill(who, row, index, filled)),
     command: (who, command) => then(people.command(who, command)),
-    tick: () => then(host.service?.bot.tick()),
+    // a tick that fails is tried again at the next, as in service; only a fault may make it fail
+    tick: () => then(host.service?.bot.tick().catch(database.pass)),
     async nextDue() {
+      if (database.isAway) return null
       const due = (await host.service?.bot.nextDue()) ?? null
       return due && clock.inWorld(due)
     },

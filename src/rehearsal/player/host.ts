@@ -1,5 +1,6 @@
 import { pino } from 'pino'
 import { type Service, startService } from '../../service.ts'
+import type { openStore } from '../../store/open.ts'
 import type { Platform } from '../platform/index.ts'
 import type { Script } from '../scenario/index.ts'
 import type { VirtualClock } from './clock.ts'
@@ -13,6 +14,7 @@ const QUIET_MS = 60_000
 
 interface HostParts {
   readonly url: string
+  readonly openStore: typeof openStore
   readonly platform: Platform
   readonly received: Received
   readonly clock: VirtualClock
@@ -38,6 +40,7 @@ export class Host {
     const { url, platform, received, clock, hooks } = this.parts
     this.service = await startService({
       databaseUrl: url,
+      openStore: this.parts.openStore,
       token: platform.token,
       api: platform.apiUrl,
       perSecond: PER_SECOND,
@@ -67,8 +70,7 @@ export class Host {
   async kill(): Promise<void> {
     const ending = this.service
     this.service = null
-    ending?.client.removeAllListeners()
-    ending?.store.abandon()
+    ending?.abandon()
     await ending?.client.destroy()
   }
 

@@ -5,6 +5,7 @@ export type {
   ChatFault,
   ClientAct,
   CoachPress,
+  DatabaseFault,
   EndExpectation,
   Expectation,
   Fault,

@@ -78,9 +78,10 @@ export type ChatFault =
   | 'gateway-drop'
   | 'no-resume'
   | 'revoked'
+export type DatabaseFault = 'locked' | 'slow' | 'full' | 'read-only' | 'gone'
 export type Fault =
   | { readonly kind: 'chat'; readonly what: ChatFault; readonly forMs: number | null }
-  | { readonly kind: 'database'; readonly what: string; readonly forMs: number | null }
+  | { readonly kind: 'database'; readonly what: DatabaseFault; readonly forMs: number | null }
   | { readonly kind: 'restart'; readonly what: 'kill' | 'stop' }
   | { readonly kind: 'clock'; readonly ms: number }
 export interface FaultAct {

@@ -112,13 +112,7 @@ export function practiceSteps(run: Run): { steps: Step[]; notYet: NotYet[] } {
     notYet.push(command)
     return null
   })
-  const faults = dated(run, 'faults', FAULTS, (item) => {
-    const fault = faultOf(item)
-    if (fault.kind !== 'database') return { who: 'world', fault }
-    const line = findings.lined.lineOf(item.path, 'database')
-    notYet.push({ line, what: `the fault “database: ${fault.what}”` })
-    return null
-  })
+  const faults = dated(run, 'faults', FAULTS, (item) => ({ who: 'world', fault: faultOf(item) }))
   return { steps: [...faults, ...coach], notYet }
 }
 
@@ -157,7 +151,7 @@ function dated(
 function faultOf({ name, data }: Item): Fault {
   const forMs = data.for === undefined ? null : Number(data.for)
   if (name === 'chat') return { kind: 'chat', what: data.chat as never, forMs }
-  if (name === 'database') return { kind: 'database', what: String(data.database), forMs }
+  if (name === 'database') return { kind: 'database', what: data.database as never, forMs }
   if (name === 'restart') return { kind: 'restart', what: data.restart as 'kill' | 'stop' }
   return { kind: 'clock', ms: Number(data.clock) }
 }

@@ -2,6 +2,10 @@
 export const chat = {
   failed:
     'Sorry, that did not work, and I may not have kept it. Please send it again in a minute. If something feels new or wrong in your body, do not wait for me: call your local emergency number.',
+  keptForLater:
+    'Thank you. I cannot write this down properly just now, so I have put it aside and answer as soon as I can: please do not send it again. If something feels new or wrong in your body, do not wait for me: call your local emergency number.',
+  alertInPerson:
+    'The alert channel refuses my messages, so this comes to you alone. Take it up in the server with /take-up, and please have the channel looked at.',
   failedPress:
     'Sorry, that did not work. Please press it again in a minute, or tell me in words. If something feels new or wrong in your body, do not wait for me: call your local emergency number.',
   expired: 'This button does nothing any more. Please tell me in your own words instead.',

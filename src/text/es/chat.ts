@@ -4,6 +4,10 @@ import type { Texts } from '../index.ts'
 export const chat: Texts['chat'] = {
   failed:
     'Perdona, no ha funcionado y puede que no lo haya guardado. Envíalo otra vez en un minuto. Si notas algo nuevo o raro en tu cuerpo, no me esperes: llama al número de emergencias local.',
+  keptForLater:
+    'Gracias. Ahora mismo no puedo anotarlo bien: lo he apartado y respondo en cuanto pueda, así que no lo envíes otra vez. Si notas algo nuevo o raro en tu cuerpo, no me esperes: llama al número de emergencias local.',
+  alertInPerson:
+    'El canal de alertas rechaza mis mensajes, por eso esto te llega solo a ti. Tómala en el servidor con /take-up, y haz que alguien mire el canal.',
   failedPress:
     'Perdona, no ha funcionado. Pulsa otra vez en un minuto, o dímelo con palabras. Si notas algo nuevo o raro en tu cuerpo, no me esperes: llama al número de emergencias local.',
   expired: 'Este botón ya no hace nada. Dímelo con tus palabras, por favor.',

@@ -137,20 +137,6 @@ coach:
       { name: 'note', options: { client: 'heron', text: 'rowing: again, twice a week' } },
     ])
   })
-
-  it('tells apart what cannot be played yet', () => {
-    const text = `${client('      1: a')}
-coach:
-  2: { report: heron }
-faults:
-  3: { database: locked, for: 10s }
-`
-    const { notYet } = loadScenario('x.yaml', text)
-    expect(notYet.map(({ line, what }) => `${line}: ${what}`).sort()).toEqual([
-      "10: the coach's action “report”",
-      '12: the fault “database: locked”',
-    ])
-  })
 })
 
 describe('a scenario file that cannot be played', () => {

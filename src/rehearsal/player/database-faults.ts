@@ -1,0 +1,114 @@
+import { renameSync } from 'node:fs'
+import { setTimeout as pause } from 'node:timers/promises'
+import SqliteDatabase from 'better-sqlite3'
+import type { Tx } from '../../engine/ports.ts'
+import { readAddress } from '../../store/address.ts'
+import { type OpenStore, openStore } from '../../store/open.ts'
+import type { DatabaseFault } from '../scenario/index.ts'
+
+type End = () => void
+
+// Real time: longer than the platform waits for an answer.
+const SLOW_MS = 3_500
+const CODES = { full: 'SQLITE_FULL', 'read-only': 'SQLITE_READONLY' } as const
+const PARTS = ['', '-wal', '-shm']
+
+/**
+ * The faults of the database. Locked and gone are real ones of the SQLite file: another connection holds it, or it
+ * is moved away. A full disk, one that may not be written and a slow one stand between the bot and the store.
+ */
+export class DatabaseFaults {
+  private what: DatabaseFault | null = null
+
+  constructor(private readonly url: string) {}
+
+  get isAway(): boolean {
+    return this.what !== null
+  }
+
+  /** A failure that the fault explains is passed over; any other is not. */
+  readonly pass = (error: unknown): void => {
+    if (!this.isAway) throw error
+  }
+
+  begin(what: DatabaseFault): End {
+    const end = this.strike(what)
+    this.what = what
+    return () => {
+      this.what = null
+      end()
+    }
+  }
+
+  private strike(what: DatabaseFault): End {
+    if (what !== 'locked' && what !== 'gone') return () => {}
+    const address = readAddress(this.url)
+    if (address.kind !== 'sqlite') throw new Error(`database: ${what} is played on a SQLite file alone`)
+    return what === 'locked' ? locked(address.path) : gone(address.path)
+  }
+
+  /** The store with the fault before every use. */
+  readonly open = async (url: string): Promise<OpenStore> => {
+    const opened = await openStore(url)
+    const before = async (writes: boolean): Promise<void> => {
+      if (this.what === 'slow') await pause(SLOW_MS)
+      if (writes && (this.what === 'full' || this.what === 'read-only'))
+        throw Object.assign(new Error(`the database is ${this.what}`), { code: CODES[this.what] })
+    }
+    const { outbox, dues, settings } = opened
+    return {
+      ...opened,
+      store: {
+        transaction: async (work) => {
+          await before(false)
+          return opened.store.transaction((tx) => work(guarded(tx, () => before(true))))
+        },
+      },
+      outbox: behind(outbox, (name) => before(!['waiting', 'nextDue'].includes(name))),
+      dues: behind(dues, () => before(false)),
+      settings: behind(settings, (name) => before(name === 'set')),
+    }
+  }
+}
+
+const WRITES = ['apply', 'withdraw', 'erase', 'keepShown']
+
+const guarded = (tx: Tx, before: () => Promise<void>): Tx =>
+  behind(tx, async (name) => {
+    if (WRITES.includes(name)) await before()
+  })
+
+/** The same methods, each behind `before`. */
+function behind<T extends object>(part: T, before: (name: string) => Promise<void>): T {
+  const methods = Object.entries(part).map(([name, method]) => [
+    name,
+    async (...given: unknown[]) => {
+      await before(name)
+      return (method as (...given: unknown[]) => unknown)(...given)
+    },
+  ])
+  return Object.fromEntries(methods) as T
+}
+
+function locked(path: string): End {
+  const other = new SqliteDatabase(path, { timeout: 5_000 })
+  other.exec('BEGIN IMMEDIATE')
+  return () => {
+    other.exec('ROLLBACK')
+    other.close()
+  }
+}
+
+function gone(path: string): End {
+  const move = (from: string, to: string): void => {
+    for (const part of PARTS) {
+      try {
+        renameSync(`${from}${part}`, `${to}${part}`)
+      } catch (error) {
+        if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error
+      }
+    }
+  }
+  move(path, `${path}.away`)
+  return () => move(`${path}.away`, path)
+}

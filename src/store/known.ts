@@ -1,0 +1,70 @@
+import { dayAt } from '../domain/local-time.ts'
+import type { CoverRow, Stage } from '../engine/rows.ts'
+import type { Database, Db } from './database.ts'
+import { tableOf } from './tables.ts'
+
+/** What is needed of a client to answer an urgent sign while the store is away. */
+export interface KnownRow {
+  readonly client: {
+    readonly id: string
+    readonly user: string
+    readonly ref: string
+    readonly stage: Stage
+    readonly region: string | null
+    readonly zone: string
+    readonly language: string
+  }
+  readonly practice: {
+    readonly id: string
+    readonly zone: string
+    readonly language: string
+    readonly quote: boolean
+    readonly channel: string | null
+  }
+  readonly coach: string | null
+  readonly direct: string | null
+}
+
+/** Everybody on file, latest first; the coach is who is called first at this instant. */
+export const knownPeople = (database: Database, now: Date): Promise<KnownRow[]> =>
+  database.use(async (db) => {
+    const practices = new Map((await tableOf(db, 'practice').findMany({})).map((row) => [row.id, row]))
+    const covers = await tableOf(db, 'cover').findMany({ orderBy: { id: 'asc' } })
+    const planned = await plannedBy(db)
+    const directs = await directsOf(db)
+    const clients = await db.client.findMany({ orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] })
+    return clients.map(({ id, user, ref, stage, region, zone, language, coach, practiceId }): KnownRow => {
+      const practice = practices.get(practiceId)!
+      const own = covers.filter((row) => row.practiceId === practiceId)
+      return {
+        client: { id, user, ref, stage: stage as Stage, region, zone, language },
+        practice: {
+          ...{ id: practiceId, zone: practice.zone, language: practice.language, quote: practice.quote },
+          channel: practice.alertChannel ?? practice.coachChannel,
+        },
+        coach: calledFirst(coach ?? planned.get(id) ?? null, own, dayAt(now, practice.zone)),
+        direct: directs.get(id) ?? null,
+      }
+    })
+  })
+
+/** The coach in charge, or whoever stands in for them that day, without the marks of a mention. */
+function calledFirst(coach: string | null, covers: readonly CoverRow[], day: string): string | null {
+  const cover = covers.findLast((row) => row.coach === coach && row.from <= day && day <= row.until)
+  return /^<@(.+)>$/.exec(cover?.cover ?? coach ?? '')?.[1] ?? null
+}
+
+/** Who made each client's latest plan. */
+async function plannedBy(db: Db): Promise<Map<string, string>> {
+  const plans = await db.plan.findMany({ select: { clientId: true, by: true }, orderBy: { at: 'asc' } })
+  return new Map(plans.map(({ clientId, by }) => [clientId, by]))
+}
+
+/** Each client's private channel: where the welcome went. */
+async function directsOf(db: Db): Promise<Map<string, string>> {
+  const sent = await db.outbox.findMany({
+    where: { kind: 'welcome', state: 'sent' },
+    select: { clientId: true, channel: true },
+  })
+  return new Map(sent.flatMap(({ clientId, channel }) => (clientId && channel ? [[clientId, channel]] : [])))
+}

@@ -1,0 +1,56 @@
+import { type Care, stopsDrills } from '../domain/care.ts'
+import { type Day, isDay } from '../domain/day.ts'
+import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
+import { careFor, screen } from '../domain/signs/screen.ts'
+import { ROUTINE_SIGNS } from '../engine/asking.ts'
+import type { ChatEvent, Choice, FormFilled } from '../engine/event.ts'
+
+/** Signs that an event tells of by itself, without a look at any record. */
+export interface Heard {
+  readonly signs: readonly SignId[]
+  readonly care: Care
+  /** As the client wrote them; empty where something was pressed or ticked. */
+  readonly words: string
+  /** The day that the pressed message or form stands for; null where it names none. */
+  readonly day: Day | null
+}
+
+/**
+ * What must be answered at once: a sign of level emergency or same-day, sure or not, since there is no record that
+ * could tell more. Null where there is none.
+ */
+export function heardIn(event: ChatEvent, language: string): Heard | null {
+  const signs = signsOf(event, language)
+  const care = careFor(signs)
+  if (!stopsDrills(care)) return null
+  const words = event.kind === 'words' ? event.text : ''
+  return {
+    signs,
+    care,
+    words,
+    day: 'act' in event && isDay(String(event.act.day)) ? String(event.act.day) : null,
+  }
+}
+
+function signsOf(event: ChatEvent, language: string): readonly SignId[] {
+  if (event.kind === 'words') return screen(event.text, language).signs
+  if (event.kind === 'form') return ticked(event)
+  return event.kind === 'choice' ? chosen(event) : []
+}
+
+/** Of every form the field that asks for signs; what is known and old is asked for in another one. */
+function ticked({ filled }: FormFilled): SignId[] {
+  const { signs = [] } = filled
+  return (typeof signs === 'string' ? [signs] : signs).filter(isSignId)
+}
+
+function chosen({ act, values }: Choice): readonly SignId[] {
+  if (act.do === 'sign')
+    return act.value === 'yes' && isSignId(String(act.sign)) ? [String(act.sign) as SignId] : []
+  if (act.do !== 'answer') return []
+  if (act.ask === 'side') return act.value === 'both' ? ['both-legs'] : []
+  if (act.ask !== 'signs' || act.value === 'none') return []
+  const named = [...values, String(act.chosen ?? '')].filter(isSignId)
+  // "one of these" and not which: as graver ones are among them, it counts as those that are asked for every day
+  return named.length > 0 ? named : ROUTINE_SIGNS
+}

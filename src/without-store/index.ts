@@ -1,0 +1,108 @@
+import type { Logger } from 'pino'
+import type { Courier, Engine, Store } from '../engine/ports.ts'
+import type { OutboxRow } from '../engine/rows.ts'
+import type { Texts } from '../text/index.ts'
+import type { IdOf } from './answers.ts'
+import type { KnownClient, KnownPeople } from './known.ts'
+import { createSender } from './sender.ts'
+import { openSpool, type Sent } from './spool.ts'
+import { createUrgentFirst } from './urgent-first.ts'
+import { watched } from './watched.ts'
+
+// Who is called first may change with the day, without anything being written.
+const REFRESH_MS = 3_600_000
+
+export interface WithoutStoreParts {
+  readonly spool: string
+  readonly known: KnownPeople
+  readonly store: Store
+  readonly engineOn: (store: Store) => Engine
+  readonly courier: Courier
+  readonly textsFor: (language: string) => Texts
+  readonly idOf: IdOf
+  readonly readKnown: () => Promise<readonly KnownClient[]>
+  /** Writes something, and rejects where the store is away, full or may not be written. */
+  readonly probe: () => Promise<unknown>
+  readonly onSent: (row: OutboxRow, sent: Sent) => void
+  readonly now: () => Date
+  readonly log: Logger
+}
+
+/** The bot's engine and courier with the short way beside them, for when the store is away. */
+export interface WithoutStore {
+  readonly engine: Engine
+  readonly courier: Courier
+  /** Called by delivery with what is marked as sent; what went the short way has been told of before. */
+  readonly onSent: (row: OutboxRow, sent: Sent) => void
+  /** A tick, with what was put aside handed over before it and forgotten after it. */
+  tick(tick: () => Promise<void>): Promise<void>
+  close(): Promise<void>
+  /** Ends at once; what is on the disk stays. */
+  abandon(): void
+}
+
+/** Opens the spool. @throws where its folder cannot be written */
+export async function openWithoutStore(parts: WithoutStoreParts): Promise<WithoutStore> {
+  const { known, readKnown, onSent, now, log } = parts
+  const spool = await openSpool(parts.spool)
+  const sender = createSender({ courier: parts.courier, spool, onSent, log })
+  let refreshed = 0
+  const refresh = once(async () => {
+    try {
+      await known.replace(await readKnown())
+      refreshed = now().getTime()
+    } catch (error) {
+      log.warn({ name: (error as Error).name }, 'who is known could not be written down; the last list holds')
+    }
+  })
+  const urgent = createUrgentFirst({
+    ...{ known, spool, sender, log, textsFor: parts.textsFor, idOf: parts.idOf, probe: parts.probe },
+    engine: parts.engineOn(watched(parts.store, () => void refresh())),
+  })
+  await refresh()
+
+  return {
+    engine: urgent.engine,
+    courier: sender.courier,
+    onSent: (row, sent) => {
+      if (!sender.wasSent(row.id)) onSent(row, sent)
+    },
+    async tick(tick) {
+      await urgent.takeUp()
+      const handed = urgent.handed()
+      await tick()
+      // the tick has marked their messages as sent, and sent what was not
+      await urgent.forget(handed)
+      if (Math.abs(now().getTime() - refreshed) >= REFRESH_MS) await refresh()
+    },
+    abandon() {
+      sender.stop()
+      void spool.close()
+    },
+    async close() {
+      sender.stop()
+      await refresh.idle()
+      await spool.close()
+    },
+  }
+}
+
+/** Runs the work one at a time; asked for meanwhile, once more afterwards. */
+function once(work: () => Promise<void>): (() => Promise<void>) & { idle(): Promise<void> } {
+  let running: Promise<void> | null = null
+  let again = false
+  const run = async (): Promise<void> => {
+    while (again) {
+      again = false
+      await work()
+    }
+  }
+  const start = (): Promise<void> => {
+    again = true
+    running ??= run().finally(() => {
+      running = null
+    })
+    return running
+  }
+  return Object.assign(start, { idle: async () => running ?? undefined })
+}

@@ -1,0 +1,95 @@
+import type { Logger } from 'pino'
+import { type Courier, Undeliverable } from '../engine/ports.ts'
+import type { OutboxRow } from '../engine/rows.ts'
+import type { Sent, Spool } from './spool.ts'
+
+// Short enough that a hiccup of the network is hardly noticed; then twice as long each time, half a minute at most.
+const FIRST_MS = 5_000
+const LONGEST_MS = 30_000
+
+export interface Sender {
+  /** The courier for everybody: what went the short way already is not sent again, only told where it is. */
+  readonly courier: Courier
+  /** True where a message went the short way. */
+  wasSent(outbox: string): boolean
+  /**
+   * Sends past the store, the first try at once, and goes on until the message is on the platform or `over`.
+   * Resolves after the first try. A final refusal goes to `instead`, where there is one.
+   */
+  send(row: OutboxRow, instead: OutboxRow | null, over: () => boolean): Promise<void>
+  /** Ends the tries that still wait. */
+  stop(): void
+}
+
+export interface SenderParts {
+  readonly courier: Courier
+  readonly spool: Spool
+  readonly onSent: (row: OutboxRow, sent: Sent) => void
+  readonly log: Logger
+}
+
+export function createSender({ courier, spool, onSent, log }: SenderParts): Sender {
+  const under = new Map<string, Promise<Sent>>()
+  const here = new Map<string, Sent>()
+  const waits = new Set<NodeJS.Timeout>()
+  let stopped = false
+
+  const deliver = (row: OutboxRow): Promise<Sent> => {
+    const known = here.get(row.id) ?? spool.sentTo(row.id)
+    if (known) return Promise.resolve(known)
+    const begun = under.get(row.id)
+    if (begun) return begun
+    const work = courier.deliver(row).finally(() => under.delete(row.id))
+    under.set(row.id, work)
+    return work
+  }
+
+  /** Past the store: where it ends up is kept, so that the store can be told later. */
+  const past = async (row: OutboxRow): Promise<void> => {
+    const sent = await deliver(row)
+    if (here.has(row.id)) return
+    here.set(row.id, sent)
+    onSent(row, sent)
+    await spool.sent(row.id, sent).catch((error) => unwritten(error, log))
+  }
+
+  const attempt = async (row: OutboxRow, instead: OutboxRow | null): Promise<boolean> => {
+    try {
+      await past(row)
+      return true
+    } catch (error) {
+      if (!(error instanceof Undeliverable)) return false
+      log.error({ kind: row.kind, reason: error.reason }, 'the platform refuses a message that must arrive')
+      if (!instead) return false
+      return past(instead).then(
+        () => true,
+        () => false,
+      )
+    }
+  }
+
+  const tries = async (row: OutboxRow, instead: OutboxRow | null, over: () => boolean, wait: number) => {
+    if (over() || (await attempt(row, instead)) || stopped) return
+    log.error({ kind: row.kind, againInMs: wait }, 'a message that must arrive did not; it is tried again')
+    const timer = setTimeout(() => {
+      waits.delete(timer)
+      void tries(row, instead, over, Math.min(wait * 2, LONGEST_MS))
+    }, wait)
+    waits.add(timer)
+  }
+
+  return {
+    courier: { deliver },
+    wasSent: (outbox) => here.has(outbox) || spool.sentTo(outbox) !== null,
+    send: (row, instead, over) => tries(row, instead, over, FIRST_MS),
+    stop() {
+      stopped = true
+      for (const timer of waits) clearTimeout(timer)
+      waits.clear()
+    },
+  }
+}
+
+/** The disk failed as well: what was sent is still known in memory. */
+export const unwritten = (error: unknown, log: Logger): void =>
+  log.error({ code: (error as NodeJS.ErrnoException).code ?? 'unknown' }, 'the spool file cannot be written')

@@ -1,0 +1,175 @@
+import type { Logger } from 'pino'
+import type { ChatEvent, Event, Told } from '../engine/event.ts'
+import type { Engine, Handled } from '../engine/ports.ts'
+import type { Texts } from '../text/index.ts'
+import { answersTo, type IdOf, inPerson, keptForLater } from './answers.ts'
+import { type Heard, heardIn } from './heard.ts'
+import type { KnownPeople } from './known.ts'
+import { type Sender, unwritten } from './sender.ts'
+import type { Entry, Spool } from './spool.ts'
+
+/**
+ * The platform gives 3 s. A sign waits so long for the store: more than half of it is left for the way to the
+ * platform, and a healthy store takes some hundredths of a second.
+ */
+export const URGENT_PATIENCE_MS = 1_200
+/** Other words may wait longer: a lock of a few seconds passes without anybody noticing. */
+export const PATIENCE_MS = 8_000
+// An event that fails so often while the store does answer is at fault itself: it waits for the next start.
+const FAILURES_MOST = 3
+
+const NOTHING: Handled = { answer: null }
+const AWAY = Symbol('away')
+
+export interface UrgentFirstParts {
+  readonly engine: Engine
+  readonly known: KnownPeople
+  readonly spool: Spool
+  readonly sender: Sender
+  readonly textsFor: (language: string) => Texts
+  readonly idOf: IdOf
+  /** Rejects where the store does not answer. */
+  readonly probe: () => Promise<unknown>
+  readonly log: Logger
+}
+
+export interface UrgentFirst {
+  /** The engine, with a short way beside it for when the store does not answer in time. */
+  readonly engine: Engine
+  /** Hands what was put aside to the store, in order, and stops where it is still away. */
+  takeUp(): Promise<void>
+  /** Ids of the events handed over and still in the spool. */
+  handed(): readonly string[]
+  /** Their messages are marked as sent: the spool forgets them. */
+  forget(events: readonly string[]): Promise<void>
+}
+
+/** Urgent signs are answered though the store be away; nothing that a client says meanwhile is lost. */
+export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
+  const { engine, known, spool, sender, textsFor, idOf, log } = parts
+  const handed = new Set<string>()
+  const failures = new Map<string, number>()
+  const comforted = new Set<string>()
+  let taking: Promise<void> | null = null
+
+  const waits = (user: string): boolean =>
+    spool.entries().some(({ event }) => event.actor.user === user && !handed.has(event.id))
+  const storeAnswers = (): Promise<boolean> =>
+    within(parts.probe(), URGENT_PATIENCE_MS).then(
+      (found) => found !== AWAY,
+      () => false,
+    )
+
+  /** What somebody said before goes first. */
+  const inOrder = async (event: ChatEvent, now: Date): Promise<Handled | typeof AWAY> => {
+    if (waits(event.actor.user)) await takeUp()
+    return waits(event.actor.user) ? AWAY : engine.handle(event, now)
+  }
+
+  const handle = async (event: Event, now: Date): Promise<Handled> => {
+    if (event.kind === 'due' || event.kind === 'undelivered' || event.kind === 'told')
+      return engine.handle(event, now)
+    const heard = heardIn(event, known.find(event.actor.user)?.client.language ?? 'en')
+    const work = inOrder(event, now)
+    try {
+      const handled = await within(work, heard ? URGENT_PATIENCE_MS : PATIENCE_MS)
+      if (handled !== AWAY) return handled
+    } catch (error) {
+      if (!heard && (!isKept(event) || (await storeAnswers()))) throw error
+    }
+    work.catch(() => {})
+    if (spool.has(event.id)) return NOTHING
+    if (heard) await answer({ event, at: now, heard }, heard)
+    else if (isKept(event)) await keep({ event, at: now, heard })
+    else return engine.handle(event, now)
+    return NOTHING
+  }
+
+  /** Disk and platform at once: neither waits for the other, and each may fail alone. */
+  const answer = async (entry: Entry, heard: Heard): Promise<void> => {
+    log.warn('the store does not answer: an urgent sign goes the short way')
+    const person = known.find(entry.event.actor.user)
+    const { reply, alert } = answersTo({ ...entry, heard }, person, textsFor, idOf)
+    const over = (): boolean => handed.has(entry.event.id) || !spool.has(entry.event.id)
+    const written = spool.take(entry).catch((error) => unwritten(error, log))
+    const coach = person?.coach ?? null
+    const instead =
+      alert && person && coach !== null ? inPerson(alert, coach, textsFor(person.practice.language)) : null
+    await Promise.all([
+      sender.send(reply, null, over),
+      alert ? sender.send(alert, instead, over) : null,
+      written,
+    ])
+  }
+
+  /** Kept for later; the person hears so once until all has been taken up. */
+  const keep = async (entry: Entry): Promise<void> => {
+    const { user } = entry.event.actor
+    await spool.take(entry).catch((error) => unwritten(error, log))
+    if (comforted.has(user)) return
+    comforted.add(user)
+    await sender.send(keptForLater(entry, known.find(user), textsFor, idOf), null, () => true)
+  }
+
+  const takeUp = (): Promise<void> => {
+    taking ??= handOver().finally(() => {
+      taking = null
+    })
+    return taking
+  }
+
+  const handOver = async (): Promise<void> => {
+    for (const entry of spool.entries()) {
+      const { id } = entry.event
+      if (handed.has(id) || (failures.get(id) ?? 0) >= FAILURES_MOST) continue
+      try {
+        // the engine looks at it as at the instant when it came: alert and follow-up count from there
+        if (entry.heard) await engine.handle(toldOf(entry, entry.heard), entry.at)
+        await engine.handle(entry.event, entry.at)
+        handed.add(id)
+      } catch {
+        if (!(await storeAnswers())) return
+        failures.set(id, (failures.get(id) ?? 0) + 1)
+        if (failures.get(id) === FAILURES_MOST)
+          log.error(
+            { kind: entry.event.kind },
+            'what was put aside cannot be written down; it stays in the spool',
+          )
+      }
+    }
+  }
+
+  return {
+    engine: { handle },
+    takeUp,
+    handed: () => [...handed],
+    async forget(events) {
+      for (const id of events) {
+        await spool.done(id).catch((error) => unwritten(error, log))
+        handed.delete(id)
+      }
+      if (spool.entries().length === 0) comforted.clear()
+    },
+  }
+}
+
+/** Kept for later: what comes in private. A command, or a coach's press, is typed or pressed again. */
+const isKept = (event: ChatEvent): boolean => event.kind !== 'command' && event.actor.guild === null
+
+const toldOf = ({ event, at }: Entry, { signs, words, day }: Heard): Told => ({
+  kind: 'told',
+  id: `${event.id}:told`,
+  actor: event.actor,
+  cause: event.id,
+  at: event.kind === 'words' ? event.at : at,
+  ...{ signs, words, day },
+})
+
+/** What the work gives, or AWAY where it takes longer; the work goes on. */
+async function within<T>(work: Promise<T>, ms: number): Promise<T | typeof AWAY> {
+  let timer: NodeJS.Timeout | undefined
+  const over = new Promise<typeof AWAY>((resolve) => {
+    timer = setTimeout(() => resolve(AWAY), ms)
+  })
+  return Promise.race([work, over]).finally(() => clearTimeout(timer))
+}
