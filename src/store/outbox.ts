@@ -24,6 +24,14 @@ export function outboxStore(database: Database): OutboxStore {
     database.use(async (db) => {
       await tableOf(db, 'outbox').deleteMany({ where: { id, practiceId: null } })
     })
+  /** The text of a file is in the record itself: once it has gone no second copy is kept. */
+  const emptyFiles = (id: string): Promise<void> =>
+    database.use(async (db) => {
+      const row = await tableOf(db, 'outbox').findFirst({ where: { id, kind: 'report' } })
+      if (!row?.body.files?.some((file) => 'text' in file)) return
+      const files = row.body.files.map((file) => ('text' in file ? { ...file, text: '' } : file))
+      await tableOf(db, 'outbox').updateMany({ where: { id }, data: { body: { ...row.body, files } } })
+    })
   const waiting = { state: 'waiting' }
   const tried = { attempts: { increment: 1 } }
 
@@ -46,6 +54,7 @@ export function outboxStore(database: Database): OutboxStore {
       }),
     sent: async (id, sentAt, channel, platformId) => {
       await update(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried })
+      await emptyFiles(id)
       await forget(id)
     },
     failed: async (id, reason) => {

@@ -107,6 +107,16 @@ describe('a client’s own data in the chat', () => {
     expect(types).toEqual({ Patient: 1, CarePlan: 2, QuestionnaireResponse: 33, Observation: 96 })
   }, 60_000)
 
+  it('leaves no second copy behind once it has gone', async () => {
+    await mine('csv')
+    const kept = await practice.store.store.transaction(async (tx) => {
+      const found = await tx.clientByRef('guild-1', 'heron')
+      return (await tx.kept(found!.client.id)).outbox.flatMap(({ body }) => body.files)
+    })
+    expect(kept.length).toBeGreaterThan(0)
+    expect(kept.map((file) => (file as Written).text)).toEqual(kept.map(() => ''))
+  })
+
   it('would not be valid with a wrong status or a reference that leads nowhere', async () => {
     const { file } = await mine('fhir')
     const wrong = file.text.replace('"final"', '"done"').replace('"Patient/heron"', '"Patient/wren"')
