@@ -10,6 +10,7 @@ import { acknowledge, LOOK_UP_MS } from './acknowledge.ts'
 import { actorOf, memberRoles } from './actor.ts'
 import { serverOf } from './channel-facts.ts'
 import { within } from './in-flight.ts'
+import { textsIn } from './locale.ts'
 import type { ChatParts } from './parts.ts'
 import { showAnswer, tell } from './show.ts'
 
@@ -22,7 +23,7 @@ export async function onCommand(interaction: ChatInputCommandInteraction, parts:
   const { answer } = await parts.bot.handle(commandOf(interaction, parts))
   // a place was kept, so something must be said there
   if (answer) await showAnswer(interaction, answer, parts)
-  else await tell(interaction, parts.texts.failed, parts)
+  else await tell(interaction, textsIn(parts, interaction.locale).failed, parts)
 }
 
 function commandOf(interaction: ChatInputCommandInteraction, { client, texts }: ChatParts): Command {

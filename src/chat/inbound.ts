@@ -4,6 +4,7 @@ import { type CatchUp, createCatchUp } from './catch-up.ts'
 import { onCommand, onSuggest } from './command.ts'
 import { type DirectMessage, editOf, isFromPerson, takenBackBy, wordsOf } from './direct-messages.ts'
 import type { InFlight } from './in-flight.ts'
+import { inAll, textsIn } from './locale.ts'
 import type { ChatParts } from './parts.ts'
 import { onForm, onPress } from './press.ts'
 import { safeError } from './safe-error.ts'
@@ -107,16 +108,14 @@ async function talkerOf(channel: string, { client }: ChatParts): Promise<string 
 }
 
 /** Hands on what came in private; where that fails the person hears so, as nothing was kept. */
-async function hand(
-  event: ChatEvent,
-  channel: string,
-  { bot, client, texts, log }: ChatParts,
-): Promise<void> {
+async function hand(event: ChatEvent, channel: string, parts: ChatParts): Promise<void> {
+  const { bot, client, log } = parts
   try {
     await bot.handle(event)
   } catch (error) {
     log.error({ error: safeError(error), kind: event.kind }, 'an event could not be handled')
-    const body = { content: texts.failed, nonce: event.id.slice(0, 25), enforce_nonce: true }
+    const content = inAll(parts, ({ failed }) => failed)
+    const body = { content, nonce: event.id.slice(0, 25), enforce_nonce: true }
     if (event.kind === 'words') await client.rest.post(Routes.channelMessages(channel), { body })
   }
 }
@@ -134,7 +133,8 @@ async function interact(interaction: Interaction, parts: ChatParts): Promise<voi
       { error: safeError(error), kind: interaction.type },
       'an interaction could not be handled',
     )
-    await tell(interaction, isPress ? parts.texts.failedPress : parts.texts.failed, parts)
+    const { failed, failedPress } = textsIn(parts, interaction.locale)
+    await tell(interaction, isPress ? failedPress : failed, parts)
   }
 }
 

@@ -25,4 +25,6 @@ export interface ChatParts extends FileParts {
   /** Read at every new session, to fetch what was written while the bot was away. */
   readonly knownDms: () => Promise<readonly KnownDm[]>
   readonly texts: ChatTexts
+  /** The same in other languages, by the platform's code of a locale ("es-419"). */
+  readonly otherTexts?: Readonly<Record<string, ChatTexts>>
 }

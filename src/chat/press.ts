@@ -7,6 +7,7 @@ import { actorOf } from './actor.ts'
 import { type ComponentRef, customId, readCustomId } from './custom-id.ts'
 import { readForm, renderForm } from './form.ts'
 import { within } from './in-flight.ts'
+import { textsIn } from './locale.ts'
 import type { ChatParts } from './parts.ts'
 import { type Press, showBeside, showInPlace, tell } from './show.ts'
 
@@ -28,10 +29,11 @@ export async function onPress(
   }
   await acknowledge(() => interaction.deferUpdate(), parts.log)
   const row = await look
-  if (!ref || !row || !mayPress(row, interaction)) return tell(interaction, parts.texts.expired, parts)
-  if (formBehind(row, ref)) return tell(interaction, parts.texts.pressAgain, parts)
+  if (!ref || !row || !mayPress(row, interaction))
+    return tell(interaction, textsIn(parts, interaction.locale).expired, parts)
+  if (formBehind(row, ref)) return tell(interaction, textsIn(parts, interaction.locale).pressAgain, parts)
   const choice = choiceOf(interaction, row, ref)
-  if (!choice) return tell(interaction, parts.texts.expired, parts)
+  if (!choice) return tell(interaction, textsIn(parts, interaction.locale).expired, parts)
   const { answer } = await parts.bot.handle(choice)
   await show(interaction, answer, row, choice.act, parts)
 }
@@ -43,7 +45,7 @@ export async function onForm(interaction: ModalSubmitInteraction, parts: ChatPar
   const row = ref && (await parts.outbox(ref.outbox))
   const button = ref && row?.body.buttons[ref.index]
   if (!row || !button?.form || !mayPress(row, interaction))
-    return tell(interaction, parts.texts.expired, parts)
+    return tell(interaction, textsIn(parts, interaction.locale).expired, parts)
   const { answer } = await parts.bot.handle({
     kind: 'form',
     id: interaction.id,
