@@ -94,6 +94,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
       draw,
       drawFile,
       texts: texts.chat,
+      otherTexts: { 'es-ES': textsFor('es').chat, 'es-419': textsFor('es').chat },
       log,
       ...(parts.lost ? { lost: parts.lost } : {}),
     })
