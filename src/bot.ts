@@ -1,5 +1,5 @@
 import { createDelivery, type OnSent } from './chat/delivery.ts'
-import type { Event } from './engine/event.ts'
+import type { Event, Undelivered } from './engine/event.ts'
 import type { Courier, DueStore, Engine, Handled, OutboxStore } from './engine/ports.ts'
 
 /** The bot's parts under one clock; the same in service, in rehearsal and in a scenario. */
@@ -24,6 +24,8 @@ export interface BotParts {
   readonly onSent?: OnSent
   /** Called with every event that was applied and what is shown for it in place. */
   readonly onHandled?: (event: Event, handled: Handled) => void
+  /** Hears of messages that will not arrive. */
+  readonly onUndelivered?: (event: Undelivered) => void
   /** Hears of failures that are tried again by themselves. */
   readonly onTrouble?: (error: unknown) => void
 }
@@ -41,7 +43,10 @@ export function createBot(parts: BotParts): Bot {
     courier: parts.courier,
     now,
     onSent: parts.onSent ?? (() => {}),
-    undelivered: (event) => engine.handle(event, now()),
+    undelivered: (event) => {
+      parts.onUndelivered?.(event)
+      return engine.handle(event, now())
+    },
     onTrouble,
   })
 

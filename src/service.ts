@@ -2,18 +2,23 @@ import { type Client, DiscordAPIError, HTTPError } from 'discord.js'
 import type { Logger } from 'pino'
 import { commandsWith } from '../commands/index.ts'
 import { type Bot, type BotParts, createBot } from './bot.ts'
+import { serverOf } from './chat/channel-facts.ts'
 import { type Chat, ChatProblem, connect, createClient } from './chat/client.ts'
 import { createCourier } from './chat/courier.ts'
 import type { OnSent } from './chat/delivery.ts'
 import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
 import { safeError } from './chat/safe-error.ts'
+import { keptPrivate, watchServers } from './chat/watch-servers.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
 import { LADDERS, type Ladder } from './domain/ladder/ladders.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
+import type { Server } from './engine/event.ts'
 import type { Engine, Store } from './engine/ports.ts'
+import type { PracticeRow } from './engine/rows.ts'
+import { tellTrouble } from './engine/server-trouble.ts'
 import { readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
 import { type OpenStore, openStore } from './store/open.ts'
@@ -74,10 +79,12 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     engine: way.engine,
     dues: store.dues,
     outbox: store.outbox,
-    courier: way.courier,
+    courier: keptPrivate(way.courier, client),
     now,
     onSent: way.onSent,
     onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),
+    onUndelivered: ({ outbox, reason }) =>
+      log.warn({ outbox, reason }, 'a message did not arrive; see ebb doctor'),
     ...(parts.onHandled ? { onHandled: parts.onHandled } : {}),
   })
   const bot: Bot = { ...plain, tick: () => way.tick(plain.tick) }
@@ -100,6 +107,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     })
     await register(client, store, commands)
     await tellGone(store, ladders, log)
+    await watch(client, store, bot, parts)
     const entered = chat
     const abandon = (): void => {
       client.removeAllListeners()
@@ -158,27 +166,36 @@ async function register(
   }
 }
 
-/** The commands as the platform offers them; a platform that fails meanwhile is the keeper's to look at. */
-async function register(
+/**
+ * Practices as they stand at the start and after every change of their servers: what stops their work is told where
+ * it still can be, and counted in the log.
+ */
+async function watch(
   client: Client,
-  { settings }: OpenStore,
-  commands: readonly ChatCommand[],
+  { store }: OpenStore,
+  bot: Bot,
+  { log, now }: ServiceParts,
 ): Promise<void> {
-  const { commands: words, chat } = textsFor('en')
-  try {
-    await registerCommands({
-      rest: client.rest,
-      appId: client.application!.id,
-      commands,
-      words,
-      others: { 'es-ES': textsFor('es').commands, 'es-419': textsFor('es').commands },
-      settings,
-    })
-  } catch (error) {
-    if (!(error instanceof DiscordAPIError || error instanceof HTTPError)) throw error
-    const { host } = new URL(client.rest.options.api)
-    throw new ChatProblem(chat.problem.unreachable(host), { cause: error })
+  const { permissions } = textsFor('en').chat
+  const look = async (practice: PracticeRow, server: Server | null): Promise<void> => {
+    const of = { server: practice.guild }
+    if (!practice.policyConfirmed) log.warn(of, 'the platform policy is not confirmed: nobody can be invited')
+    if (!server) return log.warn(of, 'the bot is not in the server of a practice; it is kept')
+    const texts = textsFor(practice.language)
+    const wrong = await store.transaction((tx) => tellTrouble(tx, practice, server, texts, now()))
+    if (wrong > 0) log.warn({ ...of, wrong }, 'a practice cannot work as it should; see ebb doctor')
   }
+  for (const practice of await store.transaction((tx) => tx.practices()))
+    await look(practice, serverOf(client, practice.guild, permissions))
+  watchServers({
+    ...{ client, log, names: permissions },
+    changed: async (guild, server) => {
+      const practice = await store.transaction((tx) => tx.practiceOfGuild(guild))
+      if (!practice) return
+      await look(practice, server)
+      await bot.tick()
+    },
+  })
 }
 
 /** A ladder that no file describes any more rests; the keeper hears of it, the coach at the next /plan. */

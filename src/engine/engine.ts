@@ -1,15 +1,16 @@
 import { onChoice, onForm } from './choice.ts'
 import { digest, digestDue } from './digest.ts'
 import { onDue } from './due.ts'
-import type { ChatEvent, DueCome, TakenBack, Undelivered, Words } from './event.ts'
+import type { ChatEvent, DueCome, TakenBack, Words } from './event.ts'
 import { onCommand } from './on-command.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Engine, Handled, Tx } from './ports.ts'
 import { trail } from './record.ts'
 import { onRetentionDue } from './retention.ts'
 import { strangerAnswer } from './stranger.ts'
-import { onTold } from './told.ts'
 import { textsForStranger } from './stranger-language.ts'
+import { onTold } from './told.ts'
+import { undelivered } from './undelivered.ts'
 import { onWords } from './words.ts'
 
 const NOTHING: Handled = { answer: null }
@@ -20,7 +21,10 @@ export function createEngine(parts: EngineParts): Engine {
     handle: (event, now) =>
       parts.store.transaction(async (tx) => {
         if (event.kind === 'due') return due(parts, tx, event, now)
-        if (event.kind === 'undelivered') return undelivered(parts, tx, event, now)
+        if (event.kind === 'undelivered') {
+          await undelivered(parts, tx, event, now)
+          return NOTHING
+        }
         if (await tx.seen(event.id)) return NOTHING
         const handled = await chat(parts, tx, event, now)
         const file = fileInUse(await tx.clientsOfUser(event.actor.user))
@@ -51,9 +55,7 @@ function chat(parts: EngineParts, tx: Tx, event: ChatEvent, now: Date): Promise<
 async function words(parts: EngineParts, tx: Tx, event: Words, now: Date): Promise<Handled> {
   const file = fileInUse(await tx.clientsOfUser(event.actor.user))
   if (!file || file.client.stage === 'left') {
-    const texts = file
-      ? parts.textsFor(file.client.language)
-      : textsForStranger(parts.textsFor, event.text)
+    const texts = file ? parts.textsFor(file.client.language) : textsForStranger(parts.textsFor, event.text)
     await tx.apply({ changes: [], postings: [strangerAnswer(event, texts, now, file !== null)] })
     return NOTHING
   }
@@ -96,22 +98,5 @@ async function weekly(parts: EngineParts, tx: Tx, practiceId: string, at: Date, 
   const files = await tx.roster(practiceId)
   const postings = digest(practice, files, now, parts, at.toISOString().slice(0, 10))
   await tx.apply({ changes: [{ put: 'due', row: digestDue(practice, now) }], postings })
-  return NOTHING
-}
-
-/** What could not be delivered is told to the coach, once a client and reason; a stale message only noted. */
-async function undelivered(parts: EngineParts, tx: Tx, event: Undelivered, now: Date): Promise<Handled> {
-  const row = await tx.outbox(event.outbox)
-  if (!row?.clientId || row.body.address.to !== 'client' || event.reason === 'stale') return NOTHING
-  const file = await tx.client(row.clientId)
-  if (!file) return NOTHING
-  const draft = draftOf(parts, file, now, event.outbox)
-  const tell = row.kind === 'urgent' ? draft.toAlerts.bind(draft) : draft.toCoach.bind(draft)
-  tell({
-    kind: 'notice',
-    key: draft.id('unreachable', row.kind === 'urgent' ? event.outbox : event.reason, draft.today),
-    text: draft.forCoach.coach.unreachable(draft.client.ref, event.reason, row.kind === 'urgent'),
-  })
-  await commit(tx, draft)
   return NOTHING
 }

@@ -105,7 +105,7 @@ export interface DueCome {
 export interface Undelivered {
   readonly kind: 'undelivered'
   readonly outbox: string
-  readonly reason: 'closed' | 'no-access' | 'gone' | 'refused' | 'stale'
+  readonly reason: 'closed' | 'no-access' | 'gone' | 'open' | 'refused' | 'stale'
 }
 
 export type ChatEvent = Words | Choice | FormFilled | Command | TakenBack | Told

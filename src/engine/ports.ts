@@ -154,7 +154,7 @@ export interface Courier {
 
 /** Final: the person or channel cannot be reached. */
 export class Undeliverable extends Error {
-  constructor(readonly reason: 'closed' | 'no-access' | 'gone' | 'refused') {
+  constructor(readonly reason: 'closed' | 'no-access' | 'gone' | 'open' | 'refused') {
     super(`undeliverable: ${reason}`)
   }
 }

@@ -18,7 +18,10 @@ import { run, type ServiceProcess } from './service-process.ts'
 
 /** A server of a boathouse gym on the stand-in, its people, and the bot as a process of its own. */
 export interface Town {
+  /** File of the bot's database, once it has started. */
+  readonly database: string
   readonly platform: Platform
+  readonly guild: ReturnType<Platform['build']['addGuild']>
   readonly coachRole: string
   readonly coachChannel: Channel
   readonly alertChannel: Channel
@@ -49,6 +52,7 @@ const WAIT_MS = 20_000
 
 export async function openTown(): Promise<Town> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-service-'))
+  const database = join(folder, 'new', 'service.db')
   let shift = 0
   const platform = createPlatform({ now: () => Date.now() + shift })
   const { build } = platform
@@ -113,14 +117,14 @@ export async function openTown(): Promise<Town> {
   }
 
   return {
-    ...{ platform, coachRole, coachChannel, alertChannel, hall, posted, next, press },
+    ...{ database, platform, guild, coachRole, coachChannel, alertChannel, hall, posted, next, press },
     ...{ keeper, coach, plover, heron, dipper, wren },
     async start(at) {
       shift = Date.parse(at) - Date.now()
       const service = run('src/main.ts', [], {
         DISCORD_TOKEN: platform.token,
         DISCORD_API: platform.apiUrl,
-        DATABASE_URL: `file:${join(folder, 'new', 'service.db')}`,
+        DATABASE_URL: `file:${database}`,
         LOG_LEVEL: 'debug',
         CLOCK_SHIFT_MS: String(shift),
       })

@@ -60,6 +60,20 @@ export const setUp = {
     'Without a region I can only say “your local emergency number”. Name the country with /set-up region, like PT.',
   fromMemory: (region: string): string =>
     `The emergency number of ${region} was written down from memory: check it with an official page before you go live.`,
+  cannotPost: (which: 'coach' | 'alert', reason: string): string => {
+    const why =
+      reason === 'gone'
+        ? 'it is gone'
+        : reason === 'open'
+          ? 'everyone on the server can read it'
+          : 'I may not post there'
+    return `I cannot post in the ${which} channel: ${why}. Somebody who may manage the server runs /set-up.`
+  },
+  lostThere: 'What was meant for it did not arrive; /digest and /roster show how things stand.',
+  alertInPrivate: (ref: string): string =>
+    `An alert about ${ref} comes to you here because I cannot post in the practice’s channels. Please reach them now, then use /take-up in the server.`,
+  trouble: (server: string): string =>
+    `Something has changed on the server ${server}, and I cannot work there as before:`,
   enrolNeedsPolicy:
     'Nobody can be invited yet. The chat service’s developer policy limits what apps may do with health information: somebody who may manage the server settles that, then runs /set-up policy-settled: True.',
 }

@@ -43,6 +43,20 @@ export const setUp: Texts['setUp'] = {
     'Sin región solo puedo decir “el número de emergencias local”. Nombra el país con /set-up region, como ES.',
   fromMemory: (region) =>
     `El número de emergencias de ${region} se escribió de memoria: compruébalo en una página oficial antes de empezar.`,
+  cannotPost: (which, reason) => {
+    const why =
+      reason === 'gone'
+        ? 'ya no está'
+        : reason === 'open'
+          ? 'todo el servidor puede leerlo'
+          : 'no me dejan escribir allí'
+    const channel = which === 'coach' ? 'de coaches' : 'de alertas'
+    return `No puedo escribir en el canal ${channel}: ${why}. Quien puede gestionar el servidor usa /set-up.`
+  },
+  lostThere: 'Lo que iba allí no ha llegado; /digest y /roster muestran cómo están las cosas.',
+  alertInPrivate: (ref) =>
+    `Una alerta sobre ${ref} te llega aquí porque no puedo escribir en los canales de la práctica. Contacta ahora con la persona y luego usa /take-up en el servidor.`,
+  trouble: (server) => `Algo ha cambiado en el servidor ${server} y allí no puedo trabajar como antes:`,
   enrolNeedsPolicy:
     'Aún no se puede invitar a nadie. La política para desarrolladores del chat limita lo que las aplicaciones pueden hacer con datos de salud: quien puede gestionar el servidor lo aclara y usa /set-up policy-settled: True.',
 }
