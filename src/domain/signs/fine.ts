@@ -20,9 +20,15 @@ class Fines {
   find(): void {
     for (let i = 0; i < this.units.length; i++) {
       if (!this.is(i, 'fine') || this.polarity.turnedOdd[i] === 1) continue
+      if (this.opensClause(i)) continue
       if (this.saysCannot(i) || this.tellsHowBadly(i)) this.polarity.turnedOdd[i] = 1
       else if (!this.fineBefore(i)) this.fineAfter(i)
     }
+  }
+
+  /** "..., normally I run up them" speaks of other times. */
+  private opensClause(i: number): boolean {
+    return this.units[i]!.gap === BREAK.comma && this.units[i + 1]?.gap === BREAK.none && this.is(i + 1, 'me')
   }
 
   /** "can't go properly", "cannot pee normally". */

@@ -122,6 +122,7 @@ export const events: LexiconSource['words'] = {
     aortic, aorta, triple a, dissection,
     (pulsing/pulsating/throbbing/beating/pounding/pulsatile) (in/lump in/mass in/feeling in/sensation in/) (my/the/) (belly/stomach/abdomen/tummy/gut/navel),
     (belly/stomach/abdomen/tummy) (is/) (pulsing/pulsating/throbbing/beating/pounding),
+    (thump/throb/pulse/beat/beating/thumping/throbbing/pulsing/heartbeat/drumming) in (my/the) (belly/stomach/tummy/abdomen/gut/guts/middle) (i/that i/which i/you) can feel,
     (pulse/heartbeat/heart beat/heart) (is/) (thumping/beating/pounding/throbbing/going/banging/hammering) (in/inside) (my/the/) (belly/stomach/abdomen/tummy/gut/guts),
     (thumping/throbbing/pounding/beating/pulsing/pulsating/banging) (in/inside) (my/the/) (belly/stomach/abdomen/tummy/gut/guts),
     heartbeat in my (belly/stomach/tummy/abdomen/gut), heart beat in my (belly/stomach/tummy/abdomen/gut),

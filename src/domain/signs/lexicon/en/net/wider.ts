@@ -35,7 +35,8 @@ export const wider: NetSource['words'] = {
   speech: `texts come, texts came, my texts, what i (meant/mean), what i wanted to say, what i was trying to say, vowels, consonants, names for things, names of things, simple words, telling, explain(/ing), language, patter, gob`,
   sight: `everything on (the/my) (left/right), (left/right) side of everything, peripheral, tunnel vision, subtitles, windscreen, road ahead, tv, picture, lines on the page, headlights, menu, label(/s), small print, crossword`,
   chest: `indigestion, heartburn, heart burn, acid, reflux, breast, bosom, bust, upper chest, centre of (my/the) chest, over my heart, torso`,
-  breath: `breth, breeth, breaths, breave, breeve, breather, air in, lungfuls, respiration, panting`,
+  breath: `
+    for breath, for air, get my breath,breth, breeth, breaths, breave, breeve, breather, air in, lungfuls, respiration, panting`,
   trunk: `loins, guts, belly, middle, innards, torso, ribcage, solar plexus, under my ribs, tummies, wame, paunch, bowels, between my shoulders, shoulder blade, shoulderblade(/s), shoulder-blades, upper spine, tripe(/s)`,
   belly: `guts, innards, insides, middle, wame, paunch, kite, breadbasket, bread basket, pit of my stomach, under (my/the) navel, behind (my/the) navel, beside (my/the) navel, above (my/the) navel`,
   'heavy-thing': `
