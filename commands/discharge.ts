@@ -11,6 +11,7 @@ export const discharge: CoachCommand = {
     const { commands, courseForCoach } = draft.forCoach
     const { ref, stage } = draft.client
     if (stage === 'discharged' || stage === 'left') return plain(courseForCoach.dischargedAlready(ref), ref)
+    if (stage !== 'enrolled') return plain(courseForCoach.notBegun(ref), ref)
     dischargeClient(draft)
     return { ...plain(commands.discharged(ref), ref), kind: 'discharge' }
   },

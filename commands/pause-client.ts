@@ -9,6 +9,8 @@ export const pauseClient: CoachCommand = {
   options: [{ name: 'client', kind: 'client', required: true }],
   run(draft, { actor }) {
     const { coach, commands } = draft.forCoach
+    if (draft.client.stage !== 'enrolled')
+      return plain(draft.forCoach.courseForCoach.notUnderWay(draft.client.ref), draft.client.ref)
     if (!pause(draft, 'coach', `<@${actor.user}>`))
       return plain(coach.paused(draft.client.ref), draft.client.ref)
     draft.toClient({ kind: 'notice', text: draft.texts.commands.pausedByCoach })

@@ -1,6 +1,5 @@
 import { answered } from '../domain/checkin.ts'
 import { readReply } from '../domain/reply/read.ts'
-import { screen } from '../domain/signs/screen.ts'
 import { activityPaths, fieldOf, HARDEST, namesOf, roundAnswered, wasAsked } from './activities.ts'
 import { answeredNow } from './asked.ts'
 import type { Draft } from './draft.ts'
@@ -8,6 +7,7 @@ import type { Filled } from './event.ts'
 import { lastAnswered } from './history.ts'
 import { receipt } from './receipt.ts'
 import { trail } from './record.ts'
+import { screenWords } from './screen-words.ts'
 import { isPressing, statusOf } from './status.ts'
 
 type Scores = Record<string, number>
@@ -36,10 +36,10 @@ const scoreOf = (text: string): number | null => {
  * be five sessions.
  */
 export function answersActivities(draft: Draft, text: string): boolean {
-  const { file, client } = draft
+  const { file } = draft
   if (namesOf(file).length === 0 || statusOf(file) !== 'active' || isPressing(file)) return false
   if (!wasAsked(file) && namesZone(draft, text)) return false
-  if (screen(text, client.language).signs.length > 0) return false
+  if (screenWords(draft, text).signs.length > 0) return false
   const scores = namedScores(text, namesOf(file), wasAsked(file)) ?? bareScores(draft, text)
   if (!scores) return false
   trail(draft, 'words', text, draft.today, { activities: scores })

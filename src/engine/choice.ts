@@ -18,7 +18,7 @@ import { backToScreening } from './press.ts'
 import { trail } from './record.ts'
 import { recordPage, recordWish } from './record-page.ts'
 import { postReport } from './report.ts'
-import type { OutboxRow } from './rows.ts'
+import type { OutboxRow, Stage } from './rows.ts'
 import { screeningForm } from './screening.ts'
 import { keepChoices } from './shown.ts'
 import { drillsWithheld } from './status.ts'
@@ -47,12 +47,27 @@ export async function onChoice(parts: EngineParts, tx: Tx, event: Choice, now: D
   if (!found) return (await onDesk(parts, tx, event, now)) ?? notYours(parts, tx, event)
   const draft = draftOf(parts, found.file, now, event.id)
   if (found.by === 'coach') return byCoach(tx, draft, found.row, event)
+  const elsewhere = await underWayElsewhere(tx, draft, event)
+  if (elsewhere) return { answer: plain(elsewhere, draft.client.ref, true) }
   const answer =
     event.act.do === 'my-data'
       ? { ...(await sendOwnData(tx, draft, 'json')), privately: true }
       : pressedByClient(draft, found.row, event)
   await commit(tx, draft)
   return { answer }
+}
+
+const UNDER_WAY: readonly Stage[] = ['enrolled', 'screening']
+
+/**
+ * A yes to a second practice waits until the first has ended: a reply in words belongs to one of them, and a sign
+ * must not go to the coach of the other. Only the person hears of it.
+ */
+async function underWayElsewhere(tx: Tx, { client, texts }: Draft, { act }: Choice): Promise<string | null> {
+  if (act.do !== 'consent' || act.value !== 'yes' || client.stage !== 'invited') return null
+  const files = await tx.clientsOfUser(client.user)
+  const isOther = files.some((file) => file.client.id !== client.id && UNDER_WAY.includes(file.client.stage))
+  return isOther ? texts.course.elsewhere : null
 }
 
 /** In the language of the practice whose message it was. */

@@ -34,7 +34,9 @@ export function releaseProblem(draft: Draft, by: string, on: string): string | n
   const { commands, coach } = draft.forCoach
   if (!isDay(on)) return commands.badDay(on)
   if (by.trim() === '') return coach.whoCleared
-  if (!openHold(draft.file, 'park')) return commands.notParked(draft.client.ref)
+  const { stage, ref } = draft.client
+  if (!openHold(draft.file, 'park') || stage === 'left' || stage === 'discharged')
+    return commands.notParked(ref)
   return on > todayOf(draft) ? coach.notYet(todayOf(draft)) : null
 }
 
@@ -112,7 +114,8 @@ function reopen(draft: Draft, coach: string, spoken = false): boolean | null {
   const { client } = draft.texts
   const prompt = statusOf(draft.file) === 'active' && draft.file.plan ? draft.client.prompt : null
   const text = spoken ? client.clearedSpoken(prompt) : client.cleared(prompt, lowered)
-  draft.toClient({ kind: 'cleared', text })
+  // who has left was told that no more is written
+  if (draft.client.stage !== 'left') draft.toClient({ kind: 'cleared', text })
   const step = draft.client.stage === 'screening' ? nextScreeningStep(draft) : null
   if (step !== null) carryScreening(draft, step, '')
   return hasPlan ? lowered : null

@@ -1,4 +1,4 @@
-import { type Day, isDay } from '../domain/day.ts'
+import { type Day, daysBetween, isDay } from '../domain/day.ts'
 import { isReach } from '../domain/reach.ts'
 import type { Ask } from '../domain/reply/reading.ts'
 import { isSignId } from '../domain/signs/catalogue.ts'
@@ -9,6 +9,7 @@ import { listedSigns } from './listed-signs.ts'
 import type { Act } from './message.ts'
 import { type Noted, noted } from './noted.ts'
 import { pauseInWords } from './quiet.ts'
+import { BACK_DAYS } from './receipt.ts'
 import { type Given, record } from './record.ts'
 import { keepSame } from './same-as-before.ts'
 import { answerSide } from './side.ts'
@@ -21,6 +22,7 @@ import { raiseSigns } from './urgent.ts'
 export function applyAct(draft: Draft, act: Act, values: readonly string[], words: string): Noted | null {
   switch (act.do) {
     case 'answer':
+      if (isTooOld(draft, act)) return noted(draft.texts.client.tooOld)
       return answer(draft, act.ask as Ask, {
         value: String(act.value),
         day: act.day as Day,
@@ -42,6 +44,12 @@ export function applyAct(draft: Draft, act: Act, values: readonly string[], word
     default:
       return null
   }
+}
+
+/** A day longer past is closed to figures and to "none"; that there is a sign counts whenever it is told. */
+function isTooOld({ today }: Draft, { ask, value, day }: Act): boolean {
+  const tellsSign = ask === 'signs' && value !== 'none'
+  return !tellsSign && typeof day === 'string' && isDay(day) && daysBetween(day, today) > BACK_DAYS
 }
 
 /** Seen or not, as they say: the coach hears of it, since only the coach can open the plan again. */

@@ -119,6 +119,7 @@ function clearPressed(draft: Draft, filled: Filled | null, by: string): CoachNot
 function undoPressed(draft: Draft, ids: readonly string[], by: string): CoachNoted {
   const { coach } = draft.forCoach
   if (isLocked(draft.file)) return said(coach.lockedNoDecision(draft.client.ref))
+  if (draft.client.stage !== 'enrolled') return said(coach.cannotUndo)
   return said(undo(draft, ids, by) ? coach.undone : coach.cannotUndo)
 }
 

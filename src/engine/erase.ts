@@ -12,7 +12,7 @@ export function eraseAnswer(
   sure: boolean,
   said: { ask: string; done: string; withSign: string },
 ): Answer {
-  const warning = isLocked(draft.file) ? `${said.withSign}\n` : ''
+  const warning = hasOpenSign(draft) ? `${said.withSign}\n` : ''
   if (!sure) return plain(warning + said.ask, draft.client.ref)
   return { ...plain(warning + said.done, null), erases: true }
 }
@@ -22,12 +22,16 @@ export function eraseAnswer(
  * about nobody's record.
  */
 export async function eraseClient(tx: Tx, draft: Draft): Promise<RowCounts> {
-  const notice = isLocked(draft.file) ? erasedWithSign(draft) : null
+  const notice = hasOpenSign(draft) ? erasedWithSign(draft) : null
   const counts = await tx.erase(draft.client.id)
   // it names the alias, so nothing of it is kept once it has gone
   if (notice) await tx.apply({ changes: [], postings: [{ ...notice, practiceId: null }] })
   return counts
 }
+
+/** Before a yes nothing is locked, and the alert alone tells of a sign. */
+const hasOpenSign = ({ file }: Draft): boolean =>
+  isLocked(file) || file.alerts.some(({ closedAt }) => closedAt === null)
 
 export const allRows = (counts: RowCounts): number => Object.values(counts).reduce((all, n) => all + n, 0)
 

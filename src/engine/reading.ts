@@ -2,7 +2,6 @@ import { type Care, higherCare } from '../domain/care.ts'
 import type { Day } from '../domain/day.ts'
 import type { Ask, DayReading, Reading } from '../domain/reply/reading.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
-import { screen } from '../domain/signs/screen.ts'
 import type { Screening } from '../domain/signs/screening.ts'
 import { answeredNow, expect } from './asked.ts'
 import { afterRecord } from './check-in.ts'
@@ -15,6 +14,7 @@ import { askCoach } from './questions.ts'
 import { dayQuestion, receipt } from './receipt.ts'
 import { record } from './record.ts'
 import type { AskedRow } from './rows.ts'
+import { screenWords } from './screen-words.ts'
 import { answerSide, hearSide } from './side.ts'
 import { type Heard, setKnownApart, takeSigns } from './sign-reading.ts'
 import { careOfCause } from './sign-rows.ts'
@@ -91,7 +91,7 @@ const hintNote = (draft: Draft, hint: Hint): string =>
  * What a number of pain alone makes likely is asked about once the number is written down.
  */
 function heardOf(draft: Draft, { reading, text }: Said, hint: Hint | null): Heard {
-  const inWords = withoutNumber(screen(text, draft.client.language))
+  const inWords = withoutNumber(screenWords(draft, text))
   if (!hint) return { signs: inWords.signs, unsure: inWords.unsure, denied: reading.denied }
   answeredNow(draft, 'signs')
   const others = inWords.signs.filter((sign) => sign !== hint.sign)
@@ -204,7 +204,7 @@ function signNote(draft: Draft, text: string, heard: Heard, care: Care): string 
   const { client } = draft.texts
   if (care !== 'none') return ''
   if (heard.unsure.length > 0) return ''
-  if (screen(text, draft.client.language).signs.length > 0)
+  if (screenWords(draft, text).signs.length > 0)
     return heard.signs.length > 0 ? client.signOpen : client.signKnown
   return heard.denied.includes('all') ? client.signsNone : heard.denied.length > 0 ? client.signNo : ''
 }

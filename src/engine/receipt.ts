@@ -10,7 +10,7 @@ import { withSame } from './same-as-before.ts'
 import { isLocked } from './status.ts'
 
 /** Days back that a reply may still fill in. */
-const BACK_DAYS = 3
+export const BACK_DAYS = 3
 
 /** What one reply came to, once it is written down. */
 export interface Understood {

@@ -1,4 +1,3 @@
-import { screen } from '../domain/signs/screen.ts'
 import { openAlert } from './alert.ts'
 import { carry, latestAsked } from './asked.ts'
 import { chooseByWords } from './choose-by-words.ts'
@@ -8,6 +7,7 @@ import { consent } from './enrol.ts'
 import type { Words } from './event.ts'
 import { nextQuestion } from './next-question.ts'
 import { trail } from './record.ts'
+import { screenWords } from './screen-words.ts'
 import { chosenValues, screeningWords } from './screening.ts'
 import { questionOf } from './screening-questions.ts'
 import { goOnScreening, saysGoOn } from './screening-waits.ts'
@@ -22,7 +22,7 @@ import { urgentText } from './urgent.ts'
  */
 export function beforeConsent(draft: Draft, text: string): void {
   const { client } = draft.texts
-  const { signs, care } = screen(text, draft.client.language)
+  const { signs, care } = screenWords(draft, text)
   if (signs.length > 0) {
     const told = care === 'soon' ? client.soonBefore : urgentText(draft, signs, care)
     draft.toClient({ kind: care === 'soon' ? 'notice' : 'urgent', care, text: told })
@@ -46,10 +46,10 @@ export function duringScreening(draft: Draft, event: Words): boolean {
   const id = asked?.ask.startsWith('screening:') ? asked.ask.slice('screening:'.length) : null
   const question = id === null ? undefined : questionOf(id)
   if (isLocked(draft.file) || isPressing(draft.file)) return false
-  if (asked?.ask === SEXUAL_ASK && screen(text, draft.client.language).signs.length === 0)
+  if (asked?.ask === SEXUAL_ASK && screenWords(draft, text).signs.length === 0)
     return sexualInWords(draft, text) || goOnScreening(draft)
   if (!question) return false
-  const heard = screen(text, draft.client.language)
+  const heard = screenWords(draft, text)
   const isChoice = question.kind !== 'line' && chosenValues(draft, text, question).length > 0
   if (heard.signs.length === 0 || isChoice) {
     screeningWords(draft, question.id, text)

@@ -2,7 +2,6 @@ import { addDays, type Day, daysBetween, weekday } from '../domain/day.ts'
 import { dayAt, instantOf } from '../domain/local-time.ts'
 import { readReply } from '../domain/reply/read.ts'
 import { ASKS, type Ask, type Reading, type ReadingContext } from '../domain/reply/reading.ts'
-import { screen } from '../domain/signs/screen.ts'
 import { answersActivities, type Beside, besideCheckIn, keepScores } from './activities-answer.ts'
 import { latestAsked } from './asked.ts'
 import { changeLanguage, languageWished } from './change-language.ts'
@@ -18,6 +17,7 @@ import { trail } from './record.ts'
 import type { AskedRow } from './rows.ts'
 import { plannedOn } from './rungs.ts'
 import { latestPromptDay } from './schedule-prompt.ts'
+import { screenWords } from './screen-words.ts'
 import { isPressing } from './status.ts'
 import { beforeConsent, duringScreening } from './words-before.ts'
 
@@ -47,7 +47,7 @@ function wordsAfterEnd(draft: Draft, text: string): string {
   return draft.texts.client.questionPassedOn
 }
 
-const hasSign = (draft: Draft, text: string): boolean => screen(text, draft.client.language).signs.length > 0
+const hasSign = (draft: Draft, text: string): boolean => screenWords(draft, text).signs.length > 0
 
 /** A choice in words to what was just asked, or a reply to be read. */
 function onReply(draft: Draft, event: Words, beside: Beside | null): void {

@@ -164,6 +164,8 @@ export const client = {
   referred:
     'Your coach would like a doctor or another clinician to look at this with you, and will write to you about it. Keep to what feels easy until then.',
   help: 'One line a day is enough: “2 calf 4” means 2 sessions, felt down to the calf, worst pain 4. You can also write “today” (your drills), “my record”, “take a break”, “I am back”, “leave”, or a question for your coach.\nIf something urgent comes – numbness between the legs, bladder or bowel trouble, weakness, both legs – call your local emergency number and do not wait for me.',
+  tooOld:
+    'That question is more than three days old, so nothing is written down. If a warning sign is new, tell me now or get help at once.',
   howToCorrect:
     'Just write the day again, like “2 calf 4”, or “yesterday 1 knee 3”. The later one counts; both are kept.',
   questionPassedOn:

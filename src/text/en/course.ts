@@ -35,6 +35,8 @@ export const course = {
     'I am sorry: your coach may not work with people in that country. Nothing more is asked. For anything urgent, call your local emergency number.',
   regionAway:
     'I am sorry: your coach may not work with people who are in that country, so your drills have a break. Your coach is told. I keep the country, so that I name the right emergency number.',
+  elsewhere:
+    'You check in here with another practice already, and your words can go to one of them only. Write “leave” to end there first, then press yes again. Nothing was changed, and neither coach is told.',
   regionStays:
     'Your break goes on: your coach may not work with people who are in that country. Once you are in another, tell me which with /my-times region. If a warning sign comes, get help at once.',
   askActivities: (names: readonly string[]): string =>
@@ -104,6 +106,10 @@ export const courseForCoach = {
   ],
   endsOn: (day: Day): string => `Erased after ${fullDate(day)}, unless you erase it sooner.`,
   dischargedAlready: (ref: string): string => `**${harmless(ref)}** is not in a plan any more.`,
+  notBegun: (ref: string): string =>
+    `**${harmless(ref)}** has not begun, so there is nothing to look back on. To end the invitation and what was answered so far, use /erase-client. Nothing was changed.`,
+  notUnderWay: (ref: string): string =>
+    `**${harmless(ref)}** is not under way, so there are no prompts to stop. Nothing was changed.`,
   remind: (ref: string): string => `**${harmless(ref)}** would like one word in four weeks; I ask then.`,
   comeBack: (ref: string, words: string | null): string =>
     `**${harmless(ref)}**, four weeks after the end: ${words === null ? 'has answered (words kept in the record)' : `“${harmless(words, 800)}”`}. To start again, invite them with /enrol.`,

@@ -133,6 +133,8 @@ export const client: Texts['client'] = {
   referred:
     'Tu coach quiere que un médico u otro profesional lo mire contigo, y te va a escribir sobre eso. Hasta entonces quédate en lo que sea fácil.',
   help: 'Una línea al día basta: “2 pantorrilla 4” es 2 sesiones, notado hasta la pantorrilla, peor dolor 4. También puedes escribir “hoy” (tus ejercicios), “pausa”, “he vuelto”, “salir”, o una pregunta para tu coach.\nSi llega algo urgente, llama al número de emergencias local y no me esperes. Es urgente: dormido entre las piernas, problemas al orinar o al hacer caca, debilidad, o las dos piernas.',
+  tooOld:
+    'Esa pregunta es de hace más de tres días, así que no se anota nada. Si hay una señal de alarma nueva, dímelo ahora o busca ayuda al momento.',
   howToCorrect:
     'Escribe el día otra vez, como “2 pantorrilla 4”, o “ayer 1 rodilla 3”. Cuenta lo último; se guardan las dos.',
   questionPassedOn:

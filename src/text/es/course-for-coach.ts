@@ -35,6 +35,10 @@ export const courseForCoach: Texts['courseForCoach'] = {
   ],
   endsOn: (day) => `Se borra después del ${fullDate(day)}, si no lo borras antes.`,
   dischargedAlready: (ref) => `**${harmless(ref)}** ya no está en un plan.`,
+  notBegun: (ref) =>
+    `**${harmless(ref)}** no ha empezado, así que no hay nada que resumir. Para terminar la invitación y lo respondido hasta ahora, usa /erase-client. No se ha cambiado nada.`,
+  notUnderWay: (ref) =>
+    `**${harmless(ref)}** no está en curso, así que no hay mensajes que parar. No se ha cambiado nada.`,
   remind: (ref) => `**${harmless(ref)}** quiere un mensaje dentro de cuatro semanas; pregunto entonces.`,
   comeBack: (ref, words) =>
     `**${harmless(ref)}**, cuatro semanas después del final: ${words === null ? 'ha respondido (palabras en el registro)' : `“${harmless(words, 800)}”`}. Para empezar otra vez, invita con /enrol.`,

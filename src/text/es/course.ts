@@ -37,6 +37,8 @@ export const course: Texts['course'] = {
     'Lo siento: tu coach no puede trabajar con personas en ese país. No pregunto nada más. Para algo urgente, llama al número de emergencias local.',
   regionAway:
     'Lo siento: tu coach no puede trabajar con personas que están en ese país, así que tus ejercicios quedan en pausa. Tu coach recibe el aviso. Guardo el país para decirte el número de emergencias correcto.',
+  elsewhere:
+    'Ya escribes aquí para otra práctica, y tus palabras solo pueden ir a una de las dos. Escribe “quiero dejarlo” para terminar allí primero y pulsa sí otra vez. No se ha cambiado nada, y ningún coach lo sabe.',
   regionStays:
     'Tu pausa sigue: puede que tu coach no pueda trabajar con personas que están en ese país. Cuando estés en otro, dime cuál con /my-times region. Si llega una señal de alarma, busca ayuda al momento.',
   askActivities: (names) =>
