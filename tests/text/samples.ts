@@ -47,6 +47,7 @@ const BY_NAME: Readonly<Record<string, unknown>> = {
   direction: 'steady',
   decision: 'advance',
   via: 'edit',
+  which: 'coach',
   group: 'needs',
   ladder: 'glide',
   // several

@@ -51,7 +51,7 @@ export const commands = {
     region: 'Country of two letters, for the emergency number',
     regions: 'Countries in which the practice works, like “PT ES”; “any”: not limited',
     retention: 'Days after the end at which all of a client is erased, 30 to 3650',
-    language: 'Language of the messages, like en',
+    language: 'Language of the messages: en or es',
     'in-words': 'True: no buttons or forms, everything in words',
     sessions: 'Sessions',
     reach: 'How far from the spine, at the farthest',

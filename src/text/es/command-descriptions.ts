@@ -52,7 +52,7 @@ export const OPTION: Readonly<Record<string, string>> = {
   region: 'País de dos letras, para el número de emergencias',
   regions: 'Países en los que trabaja la práctica, como “ES CO”; “any”: sin límite',
   retention: 'Días tras el final en que se borra todo de un cliente, 30 a 3650',
-  language: 'Idioma de los mensajes, como es',
+  language: 'Idioma de los mensajes: en o es',
   'in-words': 'True: sin botones ni formularios, todo con palabras',
   sessions: 'Sesiones',
   reach: 'Hasta dónde desde la columna, como mucho',
