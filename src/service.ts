@@ -22,7 +22,7 @@ import { tellTrouble } from './engine/server-trouble.ts'
 import { readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
 import { type OpenStore, openStore } from './store/open.ts'
-import { textsFor } from './text/index.ts'
+import { LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
 import { placesFor } from './without-store/files.ts'
 import { openWithoutStore, type WithoutStore } from './without-store/index.ts'
@@ -79,7 +79,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     engine: way.engine,
     dues: store.dues,
     outbox: store.outbox,
-    courier: keptPrivate(way.courier, client),
+    courier: way.courier,
     now,
     onSent: way.onSent,
     onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),
@@ -95,7 +95,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
       client,
       token: parts.token,
       bot,
-      outbox: (id) => store.store.transaction((tx) => tx.outbox(id)),
+      outbox: async (id) => way.lately(id) ?? (await store.store.transaction((tx) => tx.outbox(id))),
       aliases: (actor) => aliases(store, actor),
       knownDms: () => store.directs(),
       draw,
@@ -127,7 +127,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
 function shortWay(
   { databaseUrl, spoolFolder = null, now, log, onSent = () => {} }: ServiceParts,
   store: OpenStore,
-  { rest }: Client,
+  client: Client,
   engineOn: (store: Store) => Engine,
 ): Promise<WithoutStore> {
   const address = readAddress(databaseUrl)
@@ -136,8 +136,9 @@ function shortWay(
   const directOf = (user: string) => known.find(user)?.direct ?? null
   return openWithoutStore({
     ...{ spool: places.spool, known, store: store.store, engineOn, textsFor, onSent, now, log },
-    courier: createCourier({ rest, directOf, draw, drawFile, log }),
+    courier: keptPrivate(createCourier({ rest: client.rest, directOf, draw, drawFile, log }), client),
     idOf: outboxId,
+    languages: LANGUAGE_CODES,
     readKnown: () => store.knownPeople(now()),
     probe: () => store.settings.set('last-probe', now().toISOString()),
   })

@@ -93,6 +93,8 @@ export interface Told extends FromChat {
   readonly signs: readonly SignId[]
   /** As the client wrote them; empty where something was pressed or ticked. */
   readonly words: string
+  /** False: there is one of the signs, and which was not said. */
+  readonly named: boolean
   /** Null: the day of the latest prompt. */
   readonly day: Day | null
 }

@@ -16,7 +16,8 @@ export async function onTold(parts: EngineParts, tx: Tx, event: Told, now: Date)
   const written = event.at < now ? event.at : now
   // the cause is the event's own, so that messages already sent are known by their keys
   const draft = draftOf(parts, file, now, event.cause, written)
-  const words = event.words || draft.forCoach.client.ticked
+  const { client } = draft.forCoach
+  const words = event.words || (event.named ? client.ticked : client.notNamed)
   raiseSigns(draft, event.signs, event.day ?? promptDayAt(draft), words)
   await commit(tx, draft)
   return { answer: null }

@@ -1,4 +1,4 @@
-import { chmodSync, closeSync, existsSync, mkdirSync, openSync } from 'node:fs'
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3'
@@ -78,11 +78,12 @@ export function openSqlite(path: string): Database {
   }
   const client = new PrismaClient({ adapter: factory, errorFormat: ERRORS })
   const queue = createQueue()
+  const stays = whileThere(path)
 
   return {
     kind: 'sqlite',
-    use: (work) => queue.run(() => patiently(() => work(client))),
-    transaction: (work) => queue.run(() => patiently(() => oneTransaction(client, work))),
+    use: (work) => queue.run(() => patiently(() => stays(() => work(client)))),
+    transaction: (work) => queue.run(() => patiently(() => stays(() => oneTransaction(client, work)))),
     async scrub() {
       await queue.run(() => client.$queryRaw`PRAGMA wal_checkpoint(TRUNCATE)`)
     },
@@ -94,6 +95,21 @@ export function openSqlite(path: string): Database {
       void queue.close()
       void connected?.dispose()
     },
+  }
+}
+
+/**
+ * Refuses work once the file has been moved away or another stands in its place: the connection would go on writing
+ * into a file that nobody can find any more.
+ */
+function whileThere(path: string): <T>(work: () => Promise<T>) => Promise<T> {
+  const opened = statSync(path)
+  return async (work) => {
+    const now = statSync(path, { throwIfNoEntry: false })
+    if (now?.ino === opened.ino && now.dev === opened.dev) return work()
+    throw new StoreProblem(
+      `The database ${path} is not there any more: put it back, or put a backup in its place and start again.`,
+    )
   }
 }
 

@@ -48,7 +48,7 @@ export function answersTo(
   const text = alertText(client.ref, practice, texts, {
     signs: mayTell ? heard.signs : [],
     care: heard.care,
-    words: mayTell ? heard.words || texts.client.ticked : '',
+    words: mayTell ? heard.words || (heard.named ? texts.client.ticked : texts.client.notNamed) : '',
     told,
     now: at,
   })

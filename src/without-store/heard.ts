@@ -11,6 +11,8 @@ export interface Heard {
   readonly care: Care
   /** As the client wrote them; empty where something was pressed or ticked. */
   readonly words: string
+  /** False: there is one of the signs, and which was not said. */
+  readonly named: boolean
   /** The day that the pressed message or form stands for; null where it names none. */
   readonly day: Day | null
 }
@@ -19,23 +21,34 @@ export interface Heard {
  * What must be answered at once: a sign of level emergency or same-day, sure or not, since there is no record that
  * could tell more. Null where there is none.
  */
-export function heardIn(event: ChatEvent, language: string): Heard | null {
-  const signs = signsOf(event, language)
+export function heardIn(event: ChatEvent, language: string, others: readonly string[] = []): Heard | null {
+  const signs = signsOf(event, language, others)
   const care = careFor(signs)
   if (!stopsDrills(care)) return null
-  const words = event.kind === 'words' ? event.text : ''
+  const day = 'act' in event ? String(event.act.day) : ''
   return {
-    signs,
-    care,
-    words,
-    day: 'act' in event && isDay(String(event.act.day)) ? String(event.act.day) : null,
+    ...{ signs, care },
+    words: event.kind === 'words' ? event.text : '',
+    // only where none is named it counts as all of those that are asked for every day
+    named: signs !== ROUTINE_SIGNS,
+    day: isDay(day) ? day : null,
   }
 }
 
-function signsOf(event: ChatEvent, language: string): readonly SignId[] {
-  if (event.kind === 'words') return screen(event.text, language).signs
+function signsOf(event: ChatEvent, language: string, others: readonly string[]): readonly SignId[] {
+  if (event.kind === 'words') return spoken(event.text, language, others)
   if (event.kind === 'form') return ticked(event)
   return event.kind === 'choice' ? chosen(event) : []
+}
+
+/** In the client's language; somebody frightened may write in another one, where only what is plain counts. */
+function spoken(text: string, language: string, others: readonly string[]): readonly SignId[] {
+  const own = screen(text, language).signs
+  if (own.length > 0) return own
+  return [...new Set(others)].flatMap((code) => {
+    const { signs, unsure } = screen(text, code)
+    return signs.filter((sign) => !unsure.includes(sign))
+  })
 }
 
 /** Of every form the field that asks for signs; what is known and old is asked for in another one. */

@@ -19,6 +19,7 @@ export interface WithoutStoreParts {
   readonly engineOn: (store: Store) => Engine
   readonly courier: Courier
   readonly textsFor: (language: string) => Texts
+  readonly languages: readonly string[]
   readonly idOf: IdOf
   readonly readKnown: () => Promise<readonly KnownClient[]>
   /** Writes something, and rejects where the store is away, full or may not be written. */
@@ -32,6 +33,8 @@ export interface WithoutStoreParts {
 export interface WithoutStore {
   readonly engine: Engine
   readonly courier: Courier
+  /** A message sent lately that has choices: a press must be understood without the store. */
+  lately(outbox: string): OutboxRow | null
   /** Called by delivery with what is marked as sent; what went the short way has been told of before. */
   readonly onSent: (row: OutboxRow, sent: Sent) => void
   /** A tick, with what was put aside handed over before it and forgotten after it. */
@@ -56,7 +59,16 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
     }
   })
   const urgent = createUrgentFirst({
-    ...{ known, spool, sender, log, textsFor: parts.textsFor, idOf: parts.idOf, probe: parts.probe },
+    ...{
+      known,
+      spool,
+      sender,
+      log,
+      textsFor: parts.textsFor,
+      languages: parts.languages,
+      idOf: parts.idOf,
+      probe: parts.probe,
+    },
     engine: parts.engineOn(watched(parts.store, () => void refresh())),
   })
   await refresh()
@@ -64,6 +76,7 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
   return {
     engine: urgent.engine,
     courier: sender.courier,
+    lately: sender.lately,
     onSent: (row, sent) => {
       if (!sender.wasSent(row.id)) onSent(row, sent)
     },

@@ -6,10 +6,14 @@ import type { Sent, Spool } from './spool.ts'
 // Short enough that a hiccup of the network is hardly noticed; then twice as long each time, half a minute at most.
 const FIRST_MS = 5_000
 const LONGEST_MS = 30_000
+// Some days of a practice of hundreds; a message has a few kilobytes.
+const REMEMBERED = 2_000
 
 export interface Sender {
   /** The courier for everybody: what went the short way already is not sent again, only told where it is. */
   readonly courier: Courier
+  /** A message with choices among those sent last. */
+  lately(outbox: string): OutboxRow | null
   /** True where a message went the short way. */
   wasSent(outbox: string): boolean
   /**
@@ -31,6 +35,7 @@ export interface SenderParts {
 export function createSender({ courier, spool, onSent, log }: SenderParts): Sender {
   const under = new Map<string, Promise<Sent>>()
   const here = new Map<string, Sent>()
+  const shown = new Map<string, OutboxRow>()
   const waits = new Set<NodeJS.Timeout>()
   let stopped = false
 
@@ -40,8 +45,15 @@ export function createSender({ courier, spool, onSent, log }: SenderParts): Send
     const begun = under.get(row.id)
     if (begun) return begun
     const work = courier.deliver(row).finally(() => under.delete(row.id))
+    if (row.body.buttons.length > 0 || row.body.pick) remember(row)
     under.set(row.id, work)
     return work
+  }
+
+  const remember = (row: OutboxRow): void => {
+    shown.set(row.id, row)
+    const [oldest] = shown.keys()
+    if (shown.size > REMEMBERED && oldest !== undefined) shown.delete(oldest)
   }
 
   /** Past the store: where it ends up is kept, so that the store can be told later. */
@@ -69,17 +81,18 @@ export function createSender({ courier, spool, onSent, log }: SenderParts): Send
   }
 
   const tries = async (row: OutboxRow, instead: OutboxRow | null, over: () => boolean, wait: number) => {
-    if (over() || (await attempt(row, instead)) || stopped) return
+    if ((await attempt(row, instead)) || stopped || over()) return
     log.error({ kind: row.kind, againInMs: wait }, 'a message that must arrive did not; it is tried again')
     const timer = setTimeout(() => {
       waits.delete(timer)
-      void tries(row, instead, over, Math.min(wait * 2, LONGEST_MS))
+      if (!over()) void tries(row, instead, over, Math.min(wait * 2, LONGEST_MS))
     }, wait)
     waits.add(timer)
   }
 
   return {
     courier: { deliver },
+    lately: (outbox) => shown.get(outbox) ?? null,
     wasSent: (outbox) => here.has(outbox) || spool.sentTo(outbox) !== null,
     send: (row, instead, over) => tries(row, instead, over, FIRST_MS),
     stop() {

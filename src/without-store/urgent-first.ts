@@ -27,6 +27,8 @@ export interface UrgentFirstParts {
   readonly spool: Spool
   readonly sender: Sender
   readonly textsFor: (language: string) => Texts
+  /** Every language that the screen reads. */
+  readonly languages: readonly string[]
   readonly idOf: IdOf
   /** Rejects where the store does not answer. */
   readonly probe: () => Promise<unknown>
@@ -69,7 +71,8 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
   const handle = async (event: Event, now: Date): Promise<Handled> => {
     if (event.kind === 'due' || event.kind === 'undelivered' || event.kind === 'told')
       return engine.handle(event, now)
-    const heard = heardIn(event, known.find(event.actor.user)?.client.language ?? 'en')
+    const language = known.find(event.actor.user)?.client.language ?? 'en'
+    const heard = heardIn(event, language, parts.languages)
     const work = inOrder(event, now)
     try {
       const handled = await within(work, heard ? URGENT_PATIENCE_MS : PATIENCE_MS)
@@ -156,13 +159,13 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
 /** Kept for later: what comes in private. A command, or a coach's press, is typed or pressed again. */
 const isKept = (event: ChatEvent): boolean => event.kind !== 'command' && event.actor.guild === null
 
-const toldOf = ({ event, at }: Entry, { signs, words, day }: Heard): Told => ({
+const toldOf = ({ event, at }: Entry, { signs, words, named, day }: Heard): Told => ({
   kind: 'told',
   id: `${event.id}:told`,
   actor: event.actor,
   cause: event.id,
   at: event.kind === 'words' ? event.at : at,
-  ...{ signs, words, day },
+  ...{ signs, words, named, day },
 })
 
 /** What the work gives, or AWAY where it takes longer; the work goes on. */

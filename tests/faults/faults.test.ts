@@ -32,6 +32,6 @@ describe('faults, through the real chat client and database', () => {
       expect(checks.failed).toEqual([])
       row.survived = faults
     },
-    180_000,
+    300_000,
   )
 })
