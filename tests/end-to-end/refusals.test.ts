@@ -232,6 +232,29 @@ describe('a place that is lost', () => {
     expect(await slash(town.coach, room.id, 'roster')).toMatch(/heron[\s\S]*dipper|dipper[\s\S]*heron/)
   }, 30_000)
 
+  it('a right taken away and the coach role deleted: each is said in the channel that still serves', async () => {
+    const { platform, guild, coachRole, posted, alertChannel } = town
+    const spare = platform.build.addChannel(guild.id, 'spare', { everyoneCanView: false })
+    await expect
+      .poll(() => slash(town.keeper, spare.id, 'set-up', { 'alert-channel': spare.id }), { timeout: 10_000 })
+      .toContain(setUp.done)
+    expect(spare.id).not.toBe(alertChannel.id)
+    let since = posted.length
+    const dumb = spare.overwrites.map((one) =>
+      one.id === platform.appId ? { ...one, deny: Permission.sendMessages } : one,
+    )
+    platform.build.setOverwrites(spare.id, dumb)
+    const lost = await town.next((event) => event.change === 'created' && !event.ephemeral, since)
+    expect(lost.content).toContain(setUp.channelLacks('alert-channel', [chat.permissions.SendMessages]))
+    expect(lost.channelId).not.toBe(spare.id)
+    since = posted.length
+    platform.build.removeRole(guild.id, coachRole)
+    const gone = await town.next((event) => event.change === 'created' && !event.ephemeral, since)
+    expect(gone.content).toContain(setUp.roleGone)
+    expect(await slash(town.coach, 'dm', 'today')).toBe(client.stranger)
+    expect(await slash(quay.coach, quay.channel.id, 'roster')).toBe(texts.commands.noClients)
+  }, 30_000)
+
   it('left words for the operator in the log, and nothing of anybody’s health', async () => {
     const { out, err } = await service.stop()
     expect(err).toBe('')

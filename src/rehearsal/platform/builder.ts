@@ -49,6 +49,14 @@ export class Builder {
     return role
   }
 
+  /** Takes a role away, from its members as well. */
+  removeRole(guildId: string, roleId: string): void {
+    const guild = this.guild(guildId)
+    guild.roles.delete(roleId)
+    for (const member of guild.members.values()) member.roleIds = member.roleIds.filter((id) => id !== roleId)
+    this.publish(event('GUILD_ROLE_DELETE', Intent.guilds, { guild_id: guildId, role_id: roleId }))
+  }
+
   /** A new text channel. */
   addChannel(guildId: string, name: string, options: ChannelOptions = {}): Channel {
     const overwrites = [...this.viewOverwrites(guildId, options), ...(options.overwrites ?? [])]
