@@ -62,7 +62,7 @@ export const pictureWords: Texts['digest']['picture'] = {
   date: shortDate,
   range: (first, on) => `${shortDate(first)} a ${shortDate(on)} ${on.slice(0, 4)}`,
   direction: (direction) => `Alcance: ${DIRECTION[direction]}`,
-  reachNames: { ...REACH, none: 'ninguno' },
+  reachNames: { ...REACH, none: 'ninguno', calf: 'pantorr.' },
   reachTitle: 'Cuán lejos de la columna',
   baseline: (value) => `a trazos: ${value} al inicio`,
   painTitle: 'Peor dolor del día',
@@ -71,7 +71,7 @@ export const pictureWords: Texts['digest']['picture'] = {
   dayOff: 'cruz: día libre',
   repliesTitle: (answered, days) => `Respuestas ${answered}/${days}`,
   noReply: 'rayado: sin respuesta',
-  filledLater: 'anillo: anotado después',
+  filledLater: 'anillo: más tarde',
   mark: markWords,
   marksLeftOut: leftOut,
 }

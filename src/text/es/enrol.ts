@@ -74,5 +74,5 @@ export const screening: Texts['screening'] = {
     'recent-fall': 'Una caída o un choque hace poco',
     anticoagulants: 'Anticoagulantes',
   },
-  eases: { flexion: 'Doblarme adelante', extension: 'Arquearme atrás', neither: 'Ninguno' },
+  eases: { flexion: 'Doblarse adelante', extension: 'Arquearse atrás', neither: 'Ninguno' },
 }
