@@ -89,6 +89,7 @@ export const es: LexiconSource = {
       'often',
       'no-feel',
       'no-pee',
+      'no-poo',
       'bowel-strong',
       'constipated',
       'sex-fail',

@@ -23,8 +23,12 @@ export const helpers: LexiconSource['words'] = {
     pie/nada/), tengo fuerza, la misma fuerza, fuerza normal`,
   'no-pee': `
     (no/aun no/todavia no/sin) (he/) (orinado/orinar/orino/orine/meado/meo/mee/mear/hago pis/hice pis/hecho
-    pis/hacer pis/hago pipi/hice pipi/hecho pipi/hacer pipi)`,
+    pis/hacer pis/hago pipi/hice pipi/hecho pipi/hacer pipi/hacer pichi/hago pichi/hice pichi/hacer del uno/hacer chis)`,
+  'no-poo': `
+    (no/aun no/todavia no/sin) (he/voy/) (cagado/cagar/cago/cague/evacuar/evacuado/evacuo/defecar/defecado/ir de vientre/de vientre/de cuerpo/ir de
+    cuerpo/hacer caca/hago caca/hecho caca/hacer popo/hago popo/hecho popo/hacer del dos/obrar/ir al bano de lo
+    grande)`,
   'not-wet': `
     no me (hago/hice/he hecho/hago mas) (pis/pipi/caca/popo) (encima/), no me (meo/orino/cago) encima`,
-  hours: `desde, horas, todo el dia, toda la noche, dias, anoche, ayer, en todo el dia, desde ayer`,
+  hours: `desde, horas, todo el dia, toda la noche, dias, semana, semanas, hs, hrs, hora, anoche, ayer, en todo el dia, desde ayer`,
 }

@@ -216,5 +216,6 @@ export const patterns: LexiconSource['patterns'] = [
   ['new-numbness', 'no-numb', { isDenial: true }],
   ['bladder-change', 'not-wet', { isDenial: true }],
   ['bladder-change', 'no-pee', { unsure: true, sure: 'hours' }],
+  ['bowel-change', 'no-poo', { unsure: true, needs: 'hours' }],
   ['leg-weakness', 'no-weak', { isDenial: true }],
 ]
