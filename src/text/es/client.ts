@@ -109,7 +109,7 @@ export const client: Texts['client'] = {
   notedSessions: (n) => `Anotado: ${n} ${n === 1 ? 'sesión' : 'sesiones'}.`,
   notedReach: (reach) => `Anotado: ${reach}.`,
   notedPain: (n) => `Anotado: dolor ${n}.`,
-  notedSide: (side) => `Anotado: ${side}.`,
+  notedSide: (side) => `Anotado: ${/pierna/.test(side) ? side : `la pierna ${side}`}.`,
   notKnown: 'No entendí esa respuesta. Escríbela con palabras, por favor.',
   comfortYes: 'Me alegra. Tu coach decide el siguiente paso.',
   comfortNo: 'Gracias. Entonces seguimos en este paso.',
