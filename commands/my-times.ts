@@ -1,8 +1,9 @@
-import { WEEKDAYS } from '../src/domain/day.ts'
 import { isClockTime, isZone } from '../src/domain/local-time.ts'
 import { regionOf } from '../src/domain/region.ts'
+import { saysNone } from '../src/domain/reply/says-none.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
+import { readDaysOff } from '../src/engine/days-off.ts'
 import { backInWords } from '../src/engine/quiet.ts'
 import type { ClientRow } from '../src/engine/rows.ts'
 import { reschedulePrompt } from '../src/engine/schedule-prompt.ts'
@@ -47,23 +48,23 @@ export const myTimes: ClientCommand = {
   },
 }
 
-/** The times as wished, or the sentence that says what cannot be. */
-export function readTimes(options: Options, before: Times, { commands }: Texts): Times | string {
+/** The times as wished, or the sentence that says what cannot be. "none" ends a reminder or the days off. */
+export function readTimes(options: Options, before: Times, { commands, language }: Texts): Times | string {
   const word = (name: string): string | null =>
     options[name] === undefined ? null : String(options[name]).trim()
-  const prompt = word('prompt') ?? before.prompt
-  const reminder = word('reminder') ?? before.reminder
+  const prompt = clockOf(word('prompt')) ?? before.prompt
+  const wished = word('reminder')
+  const reminder = wished !== null && saysNone(wished, language) ? null : (clockOf(wished) ?? before.reminder)
   const zone = word('zone') ?? before.zone
   const region = word('region')?.toUpperCase() ?? before.region
-  const off =
-    word('off')
-      ?.split(/[\s,]+/)
-      .filter(Boolean) ?? before.off
+  const daysOff = word('off')
+  const off = daysOff === null ? [...before.off] : readDaysOff(daysOff, language)
   if (!isClockTime(prompt)) return commands.badTime(prompt)
   if (reminder !== null && !isClockTime(reminder)) return commands.badTime(reminder)
   if (!isZone(zone)) return commands.badZone(zone)
   if (region !== null && !regionOf(region)) return commands.badRegion(region)
-  if (!off.every((day) => (WEEKDAYS as readonly string[]).includes(day)))
-    return commands.badOff(off.join(' '))
-  return { prompt, reminder, zone, region, off }
+  return off === null ? commands.badOff(daysOff ?? '') : { prompt, reminder, zone, region, off }
 }
+
+/** "7:30" is 07:30. */
+const clockOf = (word: string | null): string | null => word && (/^\d:/.test(word) ? `0${word}` : word)

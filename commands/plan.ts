@@ -1,7 +1,8 @@
-import { isDay, WEEKDAYS, type Weekday } from '../src/domain/day.ts'
+import { isDay } from '../src/domain/day.ts'
 import { inOrder } from '../src/domain/ladder/ladders.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
+import { readDaysOff } from '../src/engine/days-off.ts'
 import { planAnswer } from '../src/engine/plan-acts.ts'
 
 /** The coach picks ladders and a rung on each, sessions a day, loads and days off; what stands against it is said first. */
@@ -25,8 +26,8 @@ export const plan: CoachCommand = {
     if (!rungs) return plain(commands.badLadders(text), ref)
     const loads = readLoads(String(options.loads ?? ''), rungs)
     if (!loads) return plain(plan.badLoads(String(options.loads)), ref)
-    const off = options.off === undefined ? null : readOff(String(options.off))
-    if (off === 'wrong') return plain(commands.badOff(String(options.off)), ref)
+    const off = options.off === undefined ? null : readDaysOff(String(options.off), draft.forCoach.language)
+    if (options.off !== undefined && off === null) return plain(commands.badOff(String(options.off)), ref)
     const from = options.from === undefined ? null : String(options.from)
     if (from !== null && !isDay(from)) return plain(commands.badDay(from), ref)
     const wish = { sessions: Number(options.sessions), rungs: inOrder(rungs), loads, from, off }
@@ -62,14 +63,4 @@ function readLoads(text: string, rungs: Readonly<Record<string, number>>): Recor
     loads[`${id}:${rung ?? rungs[id] ?? ''}`] = load.slice(0, 60)
   }
   return loads
-}
-
-/** "Sat Sun" as days off, "none" as none of them. */
-function readOff(text: string): Weekday[] | 'wrong' {
-  const words = text.split(/[\s,;]+/).filter(Boolean)
-  if (words.length === 1 && /^none$/i.test(words[0]!)) return []
-  const days = words.map((word) =>
-    WEEKDAYS.find((day) => day.toLowerCase() === word.slice(0, 3).toLowerCase()),
-  )
-  return days.length > 0 && days.every((day) => day !== undefined) ? (days as Weekday[]) : 'wrong'
 }

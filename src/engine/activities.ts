@@ -30,7 +30,6 @@ export function activityPaths({ screening, activities }: ClientFile): ActivityPa
 export const namesOf = (file: ClientFile): string[] => activityPaths(file).map(({ name }) => name)
 
 interface Round {
-  readonly first: Day
   readonly last: Day
   readonly times: number
 }
@@ -39,9 +38,9 @@ interface Round {
 function roundOf({ dues }: ClientFile): Round | null {
   const row = dues.find((due) => due.kind === 'activities' && due.data.calm === undefined)
   if (!row) return null
-  const { first, last, times } = row.data as Partial<Round>
-  // a row of an earlier version holds no days: it has been asked, and is not asked again before it goes
-  return { first: first ?? '', last: last ?? '', times: first ? (times ?? 1) : TIMES }
+  const { last, times } = row.data as Partial<Round>
+  // a row of an earlier version holds no day: it has been asked, and is not asked again before it goes
+  return last && times ? { last, times } : { last: '', times: TIMES }
 }
 
 /** True where the question has gone out in this round and may still be answered. */
@@ -85,9 +84,8 @@ export function activitiesQuestion(draft: Draft, day: Day, late = false): Questi
   if (daysBetween(last, day) < EVERY_DAYS + (late ? LATE_DAYS : 0) || isTactless(draft)) return null
   const round = roundOf(file)
   if (round && (round.times >= TIMES || daysBetween(round.last, draft.today) < AGAIN_DAYS)) return null
-  const first = round?.first ?? draft.today
-  const next = instantOf(addDays(first, EVERY_DAYS), '00:00', draft.client.zone)
-  draft.due('activities', next, { first, last: draft.today, times: (round?.times ?? 0) + 1 })
+  const next = instantOf(addDays(draft.today, EVERY_DAYS), '00:00', draft.client.zone)
+  draft.due('activities', next, { last: draft.today, times: (round?.times ?? 0) + 1 })
   const act = { do: 'activities', day }
   return {
     ask: 'activities',

@@ -4,6 +4,7 @@ import { leave } from './leave.ts'
 import { asksForRecord, ownRecord } from './own-record.ts'
 import { askCoach } from './questions.ts'
 import { pauseInWords, resumeInWords } from './quiet.ts'
+import { isLocked } from './status.ts'
 import { workToday } from './work.ts'
 
 /** A message that is no check-in: what else was meant. */
@@ -29,8 +30,16 @@ export function onIntent(draft: Draft, reading: Reading, text: string): void {
       return notice(draft, client.howToCorrect)
     default:
       if (asksForRecord(draft, text)) return void draft.toClient({ kind: 'report', ...ownRecord(draft) })
-      return notice(draft, client.notUnderstood)
+      return isLocked(draft.file) ? heardWhileLocked(draft, text) : notice(draft, client.notUnderstood)
   }
+}
+
+/** Words that are no check-in while care is sought ("home from the ward") are for the coach, not for a parser. */
+function heardWhileLocked(draft: Draft, text: string): void {
+  const { ref } = draft.client
+  const quoted = draft.file.practice.quote ? text : null
+  draft.toCoach({ kind: 'notice', text: draft.forCoach.courseForCoach.saysLocked(ref, quoted) })
+  notice(draft, draft.texts.client.heardLocked)
 }
 
 const notice = (draft: Draft, text: string): void => void draft.toClient({ kind: 'notice', text })

@@ -1,4 +1,5 @@
 import { addDays, type Day, daysBetween } from '../domain/day.ts'
+import { dayAt } from '../domain/local-time.ts'
 import { QUIET_STEPS } from '../domain/rules/quiet.ts'
 import type { Draft } from './draft.ts'
 import { lastAnswered, silentSince } from './history.ts'
@@ -78,13 +79,19 @@ export function backInWords(draft: Draft): string {
   return openHold(draft.file, 'park') ? backAgain.parked : client.resumed(draft.client.prompt)
 }
 
+const dayOf = ({ client }: Draft, at: Date): Day => dayAt(at, client.zone)
+
 /** Back after a long gap: every ladder a rung lower, both told, the coach with a button to undo. */
 export function returnLower(draft: Draft, lastBefore: Day | null, day: Day): void {
   const { start } = draft.client
   const since = lastBefore ?? (start && addDays(start, -1))
   const gap = since ? daysBetween(since, day) - 1 : 0
   if (!since || gap < QUIET_STEPS.lower) return
-  const already = draft.file.rungs.some((row) => row.why === 'return' && row.day > since)
+  // a clearance in that time has lowered them, and what was no check-in then was no silence
+  const cleared = draft.file.holds.some(
+    ({ kind, endedAt }) => kind === 'lock' && endedAt && dayOf(draft, endedAt) > since,
+  )
+  const already = cleared || draft.file.rungs.some((row) => row.why === 'return' && row.day > since)
   if (already || Object.keys(rungsOn(draft.file, day)).length === 0) return
   const moved = lowerAll(draft, day, 'return', 'rules')
   if (moved.length > 0) tellChange(draft, { text: draft.texts.client.lowerAgain, drills: [] })

@@ -40,13 +40,14 @@ export function endRests(draft: Draft, day: Day): void {
       restOver(history, hold.day, day),
   )
   for (const hold of over) draft.put('hold', { ...hold, endedAt: draft.now, endedBy: 'rules' })
-  if (over.length > 0)
+  // by ladder number, as they stand in the plan; one that has been taken out of it meanwhile does not come back
+  const back = Object.entries(rungsOn(draft.file, draft.today)).filter(([ladder]) =>
+    over.some((hold) => hold.ladder === ladder),
+  )
+  if (back.length > 0)
     tellChange(draft, {
-      text: draft.texts.client.restOver(over.map((hold) => hold.ladder!)),
-      drills: over.flatMap(({ ladder }) => {
-        const rung = rungsOn(draft.file, draft.today)[ladder!]
-        return rung ? [`${ladder}:${rung}`] : []
-      }),
+      text: draft.texts.client.restOver(back.map(([ladder]) => ladder)),
+      drills: back.map(([ladder, rung]) => `${ladder}:${rung}`),
     })
 }
 

@@ -122,7 +122,7 @@ export const client = {
   notedSessions: (n: number): string => `Noted: ${n} ${n === 1 ? 'session' : 'sessions'}.`,
   notedReach: (reach: string): string => `Noted: ${reach}.`,
   notedPain: (n: number): string => `Noted: pain ${n}.`,
-  notedSide: (side: string): string => `Noted: ${side}.`,
+  notedSide: (side: string): string => `Noted: ${/legs/.test(side) ? side : `the ${side} leg`}.`,
   notKnown: 'I did not know that answer. Please write it in words.',
   comfortYes: 'Good to hear. Your coach decides about the next step.',
   comfortNo: 'Thank you. Then we stay with this step.',

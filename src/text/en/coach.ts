@@ -29,8 +29,9 @@ export const SOURCES_MOST = 140
 
 /** Sources in one line: what speaks of the client comes first. */
 export function oneLine(sources: readonly string[]): string {
-  const line = sources.join('; ')
-  return line.length > SOURCES_MOST ? `${line.slice(0, SOURCES_MOST - 1)}…` : line
+  const parts = sources.flatMap((source) => source.split('; '))
+  const fits = parts.filter((_, n) => parts.slice(0, n + 1).join('; ').length <= SOURCES_MOST)
+  return fits.length < parts.length ? `${fits.join('; ')} …` : fits.join('; ')
 }
 
 interface AlertWords {

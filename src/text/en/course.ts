@@ -58,7 +58,7 @@ export const course = {
   discharged: (summary: string): string =>
     `This is the end of our way together. Well done!\n${summary}\nIf it comes back: go back to the calm breathing, ease off, and ask your coach. If you go numb between the legs, or have bladder or bowel trouble, weakness or trouble in both legs, get help at once.`,
   dischargedLocked: (summary: string): string =>
-    `This is the end of our way together. Well done!\n${summary}\nWhat I wrote about getting care still holds: please do not wait with it. If anything gets worse, call your local emergency number.`,
+    `This is the end of our way together.\n${summary}\nWhat I wrote about getting care still holds: please do not wait with it. If anything gets worse, call your local emergency number.`,
   askRemind: 'Shall I ask once, four weeks from now, how it is?',
   remindYes: 'Yes, ask me',
   remindNo: 'No, thank you',
@@ -110,6 +110,8 @@ export const courseForCoach = {
     `**${harmless(ref)}** has not begun, so there is nothing to look back on. To end the invitation and what was answered so far, use /erase-client. Nothing was changed.`,
   notUnderWay: (ref: string): string =>
     `**${harmless(ref)}** is not under way, so there are no prompts to stop. Nothing was changed.`,
+  saysLocked: (ref: string, words: string | null): string =>
+    `**${harmless(ref)}**, whose plan is locked, ${words === null ? 'has written (words kept in the record)' : `writes: “${harmless(words, 800)}”`}.`,
   remind: (ref: string): string => `**${harmless(ref)}** would like one word in four weeks; I ask then.`,
   comeBack: (ref: string, words: string | null): string =>
     `**${harmless(ref)}**, four weeks after the end: ${words === null ? 'has answered (words kept in the record)' : `“${harmless(words, 800)}”`}. To start again, invite them with /enrol.`,

@@ -74,6 +74,8 @@ export const urgent = {
     'Your coach and I have looked at your steps. What changes stands in your next prompt. Until then, rest from them.',
   stillLocked:
     'I have written it down. Your drills stay stopped until a medical person has seen you and your coach has noted it. Please get care if you have not yet.',
+  heardLocked:
+    'I have passed your words on to your coach. Your drills stay stopped until a medical person has seen you and your coach has noted it. If anything gets worse, call your local emergency number.',
   onTheWay: 'Are you on your way to get care? Please do not wait for anybody here.',
   onTheWayYes: 'Yes, or there already',
   onTheWayNo: 'Not yet',

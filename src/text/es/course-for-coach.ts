@@ -39,6 +39,8 @@ export const courseForCoach: Texts['courseForCoach'] = {
     `**${harmless(ref)}** no ha empezado, así que no hay nada que resumir. Para terminar la invitación y lo respondido hasta ahora, usa /erase-client. No se ha cambiado nada.`,
   notUnderWay: (ref) =>
     `**${harmless(ref)}** no está en curso, así que no hay mensajes que parar. No se ha cambiado nada.`,
+  saysLocked: (ref, words) =>
+    `**${harmless(ref)}**, con el plan cerrado, ${words === null ? 'ha escrito (palabras en el registro)' : `escribe: “${harmless(words, 800)}”`}.`,
   remind: (ref) => `**${harmless(ref)}** quiere un mensaje dentro de cuatro semanas; pregunto entonces.`,
   comeBack: (ref, words) =>
     `**${harmless(ref)}**, cuatro semanas después del final: ${words === null ? 'ha respondido (palabras en el registro)' : `“${harmless(words, 800)}”`}. Para empezar otra vez, invita con /enrol.`,

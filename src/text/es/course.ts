@@ -59,7 +59,7 @@ export const course: Texts['course'] = {
   discharged: (summary) =>
     `Aquí termina nuestro camino juntos. ¡Buen trabajo!\n${summary}\nSi vuelve: vuelve a la respiración en calma, afloja y pregunta a tu coach. Si notas adormecido entre las piernas, o problemas al orinar o al hacer caca, debilidad o algo en las dos piernas, busca ayuda al momento.`,
   dischargedLocked: (summary) =>
-    `Aquí termina nuestro camino juntos. ¡Buen trabajo!\n${summary}\nLo que escribí sobre buscar atención sigue en pie: no esperes, por favor. Si algo empeora, llama al número de emergencias local.`,
+    `Aquí termina nuestro camino juntos.\n${summary}\nLo que escribí sobre buscar atención sigue en pie: no esperes, por favor. Si algo empeora, llama al número de emergencias local.`,
   askRemind: '¿Te pregunto una vez, dentro de cuatro semanas, cómo va?',
   remindYes: 'Sí, pregúntame',
   remindNo: 'No, gracias',

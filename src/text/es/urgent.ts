@@ -68,6 +68,8 @@ export const urgent = {
     'Tu coach y yo hemos mirado tus pasos. Lo que cambia está en tu próximo mensaje. Hasta entonces, descansa de ellos.',
   stillLocked:
     'Lo he anotado. Tus ejercicios siguen parados hasta que te vea alguien médico y tu coach lo anote. Busca atención si aún no lo has hecho, por favor.',
+  heardLocked:
+    'He pasado tus palabras a tu coach. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Si algo empeora, llama al número de emergencias local.',
   onTheWay: '¿Vas de camino a que te atiendan? Por favor, no esperes a nadie de aquí.',
   onTheWayYes: 'Sí, o ya estoy allí',
   onTheWayNo: 'Aún no',
