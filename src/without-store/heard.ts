@@ -2,6 +2,7 @@ import { type Care, stopsDrills } from '../domain/care.ts'
 import { type Day, isDay } from '../domain/day.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
 import { careFor, screen } from '../domain/signs/screen.ts'
+import type { Screening } from '../domain/signs/screening.ts'
 import { ROUTINE_SIGNS } from '../engine/asking.ts'
 import type { ChatEvent, Choice, FormFilled } from '../engine/event.ts'
 
@@ -11,6 +12,8 @@ export interface Heard {
   readonly care: Care
   /** As the client wrote them; empty where something was pressed or ticked. */
   readonly words: string
+  /** One of the urgent ones was said outright: pressed, ticked, or in words that leave no doubt. */
+  readonly plain: boolean
   /** False: there is one of the signs, and which was not said. */
   readonly named: boolean
   /** The day that the pressed message or form stands for; null where it names none. */
@@ -22,33 +25,38 @@ export interface Heard {
  * could tell more. Null where there is none.
  */
 export function heardIn(event: ChatEvent, language: string, others: readonly string[] = []): Heard | null {
-  const signs = signsOf(event, language, others)
+  const { signs, unsure } = signsOf(event, language, others)
   const care = careFor(signs)
   if (!stopsDrills(care)) return null
   const day = 'act' in event ? String(event.act.day) : ''
   return {
     ...{ signs, care },
     words: event.kind === 'words' ? event.text : '',
+    plain: stopsDrills(careFor(signs.filter((sign) => !unsure.includes(sign)))),
     // only where none is named it counts as all of those that are asked for every day
     named: signs !== ROUTINE_SIGNS,
     day: isDay(day) ? day : null,
   }
 }
 
-function signsOf(event: ChatEvent, language: string, others: readonly string[]): readonly SignId[] {
+type Signs = Pick<Screening, 'signs' | 'unsure'>
+
+function signsOf(event: ChatEvent, language: string, others: readonly string[]): Signs {
   if (event.kind === 'words') return spoken(event.text, language, others)
-  if (event.kind === 'form') return ticked(event)
-  return event.kind === 'choice' ? chosen(event) : []
+  if (event.kind === 'form') return { signs: ticked(event), unsure: [] }
+  return { signs: event.kind === 'choice' ? chosen(event) : [], unsure: [] }
 }
 
 /** In the client's language; somebody frightened may write in another one, where only what is plain counts. */
-function spoken(text: string, language: string, others: readonly string[]): readonly SignId[] {
-  const own = screen(text, language).signs
-  if (own.length > 0) return own
-  return [...new Set(others)].flatMap((code) => {
-    const { signs, unsure } = screen(text, code)
-    return signs.filter((sign) => !unsure.includes(sign))
+function spoken(text: string, language: string, others: readonly string[]): Signs {
+  const own = screen(text, language)
+  if (own.signs.length > 0) return own
+  const signs = [...new Set(others)].flatMap((code) => {
+    const heard = screen(text, code)
+    return heard.signs.filter((sign) => !heard.unsure.includes(sign))
   })
+  // the engine asks them back
+  return { signs, unsure: signs }
 }
 
 /** Of every form the field that asks for signs; what is known and old is asked for in another one. */

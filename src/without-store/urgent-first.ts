@@ -9,12 +9,19 @@ import { type Sender, unwritten } from './sender.ts'
 import type { Entry, Spool } from './spool.ts'
 
 /**
- * The platform gives 3 s. A sign waits so long for the store: more than half of it is left for the way to the
- * platform, and a healthy store takes some hundredths of a second.
+ * So long may the store take, in slices of a tenth of a second: a machine that is only busy stretches the slices, and
+ * the store gets its turn between them. The platform gives 3 s, and a frightened person should not wait at all; a
+ * healthy store takes some hundredths of a second.
  */
-export const URGENT_PATIENCE_MS = 1_200
-/** Other words may wait longer: a lock of a few seconds passes without anybody noticing. */
-export const PATIENCE_MS = 8_000
+const SLICE_MS = 100
+const PATIENCE = {
+  /** A sign that is plain: nothing in the record could make the answer milder in time. */
+  plain: 3,
+  /** One that the engine would ask back: worth a moment more, as the short way takes it for sure. */
+  unsure: 12,
+  /** Other words: a lock of a few seconds passes without anybody noticing. */
+  other: 80,
+} as const
 // An event that fails so often while the store does answer is at fault itself: it waits for the next start.
 const FAILURES_MOST = 3
 
@@ -57,7 +64,7 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
   const waits = (user: string): boolean =>
     spool.entries().some(({ event }) => event.actor.user === user && !handed.has(event.id))
   const storeAnswers = (): Promise<boolean> =>
-    within(parts.probe(), URGENT_PATIENCE_MS).then(
+    within(parts.probe(), PATIENCE.unsure).then(
       (found) => found !== AWAY,
       () => false,
     )
@@ -75,7 +82,7 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
     const heard = heardIn(event, language, parts.languages)
     const work = inOrder(event, now)
     try {
-      const handled = await within(work, heard ? URGENT_PATIENCE_MS : PATIENCE_MS)
+      const handled = await within(work, patienceFor(heard))
       if (handled !== AWAY) return handled
     } catch (error) {
       if (!heard && (!isKept(event) || (await storeAnswers()))) throw error
@@ -168,11 +175,24 @@ const toldOf = ({ event, at }: Entry, { signs, words, named, day }: Heard): Told
   ...{ signs, words, named, day },
 })
 
-/** What the work gives, or AWAY where it takes longer; the work goes on. */
-async function within<T>(work: Promise<T>, ms: number): Promise<T | typeof AWAY> {
+const patienceFor = (heard: Heard | null): number =>
+  heard ? (heard.plain ? PATIENCE.plain : PATIENCE.unsure) : PATIENCE.other
+
+/** What the work gives, or AWAY where it takes longer than so many slices; the work goes on. */
+async function within<T>(work: Promise<T>, slices: number): Promise<T | typeof AWAY> {
   let timer: NodeJS.Timeout | undefined
-  const over = new Promise<typeof AWAY>((resolve) => {
-    timer = setTimeout(() => resolve(AWAY), ms)
-  })
-  return Promise.race([work, over]).finally(() => clearTimeout(timer))
+  const slice = (): Promise<typeof AWAY> =>
+    new Promise((resolve) => {
+      timer = setTimeout(() => resolve(AWAY), SLICE_MS)
+    })
+  try {
+    for (let n = 1; n < slices; n += 1) {
+      const first = await Promise.race([work, slice()])
+      if (first !== AWAY) return first
+      clearTimeout(timer)
+    }
+    return await Promise.race([work, slice()])
+  } finally {
+    clearTimeout(timer)
+  }
 }
