@@ -1,6 +1,6 @@
 import type { Texts } from '../index.ts'
 
-/** Lo que lee quien configura la práctica. */
+/** What the keeper reads at set-up. */
 export const setUp: Texts['setUp'] = {
   done: 'Configurado, no falta nada. Invita a un cliente con /enrol.',
   notDone: 'Aún falta algo: mira abajo.',
