@@ -7,24 +7,25 @@ import { type Expectation, type Score, score } from '../domain/signs/score.ts'
 import { screen } from '../domain/signs/screen.ts'
 import type { Io } from './io.ts'
 
-export const help = `Usage: ebb screen [--score FILE]
+export const help = `Usage: ebb screen [--locale LOCALE] [--score FILE]
 Looks for urgent signs in texts: JSON Lines from standard input, one object a line, one object out in the same order.
 In:  {"id", "text", "locale": "en"}   (all but "text" may be left out)
 Out: {"id", "signs", "denied", "care", "unsure", "evidence": [{"sign", "words", "negated"}]}
 A line that cannot be used gives {"error"} in its place.
+--locale LOCALE  the language of lines that name none ("en" where it is left out)
 --score FILE  reads texts that also state "signs", "denied", "ask" and "part", and prints by part how many signs are
               caught and how many texts without one are left alone.`
 
 const Text = z.object({
   id: z.unknown().optional(),
   text: z.string(),
-  locale: z.string().default('en'),
+  locale: z.string().optional(),
 })
 
 const signId = z.string().refine((id): id is SignId => isSignId(id), 'no sign of the catalogue')
 const Expected = z.object({
   text: z.string(),
-  locale: z.string().default('en'),
+  locale: z.string().optional(),
   signs: z.array(signId),
   denied: z.array(z.union([z.literal('all'), signId])).default([]),
   ask: z.boolean().default(false),
@@ -47,10 +48,10 @@ function read<T>(line: string, shape: z.ZodType<T>): T {
   throw new BadLine(`${issue?.path.join('.') || 'the line'}: ${issue?.message ?? 'not understood'}`)
 }
 
-function answer(line: string): Record<string, unknown> {
+function answer(line: string, locale: string): Record<string, unknown> {
   try {
-    const { id, text, locale } = read(line, Text)
-    const screening = screen(text, locale)
+    const { id, text, locale: own } = read(line, Text)
+    const screening = screen(text, own ?? locale)
     return id === undefined ? { ...screening } : { id, ...screening }
   } catch (error) {
     if (error instanceof BadLine) return { error: error.message }
@@ -58,9 +59,9 @@ function answer(line: string): Record<string, unknown> {
   }
 }
 
-async function stream(io: Io): Promise<number> {
+async function stream(io: Io, locale: string): Promise<number> {
   for await (const line of createInterface({ input: io.stdin, crlfDelay: Number.POSITIVE_INFINITY }))
-    if (line.trim() !== '') await io.out(JSON.stringify(answer(line)))
+    if (line.trim() !== '') await io.out(JSON.stringify(answer(line, locale)))
   return 0
 }
 
@@ -83,15 +84,15 @@ function figures(part: string, { texts, emergency, otherSigns, signless, denials
   }
 }
 
-async function scoreFile(file: string, io: Io): Promise<number> {
+async function scoreFile(file: string, io: Io, locale: string): Promise<number> {
   const parts = new Map<string, (Expectation & { locale: string })[]>()
   let number = 0
   try {
     for await (const line of createInterface({ input: createReadStream(file) })) {
       number += 1
       if (line.trim() === '') continue
-      const { part, ...expected } = read(line, Expected)
-      parts.set(part, [...(parts.get(part) ?? []), expected])
+      const { part, locale: own = locale, ...expected } = read(line, Expected)
+      parts.set(part, [...(parts.get(part) ?? []), { ...expected, locale: own }])
     }
   } catch (error) {
     io.err(
@@ -99,28 +100,29 @@ async function scoreFile(file: string, io: Io): Promise<number> {
     )
     return error instanceof BadLine ? 1 : 2
   }
-  for (const [part, texts] of parts) {
-    const locale = texts[0]!.locale
+  for (const [part, texts] of parts)
     io.out(
       JSON.stringify(
         figures(
           part,
-          score(texts, (text) => screen(text, locale)),
+          score(texts, (text, each) => screen(text, each.locale)),
         ),
       ),
     )
-  }
   return 0
 }
 
 /** Exit 0 done, 1 the file to score is broken, 2 wrong use. */
 export async function run(args: string[], io: Io): Promise<number> {
   let file: string | undefined
+  let locale = 'en'
   try {
-    file = parseArgs({ args, options: { score: { type: 'string' } } }).values.score
+    const { values } = parseArgs({ args, options: { score: { type: 'string' }, locale: { type: 'string' } } })
+    file = values.score
+    locale = values.locale ?? locale
   } catch (error) {
     io.err(`${error instanceof Error ? error.message : String(error)}\n${help}`)
     return 2
   }
-  return file === undefined ? stream(io) : scoreFile(file, io)
+  return file === undefined ? stream(io, locale) : scoreFile(file, io, locale)
 }

@@ -52,6 +52,17 @@ describe('ebb screen', () => {
     expect(lines[0]).toMatchObject({ part: 'kept', texts: 2, wrong: 0 })
   })
 
+  it('reads each line in its own language, the others in the one that is named', async () => {
+    const input = '{"text": "no siento la entrepierna"}\n{"text": "numb when I wipe", "locale": "en"}\n'
+    const { lines } = await screened(['--locale', 'es'], input)
+    expect(lines.map(({ signs }) => signs)).toEqual([['saddle-numbness'], ['saddle-numbness']])
+    const file = join(mkdtempSync(join(tmpdir(), 'ebbline-')), 'texts.jsonl')
+    const scored = input.replaceAll('}', ', "signs": ["saddle-numbness"]}')
+    writeFileSync(file, scored)
+    const { lines: parts } = await screened(['--score', file, '--locale', 'es'], '')
+    expect(parts).toMatchObject([{ part: 'all', texts: 2, wrong: 0 }])
+  })
+
   it('names the line of a broken file', async () => {
     const file = join(mkdtempSync(join(tmpdir(), 'ebbline-')), 'texts.jsonl')
     writeFileSync(file, '{"text": "a", "signs": []}\n{"text": "b", "signs": ["hiccups"]}\n')

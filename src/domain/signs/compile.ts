@@ -1,7 +1,8 @@
 import type { SignId } from './catalogue.ts'
 import { CUES, type Cue, type LexiconSource, lexiconShape, type Pattern } from './lexicon/shape.ts'
 import { compileNet, type Net, netName } from './net-data.ts'
-import { type ClassIds, type Entry, entryOf, type Node, phrasesByClass, treeOf } from './phrases.ts'
+import { type ClassIds, phrasesOf, wordsIn } from './phrase-source.ts'
+import { type Entry, entryOf, type Inheritance, type Node, Tree, within } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
 
 /** A pattern in one fixed order of its parts; each part is a list of classes. */
@@ -89,10 +90,19 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
   }))
 }
 
-function wordsOf(...lists: Iterable<string>[]): Set<string> {
-  const words = new Set<string>()
-  for (const list of lists) for (const phrase of list) for (const word of phrase.split(' ')) words.add(word)
-  return words
+/** What the words inside a finding mean: "can't feel the paper" is numbness and tells where. */
+function meaningWithin(cue: Readonly<Record<Cue, number>>): Inheritance {
+  const { finding, place, topic } = cue
+  const kept = CUES.filter((name) => !BODY.includes(name)).map((name) => cue[name])
+  const isOfBody = (classes: ReadonlySet<number>): boolean =>
+    classes.has(finding) || classes.has(place) || classes.has(topic)
+  return (own, words, tree) => {
+    if (words.length < 2 || !own.has(finding) || own.has(place) || own.has(topic)) return []
+    const inner: number[] = []
+    for (const part of within(words, tree))
+      if (isOfBody(part)) for (const id of part) if (!own.has(id) && !kept.includes(id)) inner.push(id)
+    return inner
+  }
 }
 
 /** Checks a language's data and makes it ready; throws where the data contradict themselves. */
@@ -110,24 +120,18 @@ export function compile(source: LexiconSource): Compiled {
     for (const id of rule.parts[0]!) opening[id]!.push(rule)
   const subjects: (SignId | undefined)[] = Array.from({ length: size }, () => undefined)
   for (const [name, sign] of Object.entries(lexicon.subjects)) subjects[classes.of(name)] = sign
-  const phrases = phrasesByClass(words, groups, classes)
-  const asides = phrasesByClass(circumstances, groups, classes)
-  const { net, phrases: netPhrases } = compileNet(lexicon, classes, size)
+  const phrases = phrasesOf(words, groups, classes)
+  const asides = phrasesOf(circumstances, groups, classes)
+  const { net, phrases: ofNet } = compileNet(lexicon, classes, size)
   const cue = Object.fromEntries(CUES.map((name) => [name, classes.of(name)])) as Record<Cue, number>
   // only words of the body and of what befalls it are worth a guess
   const guessed = [cue.place, cue.topic, cue.finding]
-  const spellable = [...phrases]
-    .filter(([, ids]) => guessed.some((id) => ids.has(id)))
-    .map(([phrase]) => phrase)
+  const spellable = phrases.filter((phrase) => guessed.some((id) => phrase.classes.includes(id)))
+  const ordinary = [...lexicon.ordinary, ...lexicon.skipped].flatMap((phrase) => phrase.split(' '))
   return {
     version: lexicon.version,
-    root: treeOf(phrases, size, {
-      finding: cue.finding,
-      place: cue.place,
-      topic: cue.topic,
-      kept: CUES.filter((name) => !BODY.includes(name)).map((name) => cue[name]),
-    }),
-    asides: treeOf(asides, size, null),
+    root: new Tree(phrases, size, meaningWithin(cue)).root,
+    asides: new Tree(asides, size, null).root,
     net,
     size,
     skipped: new Set(lexicon.skipped),
@@ -138,8 +142,8 @@ export function compile(source: LexiconSource): Compiled {
     number: entryOf([], size),
     unknown: entryOf([], size),
     speller: spellerOf(
-      wordsOf(spellable),
-      wordsOf(phrases.keys(), asides.keys(), netPhrases, lexicon.ordinary, lexicon.skipped),
+      wordsIn(spellable),
+      new Set([...wordsIn(phrases), ...wordsIn(asides), ...wordsIn(ofNet), ...ordinary]),
     ),
   }
 }

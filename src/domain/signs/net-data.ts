@@ -1,6 +1,7 @@
 import type { SignId } from './catalogue.ts'
 import type { Frame, Lexicon } from './lexicon/shape.ts'
-import { type ClassIds, type Node, phrasesByClass, treeOf } from './phrases.ts'
+import { type ClassIds, type Phrase, phrasesOf } from './phrase-source.ts'
+import { type Inheritance, type Node, Tree, within } from './phrases.ts'
 
 /** One part of a frame: a word of `present`, or one of `failing` that does not work. */
 export interface Part {
@@ -36,50 +37,39 @@ export function compileNet(
   { net, words }: Lexicon,
   classes: ClassIds,
   size: number,
-): { net: Net; phrases: Iterable<string> } {
+): { net: Net; phrases: readonly Phrase[] } {
   const idsOf = (list: string | undefined): number[] =>
     list === undefined ? [] : list.split('|').map((name) => classes.of(netName(name)))
   const own = Object.fromEntries(Object.entries(net.words).map(([name, list]) => [netName(name), list]))
   const { contrast = [], idiom = [] } = words
   const { idiom: plain } = net.words
   const both = plain === undefined ? {} : { [netName('idiom')]: [...plain, ...idiom] }
-  const phrases = phrasesByClass({ ...own, ...both, contrast }, {}, classes)
+  const phrases = phrasesOf({ ...own, ...both, contrast }, {}, classes)
   const cueOf = (name: string): number => (net.words[name] === undefined ? -1 : classes.of(netName(name)))
   const ordinary = net.frames.flatMap(([, , { unless }]) => unless?.split('|') ?? [])
   const silent = ['idiom', 'deny', 'stop', ...ordinary].map(cueOf)
   return {
     net: {
-      root: treeOf(withInner(phrases, silent), size, null),
+      root: new Tree(phrases, size, meaningWithin(silent)).root,
       frames: net.frames.map((frame) => frameOf(frame, idsOf)),
       deny: cueOf('deny'),
       unable: cueOf('unable'),
       stop: cueOf('stop'),
     },
-    phrases: phrases.keys(),
+    phrases,
   }
 }
 
 /** A phrase means what its words mean too ("gone limp" is limp), an idiom aside; what denies stays with its word. */
-function withInner(
-  phrases: ReadonlyMap<string, Set<number>>,
-  silent: readonly number[],
-): Map<string, Set<number>> {
-  const [idiom, deny] = silent as [number, number, ...number[]]
-  return new Map(
-    [...phrases].map(([phrase, own]) => {
-      const says = phrase.split(' ').some((word) => phrases.get(word)?.has(deny))
-      if (own.has(idiom) || says) return [phrase, own]
-      const inner = partsOf(phrase).flatMap((part) => [...(phrases.get(part) ?? [])])
-      return [phrase, new Set([...own, ...inner.filter((id) => !silent.includes(id))])]
-    }),
-  )
-}
-
-function partsOf(phrase: string): string[] {
-  const words = phrase.split(' ')
-  return words
-    .flatMap((_, from) => words.slice(from + 1).map((__, k) => words.slice(from, from + k + 1).join(' ')))
-    .concat(words)
+function meaningWithin([idiom, deny, ...others]: readonly number[]): Inheritance {
+  const silent = [idiom, deny, ...others]
+  return (own, words, tree) => {
+    const says = words.some((word) => tree.ownOf([word])?.has(deny!))
+    if (own.has(idiom!) || says) return []
+    const inner: number[] = []
+    for (const part of within(words, tree)) for (const id of part) if (!silent.includes(id)) inner.push(id)
+    return inner
+  }
 }
 
 function frameOf([sign, text, options]: Frame, idsOf: (list: string | undefined) => number[]): NetFrame {

@@ -1,3 +1,5 @@
+import type { Phrase } from './phrase-source.ts'
+
 /** The classes that a word or phrase of the lexicon belongs to. */
 export interface Entry {
   readonly classes: readonly number[]
@@ -8,105 +10,140 @@ export interface Entry {
 
 /** One node of the tree of phrases: the words that may follow, and the phrase that may end here. */
 export interface Node {
-  next: Map<string, Node>
-  entry: Entry | null
+  readonly next: ReadonlyMap<string, Node>
+  readonly entry: Entry | null
 }
 
-export interface ClassIds {
-  of(name: string): number
-}
+/** What the words inside a phrase add to it; null: nothing. */
+export type Inheritance = (
+  own: ReadonlySet<number>,
+  words: readonly string[],
+  tree: Tree,
+) => readonly number[]
 
-/** Which classes make a phrase inherit from the words within it. */
-export interface Inheritance {
-  readonly finding: number
+/** A phrase of which the words up to here were read: what is left of a choice, then the places from `place` on. */
+interface Reading {
+  readonly phrase: Phrase
+  readonly rest: readonly string[]
   readonly place: number
-  readonly topic: number
-  /** Classes that stay with the inner word. */
-  readonly kept: readonly number[]
-}
-
-type Phrases = Map<string, Set<number>>
-
-/** "(a/b) c" -> "a c", "b c". */
-export function spread(phrase: string): string[] {
-  const open = phrase.indexOf('(')
-  if (open < 0) return [phrase.replace(/\s+/g, ' ').trim()]
-  const close = phrase.indexOf(')', open)
-  const choices = phrase.slice(open + 1, close).split('/')
-  return choices.flatMap((choice) => spread(phrase.slice(0, open) + choice + phrase.slice(close + 1)))
-}
-
-/** Every phrase with the ids of its classes and of the groups that these belong to. */
-export function phrasesByClass(
-  words: Readonly<Record<string, readonly string[]>>,
-  groups: Readonly<Record<string, readonly string[]>>,
-  ids: ClassIds,
-): Phrases {
-  const found: Phrases = new Map()
-  for (const [name, list] of Object.entries(words)) {
-    const mine = [name, ...Object.keys(groups).filter((group) => groups[group]!.includes(name))].map((one) =>
-      ids.of(one),
-    )
-    for (const phrase of list.flatMap(spread)) {
-      const all = found.get(phrase) ?? new Set<number>()
-      for (const id of mine) all.add(id)
-      found.set(phrase, all)
-    }
-  }
-  return found
-}
-
-/** What the words inside a finding mean: "can't feel the paper" is numbness and tells where. */
-function inherited(phrase: string, phrases: Phrases, { finding, place, topic, kept }: Inheritance): number[] {
-  const own = phrases.get(phrase)!
-  if (!phrase.includes(' ') || !own.has(finding) || own.has(place) || own.has(topic)) return []
-  const starts = [0]
-  for (let at = phrase.indexOf(' '); at >= 0; at = phrase.indexOf(' ', at + 1)) starts.push(at + 1)
-  const inner: number[] = []
-  for (const [k, start] of starts.entries())
-    for (let end = k + 1; end <= starts.length && end - k < starts.length; end++) {
-      const part = phrases.get(phrase.slice(start, end < starts.length ? starts[end]! - 1 : undefined))
-      if (part === undefined || part === own) continue
-      if (part.has(finding) || part.has(place) || part.has(topic))
-        for (const id of part) if (!own.has(id) && !kept.includes(id)) inner.push(id)
-    }
-  return inner
 }
 
 /** Most nodes lead nowhere; they share one empty map. */
-const LEAF = new Map<string, Node>()
+const LEAF: ReadonlyMap<string, Node> = new Map()
 
-function plant(root: Node, phrase: string, entry: Entry, replace: boolean): void {
-  let node = root
-  for (const word of phrase.split(' ')) {
-    let next = node.next.get(word)
-    if (!next) {
-      next = { next: LEAF, entry: null }
-      if (node.next === LEAF) node.next = new Map()
-      node.next.set(word, next)
-    }
-    node = next
+/** Spreads only the choices that are asked for: a phrase of many choices costs its length, not their product. */
+class Branch implements Node {
+  private follows: ReadonlyMap<string, Node> | null = null
+  private end: Entry | null | undefined = undefined
+
+  constructor(
+    private readonly tree: Tree,
+    private readonly readings: readonly Reading[],
+    private readonly words: readonly string[],
+  ) {}
+
+  get next(): ReadonlyMap<string, Node> {
+    this.follows ??= this.branches()
+    return this.follows
   }
-  if (replace || node.entry === null) node.entry = entry
+
+  get entry(): Entry | null {
+    if (this.end === undefined) {
+      const own = this.own()
+      this.end = own === null ? null : this.tree.entryFor(own, this.words)
+    }
+    return this.end
+  }
+
+  /** The classes of the phrases that end here; what is written without apostrophes only where nothing else is. */
+  own(): ReadonlySet<number> | null {
+    const ending = this.readings.filter(isOver)
+    const exact = ending.filter(({ phrase }) => !phrase.isBare)
+    const all = exact.length > 0 ? exact : ending
+    return all.length === 0 ? null : new Set(all.flatMap(({ phrase }) => phrase.classes))
+  }
+
+  private branches(): ReadonlyMap<string, Node> {
+    const byWord = new Map<string, Reading[]>()
+    for (const reading of this.readings)
+      for (const [word, after] of stepsOf(reading)) {
+        const list = byWord.get(word)
+        if (list === undefined) byWord.set(word, [after])
+        else if (!isKnown(list, after)) list.push(after)
+      }
+    if (byWord.size === 0) return LEAF
+    return new Map(
+      [...byWord].map(([word, list]) => [word, new Branch(this.tree, list, [...this.words, word])]),
+    )
+  }
 }
 
-/** Phrases of the same classes share one entry. */
-export function treeOf(phrases: Phrases, size: number, inheritance: Inheritance | null): Node {
-  const root: Node = { next: new Map(), entry: null }
-  const shared = new Map<string, Entry>()
-  const entryFor = (phrase: string, own: ReadonlySet<number>): Entry => {
-    const inner = inheritance === null ? [] : inherited(phrase, phrases, inheritance)
+/** The same place of the same phrase, reached by other empty choices; its readings stand next to each other. */
+function isKnown(list: readonly Reading[], { phrase, rest, place }: Reading): boolean {
+  for (let i = list.length - 1; i >= 0 && list[i]!.phrase === phrase; i--)
+    if (list[i]!.place === place && list[i]!.rest.join(' ') === rest.join(' ')) return true
+  return false
+}
+
+/** Whether the phrase may end here: what is left can be empty. */
+const isOver = ({ phrase, rest, place }: Reading): boolean =>
+  rest.length === 0 && phrase.places.slice(place).every((choices) => choices.some((one) => one.length === 0))
+
+function stepsOf({ phrase, rest, place }: Reading): [string, Reading][] {
+  if (rest.length > 0) return [[rest[0]!, { phrase, rest: rest.slice(1), place }]]
+  const steps: [string, Reading][] = []
+  for (let at = place; at < phrase.places.length; at++) {
+    const choices = phrase.places[at]!
+    for (const one of choices)
+      if (one.length > 0) steps.push([one[0]!, { phrase, rest: one.slice(1), place: at + 1 }])
+    if (!choices.some((one) => one.length === 0)) break
+  }
+  return steps
+}
+
+/** The phrases of a lexicon by their words. */
+export class Tree {
+  readonly root: Node
+  private readonly shared = new Map<string, Entry>()
+
+  constructor(
+    phrases: readonly Phrase[],
+    private readonly size: number,
+    private readonly inheritance: Inheritance | null,
+  ) {
+    this.root = new Branch(
+      this,
+      phrases.map((phrase) => ({ phrase, rest: [], place: 0 })),
+      [],
+    )
+  }
+
+  /** The classes of the phrase of just these words, without what it inherits. */
+  ownOf(words: readonly string[]): ReadonlySet<number> | null {
+    let node: Node | undefined = this.root
+    for (const word of words) node = node?.next.get(word)
+    return node === undefined ? null : (node as Branch).own()
+  }
+
+  /** Phrases of the same classes share one entry. */
+  entryFor(own: ReadonlySet<number>, words: readonly string[]): Entry {
+    const inner = this.inheritance?.(own, words, this) ?? []
     const ids = [...new Set([...own, ...inner])]
     const key = `${inner.length > 0} ${ids.join(' ')}`
-    const entry = shared.get(key) ?? entryOf(ids, size, inner.length > 0)
-    shared.set(key, entry)
+    const entry = this.shared.get(key) ?? entryOf(ids, this.size, inner.length > 0)
+    this.shared.set(key, entry)
     return entry
   }
-  for (const [phrase, own] of phrases) plant(root, phrase, entryFor(phrase, own), true)
-  // people leave apostrophes out; where that makes another known word ("i'll"), the other word stands
-  for (const [phrase, own] of phrases)
-    if (phrase.includes("'")) plant(root, phrase.replaceAll("'", ''), entryFor(phrase, own), false)
-  return root
+}
+
+/** The classes of every shorter phrase within the words. */
+export function* within(words: readonly string[], tree: Tree): Iterable<ReadonlySet<number>> {
+  for (let from = 0; from < words.length; from++)
+    for (let to = from + 1; to <= words.length; to++) {
+      if (to - from === words.length) continue
+      const part = tree.ownOf(words.slice(from, to))
+      if (part !== null) yield part
+    }
 }
 
 export function entryOf(classes: readonly number[], size: number, isComposed = false): Entry {

@@ -60,7 +60,10 @@ function countDenials(tally: Tally, { text, denied }: Expectation, got: Screenin
 }
 
 /** Compares the screen's answers with a corpus. */
-export function score(corpus: readonly Expectation[], screen: (text: string) => Screening): Score {
+export function score<T extends Expectation>(
+  corpus: readonly T[],
+  screen: (text: string, expectation: T) => Screening,
+): Score {
   const tally: Tally = {
     emergency: { of: 0, caught: 0 },
     otherSigns: { of: 0, caught: 0 },
@@ -69,7 +72,7 @@ export function score(corpus: readonly Expectation[], screen: (text: string) => 
     wrong: [],
   }
   for (const expectation of corpus) {
-    const got = screen(expectation.text)
+    const got = screen(expectation.text, expectation)
     if (expectation.signs.length === 0) countSignless(tally, expectation, got)
     else countSigns(tally, expectation, got)
     countDenials(tally, expectation, got)

@@ -62,8 +62,11 @@ export function spellerOf(lexicon: ReadonlySet<string>, ordinary: ReadonlySet<st
   const squeezed = new Map<string, string>()
   for (const word of words) {
     if (!squeezed.has(squeeze(word))) squeezed.set(squeeze(word), word)
-    for (const form of shortened(word, slipsAllowed(word)))
-      forms.set(form, [...(forms.get(form) ?? []), word])
+    for (const form of shortened(word, slipsAllowed(word))) {
+      const of = forms.get(form)
+      if (of) of.push(word)
+      else forms.set(form, [word])
+    }
   }
   const find = (typed: string): string | null => {
     if (known.has(typed) || typed.length < SHORTEST - 1 || typed.length > LONGEST) return null

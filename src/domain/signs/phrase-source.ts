@@ -1,0 +1,73 @@
+/** What may stand at one place of a phrase, each choice as its words; a choice may be empty. */
+export type Place = readonly (readonly string[])[]
+
+/** A phrase with its choices, cut at its spaces: "can't (feel/sense) it" has three places. */
+export interface Phrase {
+  readonly places: readonly Place[]
+  /** The classes that it belongs to, by itself and by their groups. */
+  readonly classes: readonly number[]
+  /** Written as people do who leave apostrophes out: it stands only where no other phrase does. */
+  readonly isBare: boolean
+}
+
+export interface ClassIds {
+  of(name: string): number
+}
+
+/** "swol(len/e)" -> "swollen", "swole". */
+function spread(text: string): string[] {
+  const open = text.indexOf('(')
+  if (open < 0) return [text]
+  const close = text.indexOf(')', open)
+  const choices = text.slice(open + 1, close).split('/')
+  return choices.flatMap((choice) => spread(text.slice(0, open) + choice + text.slice(close + 1)))
+}
+
+/** Cuts at the spaces outside brackets, so that choices are never multiplied with each other. */
+function placesOf(phrase: string): Place[] {
+  const places: Place[] = []
+  let [from, depth] = [0, 0]
+  for (let i = 0; i <= phrase.length; i++) {
+    const at = phrase[i]
+    if (at === '(') depth += 1
+    if (at === ')') depth -= 1
+    if (i < phrase.length && (at !== ' ' || depth > 0)) continue
+    if (i > from) places.push(spread(phrase.slice(from, i)).map(wordsOf))
+    from = i + 1
+  }
+  return places
+}
+
+const wordsOf = (text: string): string[] => text.split(' ').filter((word) => word !== '')
+
+const bare = (place: Place): Place =>
+  place.map((choice) => choice.map((word) => (word.includes("'") ? word.replaceAll("'", '') : word)))
+
+/** All phrases of the classes, and after them those with an apostrophe once more without. */
+export function phrasesOf(
+  words: Readonly<Record<string, readonly string[]>>,
+  groups: Readonly<Record<string, readonly string[]>>,
+  ids: ClassIds,
+): Phrase[] {
+  const found: Phrase[] = []
+  const bares: Phrase[] = []
+  for (const [name, list] of Object.entries(words)) {
+    const names = [name, ...Object.keys(groups).filter((group) => groups[group]!.includes(name))]
+    const classes = names.map((one) => ids.of(one))
+    for (const phrase of list) {
+      const places = placesOf(phrase)
+      found.push({ places, classes, isBare: false })
+      if (phrase.includes("'")) bares.push({ places: places.map(bare), classes, isBare: true })
+    }
+  }
+  return [...found, ...bares]
+}
+
+/** The single words that the phrases are made of. */
+export function wordsIn(phrases: Iterable<Phrase>): Set<string> {
+  const words = new Set<string>()
+  for (const { places, isBare } of phrases)
+    if (!isBare)
+      for (const place of places) for (const choice of place) for (const word of choice) words.add(word)
+  return words
+}
