@@ -6,6 +6,7 @@ import { forms } from './forms.ts'
 import { frames } from './frames.ts'
 import { functions } from './functions.ts'
 import { legs } from './legs.ts'
+import { moreForms } from './more-forms.ts'
 import { otherWays } from './other-ways.ts'
 import { topics } from './topics.ts'
 import { turns } from './turns.ts'
@@ -22,6 +23,18 @@ function together(...parts: readonly NetSource['words'][]): NetSource['words'] {
 
 /** The second layer in Spanish: what no pattern knows, and what is therefore asked. */
 export const net: NetSource = {
-  words: together(topics, turns, legs, feeling, functions, upperBody, events, bodyWays, otherWays, forms),
+  words: together(
+    topics,
+    turns,
+    legs,
+    feeling,
+    functions,
+    upperBody,
+    events,
+    bodyWays,
+    otherWays,
+    forms,
+    moreForms,
+  ),
   frames,
 }
