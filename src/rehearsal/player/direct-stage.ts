@@ -110,10 +110,10 @@ const courierTo = (world: World): Courier => ({
   },
 })
 
-/** The server as the platform would describe it: everyone can read the hall, the bot can do what it needs. */
+/** The server as the platform would describe it: everyone can read the hall, the bot can do what it needs, but call no role. */
 const serverOf = (cast: Cast): Server => ({
   name: 'boathouse',
   owner: 'keeper',
-  channel: (id) => ({ open: id === cast.hall, lacks: [], readers: [cast.role], callsRoles: true }),
-  role: () => ({ mentionable: true }),
+  channel: (id) => ({ open: id === cast.hall, lacks: [], readers: [cast.role], callsRoles: false }),
+  role: () => ({ mentionable: false }),
 })
