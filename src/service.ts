@@ -4,29 +4,24 @@ import { commandsWith } from '../commands/index.ts'
 import { type Bot, type BotParts, createBot } from './bot.ts'
 import { serverOf } from './chat/channel-facts.ts'
 import { type Chat, ChatProblem, connect, createClient } from './chat/client.ts'
-import { createCourier } from './chat/courier.ts'
 import type { OnSent } from './chat/delivery.ts'
 import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
 import { safeError } from './chat/safe-error.ts'
-import { keptPrivate, watchServers } from './chat/watch-servers.ts'
+import { watchServers } from './chat/watch-servers.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
 import { LADDERS, type Ladder } from './domain/ladder/ladders.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
 import type { Server } from './engine/event.ts'
-import type { Engine, Store } from './engine/ports.ts'
 import type { PracticeRow } from './engine/rows.ts'
 import { tellTrouble } from './engine/server-trouble.ts'
-import { readAddress } from './store/address.ts'
-import { outboxId } from './store/apply.ts'
+import { knownBefore, shortWay } from './short-way.ts'
 import { type OpenStore, openStore } from './store/open.ts'
-import { LANGUAGE_CODES, textsFor } from './text/index.ts'
+import { textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
-import { placesFor } from './without-store/files.ts'
-import { openWithoutStore, type WithoutStore } from './without-store/index.ts'
-import { openKnown } from './without-store/known.ts'
+import type { WithoutStore } from './without-store/index.ts'
 
 // Of the 5 s that a stop may take: a long line of messages must not hold it up.
 const LAST_WORK_MS = 3_500
@@ -69,10 +64,11 @@ export async function startService(parts: ServiceParts): Promise<Service> {
   const { log, now, ladders: own = [] } = parts
   const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
   setOwnLadders(own)
+  const known = knownBefore(parts)
   const store = await (parts.openStore ?? openStore)(parts.databaseUrl)
   const client = createClient(parts.token, parts.api, parts.perSecond)
   const commands = commandsWith(ladders)
-  const way = await shortWay(parts, store, client, (own) =>
+  const way = await shortWay(parts, known, { store, client }, (own) =>
     createEngine({ store: own, commands, textsFor, ladders }),
   )
   const plain = createBot({
@@ -121,27 +117,6 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     await store.close()
     throw error
   }
-}
-
-/** Beside the store a short way for urgent signs, which must be answered though it be away. */
-function shortWay(
-  { databaseUrl, spoolFolder = null, now, log, onSent = () => {} }: ServiceParts,
-  store: OpenStore,
-  client: Client,
-  engineOn: (store: Store) => Engine,
-): Promise<WithoutStore> {
-  const address = readAddress(databaseUrl)
-  const places = placesFor(address.kind === 'sqlite' ? address.path : null, spoolFolder)
-  const known = openKnown(places.known)
-  const directOf = (user: string) => known.find(user)?.direct ?? null
-  return openWithoutStore({
-    ...{ spool: places.spool, known, store: store.store, engineOn, textsFor, onSent, now, log },
-    courier: keptPrivate(createCourier({ rest: client.rest, directOf, draw, drawFile, log }), client),
-    idOf: outboxId,
-    languages: LANGUAGE_CODES,
-    readKnown: () => store.knownPeople(now()),
-    probe: () => store.settings.set('last-probe', now().toISOString()),
-  })
 }
 
 /** The commands as the platform offers them; a platform that fails meanwhile is the keeper's to look at. */

@@ -30,6 +30,8 @@ export interface KnownClient {
 }
 
 export interface KnownPeople {
+  /** Nobody is known: nothing was ever in the store, or all of it has ended. */
+  readonly isEmpty: boolean
   /** The file in use of a person; null for somebody who is not known. */
   find(user: string): KnownClient | null
   /** Takes in who is known now, and writes it down where that has changed. Rejects where it cannot be written. */
@@ -47,6 +49,9 @@ export function openKnown(path: string): KnownPeople {
     written = ''
   }
   return {
+    get isEmpty() {
+      return people.size === 0
+    },
     find: (user) => people.get(user) ?? null,
     async replace(list) {
       people = byUser(list)

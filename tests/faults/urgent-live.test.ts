@@ -26,8 +26,8 @@ async function inService() {
   for (const { id } of [heron, stranger]) platform.build.addMember(guild.id, id)
   const room = {
     everyoneCanView: false,
-    overwrites: [{ id: role, type: 'role', allow: Permission.viewChannel, deny: 0n }],
-  } as const
+    overwrites: [{ id: role, type: 'role' as const, allow: Permission.viewChannel, deny: 0n }],
+  }
   const alerts = platform.build.addChannel(guild.id, 'alerts', room)
   await platform.start()
   const first = await openStore(databaseUrl)

@@ -17,7 +17,17 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   picture: ['domain', 'type:engine'],
   commands: ['domain', 'engine', 'ports', 'type:text'],
 }
-const ANYTHING = ['main', 'service', 'drawing', 'own-ladders', 'bot', 'config', 'cli', 'rehearsal']
+const ANYTHING = [
+  'main',
+  'service',
+  'short-way',
+  'drawing',
+  'own-ladders',
+  'bot',
+  'config',
+  'cli',
+  'rehearsal',
+]
 
 const files = (folder: string): string[] =>
   readdirSync(folder).flatMap((name) => {

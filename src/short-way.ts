@@ -1,0 +1,58 @@
+import { existsSync } from 'node:fs'
+import type { Client } from 'discord.js'
+import { createCourier } from './chat/courier.ts'
+import { keptPrivate } from './chat/watch-servers.ts'
+import { draw, drawFile } from './drawing.ts'
+import type { Engine, Store } from './engine/ports.ts'
+import type { ServiceParts } from './service.ts'
+import { readAddress } from './store/address.ts'
+import { outboxId } from './store/apply.ts'
+import type { OpenStore } from './store/open.ts'
+import { StoreProblem } from './store/problem.ts'
+import { LANGUAGE_CODES, textsFor } from './text/index.ts'
+import { type Places, placesFor } from './without-store/files.ts'
+import { openWithoutStore, type WithoutStore } from './without-store/index.ts'
+import { type KnownPeople, openKnown } from './without-store/known.ts'
+
+/**
+ * Who was known when the bot last ran.
+ * @throws StoreProblem where somebody was, and their database file is not there: a new and empty one in its place
+ * would know nobody
+ */
+export function knownBefore({
+  databaseUrl,
+  spoolFolder = null,
+}: Pick<ServiceParts, 'databaseUrl' | 'spoolFolder'>): KnownFile {
+  const address = readAddress(databaseUrl)
+  const path = address.kind === 'sqlite' ? address.path : null
+  const places = placesFor(path, spoolFolder)
+  const people = openKnown(places.known)
+  if (path !== null && !people.isEmpty && !existsSync(path))
+    throw new StoreProblem(
+      `The database ${path} is gone, though clients were on file: put it back or put a backup in its place; to begin anew, remove ${places.known}.`,
+    )
+  return { places, people }
+}
+
+export interface KnownFile {
+  readonly places: Places
+  readonly people: KnownPeople
+}
+
+/** Beside the store a short way for urgent signs, which must be answered though it be away. */
+export function shortWay(
+  { now, log, onSent = () => {} }: Pick<ServiceParts, 'now' | 'log' | 'onSent'>,
+  { places, people }: KnownFile,
+  { store, client }: { store: OpenStore; client: Client },
+  engineOn: (store: Store) => Engine,
+): Promise<WithoutStore> {
+  const directOf = (user: string) => people.find(user)?.direct ?? null
+  return openWithoutStore({
+    ...{ spool: places.spool, known: people, store: store.store, engineOn, textsFor, onSent, now, log },
+    courier: keptPrivate(createCourier({ rest: client.rest, directOf, draw, drawFile, log }), client),
+    idOf: outboxId,
+    languages: LANGUAGE_CODES,
+    readKnown: () => store.knownPeople(now()),
+    probe: () => store.settings.set('last-probe', now().toISOString()),
+  })
+}
