@@ -27,6 +27,7 @@ function report(part: string, { texts, emergency, otherSigns, signless, denials 
 describe('the corpus of Spanish sign texts', () => {
   it('is large, and a third of it is set aside', () => {
     // `later`: written against the screen as it then stood, and tuned on since
+    // 865 of them were kept because they were read rightly: they guard what is reached and measure nothing
     const first = rows.filter((row) => row.part !== 'later')
     expect(first.length).toBeGreaterThanOrEqual(160)
     expect(first.filter((row) => row.part === 'kept').length).toBeGreaterThanOrEqual(0.3 * first.length)
