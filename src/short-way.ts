@@ -8,7 +8,7 @@ import type { ServiceParts } from './service.ts'
 import { readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
 import type { OpenStore } from './store/open.ts'
-import { StoreProblem } from './store/problem.ts'
+import { codeOf, StoreProblem } from './store/problem.ts'
 import { LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { type Places, placesFor } from './without-store/files.ts'
 import { openWithoutStore, type WithoutStore } from './without-store/index.ts'
@@ -39,20 +39,32 @@ export interface KnownFile {
   readonly people: KnownPeople
 }
 
-/** Beside the store a short way for urgent signs, which must be answered though it be away. */
-export function shortWay(
+/**
+ * Beside the store a short way for urgent signs, which must be answered though it be away.
+ * @throws StoreProblem where its folder cannot be written
+ */
+export async function shortWay(
   { now, log, onSent = () => {} }: Pick<ServiceParts, 'now' | 'log' | 'onSent'>,
   { places, people }: KnownFile,
   { store, client }: { store: OpenStore; client: Client },
   engineOn: (store: Store) => Engine,
 ): Promise<WithoutStore> {
   const directOf = (user: string) => people.find(user)?.direct ?? null
-  return openWithoutStore({
-    ...{ spool: places.spool, known: people, store: store.store, engineOn, textsFor, onSent, now, log },
-    courier: keptPrivate(createCourier({ rest: client.rest, directOf, draw, drawFile, log }), client),
-    idOf: outboxId,
-    languages: LANGUAGE_CODES,
-    readKnown: () => store.knownPeople(now()),
-    probe: () => store.settings.set('last-probe', now().toISOString()),
-  })
+  try {
+    return await openWithoutStore({
+      ...{ spool: places.spool, known: people, store: store.store, engineOn, textsFor, onSent, now, log },
+      courier: keptPrivate(createCourier({ rest: client.rest, directOf, draw, drawFile, log }), client),
+      idOf: outboxId,
+      languages: LANGUAGE_CODES,
+      readKnown: () => store.knownPeople(now()),
+      probe: () => store.settings.set('last-probe', now().toISOString()),
+    })
+  } catch (error) {
+    await store.close()
+    if (codeOf(error) === '') throw error
+    throw new StoreProblem(
+      `The file ${places.spool} cannot be written (${codeOf(error)}): give this user write access, or name another folder in EBBLINE_SPOOL_DIR.`,
+      { cause: error },
+    )
+  }
 }

@@ -80,9 +80,7 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
     engine: urgent.engine,
     courier: sender.courier,
     lately: sender.lately,
-    onSent: (row, sent) => {
-      if (!sender.wasSent(row.id)) onSent(row, sent)
-    },
+    onSent: sender.announce,
     async tick(tick) {
       await urgent.takeUp()
       const handed = urgent.handed()

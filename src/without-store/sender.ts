@@ -14,8 +14,8 @@ export interface Sender {
   readonly courier: Courier
   /** A message with choices among those sent last. */
   lately(outbox: string): OutboxRow | null
-  /** True where a message went the short way. */
-  wasSent(outbox: string): boolean
+  /** A message is on the platform: told of once, whichever way it went. */
+  announce(row: OutboxRow, sent: Sent): void
   /**
    * Sends past the store, the first try at once, and goes on until the message is on the platform or `over`.
    * Resolves after the first try. A final refusal goes to `instead`, where there is one.
@@ -35,6 +35,7 @@ export interface SenderParts {
 export function createSender({ courier, spool, onSent, log }: SenderParts): Sender {
   const under = new Map<string, Promise<Sent>>()
   const here = new Map<string, Sent>()
+  const told = new Set<string>()
   const shown = new Map<string, OutboxRow>()
   const waits = new Set<NodeJS.Timeout>()
   let stopped = false
@@ -56,12 +57,22 @@ export function createSender({ courier, spool, onSent, log }: SenderParts): Send
     if (shown.size > REMEMBERED && oldest !== undefined) shown.delete(oldest)
   }
 
+  const announce = (row: OutboxRow, sent: Sent): void => {
+    // only urgent messages and alerts may go both ways
+    if (row.priority <= 1) {
+      const before = told.has(row.id) || spool.sentTo(row.id) !== null
+      told.add(row.id)
+      if (before) return
+    }
+    onSent(row, sent)
+  }
+
   /** Past the store: where it ends up is kept, so that the store can be told later. */
   const past = async (row: OutboxRow): Promise<void> => {
     const sent = await deliver(row)
     if (here.has(row.id)) return
     here.set(row.id, sent)
-    onSent(row, sent)
+    announce(row, sent)
     await spool.sent(row.id, sent).catch((error) => unwritten(error, log))
   }
 
@@ -93,7 +104,7 @@ export function createSender({ courier, spool, onSent, log }: SenderParts): Send
   return {
     courier: { deliver },
     lately: (outbox) => shown.get(outbox) ?? null,
-    wasSent: (outbox) => here.has(outbox) || spool.sentTo(outbox) !== null,
+    announce,
     send: (row, instead, over) => tries(row, instead, over, FIRST_MS),
     stop() {
       stopped = true

@@ -51,7 +51,8 @@ export async function openSpool(path: string): Promise<Spool> {
   const sent = new Map(found.sent)
   const file = await open(path, found.exists ? 'r+' : 'w+', 0o600)
   await file.chmod(0o600)
-  if (found.bytes < RESERVED) await zeros(file, found.end, RESERVED)
+  // on a disk that is full already there is no room to reserve; what there is serves
+  if (found.bytes < RESERVED) await zeros(file, found.end, RESERVED).catch(() => {})
   let end = found.end
   let last: Promise<unknown> = Promise.resolve()
 

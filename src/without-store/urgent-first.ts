@@ -61,8 +61,9 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
   const comforted = new Set<string>()
   let taking: Promise<void> | null = null
 
+  const isOver = (id: string): boolean => handed.has(id) || (failures.get(id) ?? 0) >= FAILURES_MOST
   const waits = (user: string): boolean =>
-    spool.entries().some(({ event }) => event.actor.user === user && !handed.has(event.id))
+    spool.entries().some(({ event }) => event.actor.user === user && !isOver(event.id))
   const storeAnswers = (): Promise<boolean> =>
     within(parts.probe(), PATIENCE.unsure).then(
       (found) => found !== AWAY,
@@ -91,8 +92,15 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
     if (spool.has(event.id)) return NOTHING
     if (heard) await answer({ event, at: now, heard }, heard)
     else if (isKept(event)) await keep({ event, at: now, heard })
-    else return engine.handle(event, now)
+    else return typed(work)
     return NOTHING
+  }
+
+  /** A command, or a coach's press: whoever typed it waits for its answer, or hears that it failed. */
+  const typed = async (work: Promise<Handled | typeof AWAY>): Promise<Handled> => {
+    const handled = await work
+    if (handled === AWAY) throw new Error('the store is away')
+    return handled
   }
 
   /** Disk and platform at once: neither waits for the other, and each may fail alone. */
@@ -131,7 +139,7 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
   const handOver = async (): Promise<void> => {
     for (const entry of spool.entries()) {
       const { id } = entry.event
-      if (handed.has(id) || (failures.get(id) ?? 0) >= FAILURES_MOST) continue
+      if (isOver(id)) continue
       try {
         // the engine looks at it as at the instant when it came: alert and follow-up count from there
         if (entry.heard) await engine.handle(toldOf(entry, entry.heard), entry.at)
