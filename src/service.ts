@@ -11,6 +11,7 @@ import { safeError } from './chat/safe-error.ts'
 import { watchServers } from './chat/watch-servers.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
 import { LADDERS, type Ladder } from './domain/ladder/ladders.ts'
+import { readReply } from './domain/reply/read.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
@@ -19,7 +20,7 @@ import type { PracticeRow } from './engine/rows.ts'
 import { tellTrouble } from './engine/server-trouble.ts'
 import { knownBefore, shortWay } from './short-way.ts'
 import { type OpenStore, openStore } from './store/open.ts'
-import { textsFor } from './text/index.ts'
+import { LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
 import type { WithoutStore } from './without-store/index.ts'
 
@@ -64,6 +65,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
   const { log, now, ladders: own = [] } = parts
   const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
   setOwnLadders(own)
+  makeReady()
   const known = knownBefore(parts)
   const store = await (parts.openStore ?? openStore)(parts.databaseUrl)
   const client = createClient(parts.token, parts.api, parts.perSecond)
@@ -117,6 +119,12 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     await store.close()
     throw error
   }
+}
+
+/** Words are made ready at their first use, up to a second of work: not while somebody's first message waits. */
+function makeReady(): void {
+  const day = { planned: 2, today: '2026-03-02', promptDay: '2026-03-02', asked: null }
+  for (const locale of LANGUAGE_CODES) readReply('2 calf 4, numb', { ...day, locale })
 }
 
 /** The commands as the platform offers them; a platform that fails meanwhile is the keeper's to look at. */
