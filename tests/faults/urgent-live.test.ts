@@ -51,7 +51,8 @@ async function inService() {
   const logs: string[] = []
   const log = pino({ level: 'debug', base: null }, { write: (line) => void logs.push(line) })
   const { token, apiUrl: api } = platform
-  const service: Service = await startService({ databaseUrl, token, api, now: () => new Date(), log })
+  const start = (): Promise<Service> => startService({ databaseUrl, token, api, now: () => new Date(), log })
+  const service = await start()
   onTestFinished(async () => {
     await service.stop()
     await platform.stop()
@@ -64,7 +65,7 @@ async function inService() {
     }
     throw new Error('waited in vain')
   }
-  return { folder, path, platform, coach, heron, stranger, alerts, posted, logs, service, seen }
+  return { folder, path, platform, coach, heron, stranger, alerts, posted, logs, service, start, seen }
 }
 
 function lock(path: string): () => void {
@@ -136,4 +137,26 @@ it('tells somebody unknown to seek care, without a number and without telling an
   unlock()
   expect(posted).toHaveLength(1)
   expect(posted[0]!.content).not.toMatch(/\d/)
+}, 90_000)
+
+it('takes up once what a killed bot had put aside', async () => {
+  const { heron, alerts, posted, path, seen, service, start } = await inService()
+  const unlock = lock(path)
+  await heron.say(CANNOT_PEE)
+  await seen((event) => event.recipient === heron.id)
+  await seen((event) => event.channelId === alerts.id)
+  // where it went is written to the disk right behind
+  await new Promise((resolve) => setTimeout(resolve, 100))
+  service.abandon()
+  await service.client.destroy()
+  unlock()
+  const again = await start()
+  onTestFinished(() => again.stop())
+  await again.bot.tick()
+  await again.bot.tick()
+  expect(posted.filter((event) => event.recipient === heron.id)).toHaveLength(1)
+  expect(posted.filter((event) => event.channelId === alerts.id)).toHaveLength(1)
+  const file = await again.store.store.transaction((tx) => tx.client('c:heron'))
+  expect(file!.signs.map(({ sign, state }) => `${sign} ${state}`)).toEqual(['bladder-change open'])
+  expect(file!.alerts).toHaveLength(1)
 }, 90_000)
