@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { answerQuestion, firstOpen } from '../src/engine/questions.ts'
+import { answerQuestion, firstOpen } from '../src/engine/course/questions.ts'
 
 /** The coach's answer to the question that has waited longest, or a word of the coach's own where none waits. */
 export const answer: CoachCommand = {

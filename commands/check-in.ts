@@ -1,11 +1,11 @@
 import { isReach, REACHES } from '../src/domain/reach.ts'
 import { plain } from '../src/engine/answer.ts'
-import { carry } from '../src/engine/asked.ts'
-import { afterRecord } from '../src/engine/check-in.ts'
-import { checkInForm } from '../src/engine/check-in-form.ts'
+import { carry } from '../src/engine/check-in/asked.ts'
+import { afterRecord } from '../src/engine/check-in/check-in.ts'
+import { checkInForm } from '../src/engine/check-in/check-in-form.ts'
+import { nextQuestion } from '../src/engine/check-in/next-question.ts'
+import { record, trail } from '../src/engine/check-in/record.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
-import { nextQuestion } from '../src/engine/next-question.ts'
-import { record, trail } from '../src/engine/record.ts'
 
 /** Today's values as options; without any, the form. */
 export const checkIn: ClientCommand = {

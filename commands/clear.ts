@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
-import { clearWith } from '../src/engine/clear.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
+import { clearWith } from '../src/engine/urgent/clear.ts'
 
 /** Records who cleared the client and when; only so does a locked plan open again. */
 export const clear: CoachCommand = {

@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
+import { recordPage, weekWished } from '../src/engine/coach/record-page.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { recordPage, weekWished } from '../src/engine/record-page.ts'
 
 /** A client's record by week, shown to the coach in private; the present week where none is named. */
 export const clientRecord: CoachCommand = {

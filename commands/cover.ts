@@ -2,7 +2,7 @@ import { isDay } from '../src/domain/day.ts'
 import { dayAt } from '../src/domain/local-time.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
-import { isNoCoach } from '../src/engine/named-coach.ts'
+import { isNoCoach } from '../src/engine/course/named-coach.ts'
 
 /** A coach away names who stands in: alerts call the cover first in those days. One cover a coach; oneself ends it. */
 export const cover: PracticeCommand = {

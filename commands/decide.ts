@@ -1,9 +1,9 @@
 import { LADDER_IDS } from '../src/domain/ladder/plan.ts'
 import { plain } from '../src/engine/answer.ts'
+import { DECISIONS, type Decision } from '../src/engine/coach/decide.ts'
+import { decideTyped } from '../src/engine/coach/decision-press.ts'
+import { assessOn } from '../src/engine/coach/watch.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { DECISIONS, type Decision } from '../src/engine/decide.ts'
-import { decideTyped } from '../src/engine/decision-press.ts'
-import { assessOn } from '../src/engine/watch.ts'
 
 /** The coach decides; the client is told in plain words what changes tomorrow, the reason only where it is shown. */
 export const decide: CoachCommand = {

@@ -1,12 +1,12 @@
 import { isoWeekOf, mondayBefore } from '../src/domain/iso-week.ts'
 import { dayAt } from '../src/domain/local-time.ts'
 import { plain } from '../src/engine/answer.ts'
+import { cardOf, digest as digestOf } from '../src/engine/coach/digest.ts'
+import { digestAgain, digestOfWeek } from '../src/engine/coach/digest-again.ts'
+import { weekWished } from '../src/engine/coach/record-page.ts'
 import type { Desk, PracticeCommand } from '../src/engine/command.ts'
-import { cardOf, digest as digestOf } from '../src/engine/digest.ts'
-import { digestAgain, digestOfWeek } from '../src/engine/digest-again.ts'
 import type { Answer } from '../src/engine/message.ts'
 import type { ClientFile } from '../src/engine/ports.ts'
-import { weekWished } from '../src/engine/record-page.ts'
 
 /** The digest asked for beside the weekly one: as of now or of any week, of all clients or of one. */
 export const digest: PracticeCommand = {

@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { discharge as dischargeClient } from '../src/engine/leave.ts'
+import { discharge as dischargeClient } from '../src/engine/course/leave.ts'
 
 /** The end of the way together: where the client began, where they are, what to do if it comes back. */
 export const discharge: CoachCommand = {

@@ -2,11 +2,11 @@ import { createHash } from 'node:crypto'
 import type { Side } from '../src/domain/checkin.ts'
 import { plain } from '../src/engine/answer.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
+import { invite } from '../src/engine/course/enrol.ts'
+import { isServed } from '../src/engine/course/served.ts'
 import { Draft } from '../src/engine/draft.ts'
-import { invite } from '../src/engine/enrol.ts'
 import type { ClientFile, Tx } from '../src/engine/ports.ts'
 import type { Change, ClientRow, PracticeRow } from '../src/engine/rows.ts'
-import { isServed } from '../src/engine/served.ts'
 import { readTimes } from './my-times.ts'
 
 /** Invites a client; nothing but the invitation is kept before their yes. */

@@ -1,5 +1,5 @@
 import type { CoachCommand } from '../src/engine/command.ts'
-import { eraseAnswer } from '../src/engine/erase.ts'
+import { eraseAnswer } from '../src/engine/course/erase.ts'
 
 /** Erases every row of a client; asked for twice, and with a word of warning while a sign is open. */
 export const eraseClient: CoachCommand = {

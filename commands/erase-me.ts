@@ -1,5 +1,5 @@
 import type { ClientCommand } from '../src/engine/command.ts'
-import { eraseAnswer } from '../src/engine/erase.ts'
+import { eraseAnswer } from '../src/engine/course/erase.ts'
 
 /** A client has everything about them erased; asked for twice. */
 export const eraseMe: ClientCommand = {

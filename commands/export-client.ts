@@ -1,5 +1,5 @@
 import type { CoachCommand } from '../src/engine/command.ts'
-import { EXPORT_FORMATS, type ExportFormat, postExport } from '../src/engine/export.ts'
+import { EXPORT_FORMATS, type ExportFormat, postExport } from '../src/engine/course/export.ts'
 
 /** All that is kept of a client as a file in the coach's channel. */
 export const exportClient: CoachCommand = {

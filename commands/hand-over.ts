@@ -1,7 +1,7 @@
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { handOver as handOverTo } from '../src/engine/hand-over.ts'
-import { isNoCoach } from '../src/engine/named-coach.ts'
+import { isNoCoach } from '../src/engine/course/named-coach.ts'
+import { handOver as handOverTo } from '../src/engine/urgent/hand-over.ts'
 
 /** Hands an open alert over to another coach, who is called by name. */
 export const handOver: CoachCommand = {

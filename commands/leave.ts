@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
-import { leave as leaveFor } from '../src/engine/leave.ts'
+import { leave as leaveFor } from '../src/engine/course/leave.ts'
 
 /** The client leaves at any time. */
 export const leave: ClientCommand = {

@@ -1,7 +1,7 @@
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { inCharge } from '../src/engine/cover.ts'
-import { isNoCoach } from '../src/engine/named-coach.ts'
+import { inCharge } from '../src/engine/course/cover.ts'
+import { isNoCoach } from '../src/engine/course/named-coach.ts'
 
 /** Another coach looks after the client from now on; both are told. */
 export const moveClient: CoachCommand = {

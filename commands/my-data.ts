@@ -1,5 +1,5 @@
 import type { ClientCommand } from '../src/engine/command.ts'
-import { EXPORT_FORMATS, type ExportFormat, sendOwnData } from '../src/engine/export.ts'
+import { EXPORT_FORMATS, type ExportFormat, sendOwnData } from '../src/engine/course/export.ts'
 
 /** All that is kept of the client as a file, to them alone in private. */
 export const myData: ClientCommand = {

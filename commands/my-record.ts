@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
-import { ownRecord } from '../src/engine/own-record.ts'
+import { ownRecord } from '../src/engine/course/own-record.ts'
 
 /** What is kept of the client, shown to the client alone. */
 export const myRecord: ClientCommand = {

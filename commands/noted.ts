@@ -1,8 +1,8 @@
 import { careOf, isSignId, SIGN_IDS } from '../src/domain/signs/catalogue.ts'
 import { plain } from '../src/engine/answer.ts'
-import { noteSign } from '../src/engine/clear.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
 import { openSigns } from '../src/engine/status.ts'
+import { noteSign } from '../src/engine/urgent/clear.ts'
 
 /** A sign to be looked at in the next days, taken note of; without a name all that are open. */
 export const noted: CoachCommand = {

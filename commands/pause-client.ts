@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
+import { pause } from '../src/engine/check-in/quiet.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { pause } from '../src/engine/quiet.ts'
 
 /** A pause set by the coach. */
 export const pauseClient: CoachCommand = {

@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { planHistory as historyText } from '../src/engine/plan-history.ts'
+import { planHistory as historyText } from '../src/engine/plan/plan-history.ts'
 
 /** How a client's plan came to be: every plan and every change of a rung, latest first. */
 export const planHistory: CoachCommand = {

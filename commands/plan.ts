@@ -1,9 +1,9 @@
 import { isDay } from '../src/domain/day.ts'
 import { inOrder } from '../src/domain/ladder/ladders.ts'
 import { plain } from '../src/engine/answer.ts'
+import { readDaysOff } from '../src/engine/check-in/days-off.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { readDaysOff } from '../src/engine/days-off.ts'
-import { planAnswer } from '../src/engine/plan-acts.ts'
+import { planAnswer } from '../src/engine/plan/plan-acts.ts'
 
 /** The coach picks ladders and a rung on each, sessions a day, loads and days off; what stands against it is said first. */
 export const plan: CoachCommand = {

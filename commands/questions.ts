@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
-import { openQuestions } from '../src/engine/questions.ts'
+import { openQuestions } from '../src/engine/course/questions.ts'
 
 /** Questions shown at once: those that have waited longest. */
 const SHOWN = 20

@@ -1,7 +1,7 @@
 import type { Day } from '../src/domain/day.ts'
 import { plain } from '../src/engine/answer.ts'
-import { release as releaseClient, releaseProblem } from '../src/engine/clear.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
+import { release as releaseClient, releaseProblem } from '../src/engine/urgent/clear.ts'
 
 /** A clinician agrees with gentle drills for a parked client: profession and date, no more. */
 export const release: CoachCommand = {

@@ -1,5 +1,5 @@
+import { postReport } from '../src/engine/coach/report.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { postReport } from '../src/engine/report.ts'
 
 /** The one-page report for a clinician, posted to the coach's channel as picture and PDF. */
 export const report: CoachCommand = {

@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
+import { backInWords, resume } from '../src/engine/check-in/quiet.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
-import { backInWords, resume } from '../src/engine/quiet.ts'
 import { statusOf } from '../src/engine/status.ts'
 
 /** Ends a pause from the coach's side. */

@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
+import { resumeInWords } from '../src/engine/check-in/quiet.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
-import { resumeInWords } from '../src/engine/quiet.ts'
 
 /** Back from a break. */
 export const resume: ClientCommand = {

@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
+import { rosterPage } from '../src/engine/coach/roster.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
-import { rosterPage } from '../src/engine/roster.ts'
 
 /** Who needs the coach, who can move on, the rest: each with one line, a page at a time. */
 export const roster: PracticeCommand = {

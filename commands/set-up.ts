@@ -1,9 +1,9 @@
 import { plain } from '../src/engine/answer.ts'
+import { digestDue } from '../src/engine/coach/digest.ts'
+import { newPractice, readPractice } from '../src/engine/coach/practice-settings.ts'
+import { placeOf, practiceState } from '../src/engine/coach/practice-state.ts'
 import type { PracticeCommand } from '../src/engine/command.ts'
-import { digestDue } from '../src/engine/digest.ts'
 import type { Command } from '../src/engine/event.ts'
-import { newPractice, readPractice } from '../src/engine/practice-settings.ts'
-import { placeOf, practiceState } from '../src/engine/practice-state.ts'
 import type { Texts } from '../src/text/index.ts'
 
 const CHANNELS = ['coach-channel', 'alert-channel'] as const

@@ -1,8 +1,8 @@
 import { stopsDrills } from '../src/domain/care.ts'
 import { plain } from '../src/engine/answer.ts'
-import { spokenWith as spoken } from '../src/engine/clear.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
 import { isLocked, openSigns } from '../src/engine/status.ts'
+import { spokenWith as spoken } from '../src/engine/urgent/clear.ts'
 
 /** The coach has spoken with a client who wrote of self-harm; no clinician is needed for this one. */
 export const spokenWith: CoachCommand = {

@@ -1,7 +1,7 @@
-import { OUTCOMES, type Outcome } from '../src/engine/alert.ts'
 import { plain } from '../src/engine/answer.ts'
-import { takeUpWith } from '../src/engine/coach-acts.ts'
+import { takeUpWith } from '../src/engine/coach/coach-acts.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
+import { OUTCOMES, type Outcome } from '../src/engine/urgent/alert.ts'
 
 /** Takes up an open alert, with what came of it where that is known. */
 export const takeUp: CoachCommand = {

@@ -1,6 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
-import { workToday } from '../src/engine/work.ts'
+import { workToday } from '../src/engine/plan/work.ts'
 
 /** The day's work with its cautions. */
 export const today: ClientCommand = {

@@ -1,5 +1,5 @@
 import { plain } from '../src/engine/answer.ts'
-import { why as whyText } from '../src/engine/coach-acts.ts'
+import { why as whyText } from '../src/engine/coach/coach-acts.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
 
 /** The figures, days and sources behind what the rules say. */

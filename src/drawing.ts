@@ -1,6 +1,6 @@
 import type { Weeks } from './domain/digest/weeks.ts'
+import type { DrawnReport } from './engine/coach/report.ts'
 import type { Drawn, Picture } from './engine/message.ts'
-import type { DrawnReport } from './engine/report.ts'
 import { drawWeeks } from './picture/index.ts'
 import { drawReportPdf, drawReportPng } from './picture/report/index.ts'
 import { textsFor } from './text/index.ts'

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
+import { allRows, eraseClient } from '../engine/course/erase.ts'
 import { Draft } from '../engine/draft.ts'
-import { allRows, eraseClient } from '../engine/erase.ts'
 import type { RowCounts } from '../engine/ports.ts'
 import { isLocked } from '../engine/status.ts'
 import { StoreProblem } from '../store/problem.ts'

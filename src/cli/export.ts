@@ -1,6 +1,6 @@
 import { chmodSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { EXPORT_FORMATS, type ExportFormat, exportText } from '../engine/export.ts'
+import { EXPORT_FORMATS, type ExportFormat, exportText } from '../engine/course/export.ts'
 import { StoreProblem } from '../store/problem.ts'
 import { textsFor } from '../text/index.ts'
 import type { Io } from './io.ts'

@@ -1,13 +1,13 @@
 import { LADDERS } from '../domain/ladder/ladders.ts'
 import { plain } from './answer.ts'
+import { recordPage } from './coach/record-page.ts'
+import { rosterPage } from './coach/roster.ts'
+import { keepChoices } from './coach/shown.ts'
 import type { Actor, Choice } from './event.ts'
 import type { Answer } from './message.ts'
 import { draftOf, type EngineParts } from './parts.ts'
 import type { Handled, Tx } from './ports.ts'
-import { recordPage } from './record-page.ts'
-import { rosterPage } from './roster.ts'
 import type { OutboxRow, PracticeRow } from './rows.ts'
-import { keepChoices } from './shown.ts'
 
 export const isCoach = (practice: PracticeRow, actor: Actor): boolean =>
   practice.coachRole !== null && actor.guild === practice.guild && actor.roles.includes(practice.coachRole)

@@ -1,12 +1,12 @@
 import type { Day } from '../domain/day.ts'
-import { alertStep, untaken } from './alert.ts'
-import { onComeBackDue } from './come-back.ts'
+import { onPromptDue, onReminderDue } from './check-in/prompt.ts'
+import { onComeBackDue } from './course/come-back.ts'
+import { screeningWaits } from './course/screening-waits.ts'
 import type { Draft } from './draft.ts'
-import { urgentFollowUp } from './follow-up.ts'
-import { onPromptDue, onReminderDue } from './prompt.ts'
 import type { DueRow } from './rows.ts'
-import { screeningWaits } from './screening-waits.ts'
-import { silence } from './silence.ts'
+import { alertStep, untaken } from './urgent/alert.ts'
+import { urgentFollowUp } from './urgent/follow-up.ts'
+import { silence } from './urgent/silence.ts'
 
 /** A stored instant about one client has come. Its row goes, unless what is done sets it anew. */
 export function onDue(draft: Draft, due: DueRow): void {

@@ -6,9 +6,9 @@ import type { Reach } from '../domain/reach.ts'
 import type { History, HistoryDay, HistoryDecision, OpenSign } from '../domain/rules/assessment.ts'
 import { replied } from '../domain/rules/view.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
+import { rungsOn } from './plan/rungs.ts'
 import type { ClientFile } from './ports.ts'
 import type { DecisionRow, SignRow } from './rows.ts'
-import { rungsOn } from './rungs.ts'
 
 /** A client's file as the shared rules look at it. */
 export function historyOf(file: ClientFile): History {

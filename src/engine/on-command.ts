@@ -1,15 +1,15 @@
 import { LADDERS } from '../domain/ladder/ladders.ts'
 import { plain } from './answer.ts'
+import { keepChoices } from './coach/shown.ts'
 import type { ClientCommand, CoachCommand, PracticeCommand } from './command.ts'
+import { allRows, eraseClient } from './course/erase.ts'
+import { goOnScreening } from './course/screening-waits.ts'
 import type { Draft } from './draft.ts'
-import { allRows, eraseClient } from './erase.ts'
 import type { Command } from './event.ts'
 import type { Answer } from './message.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Handled, Tx } from './ports.ts'
 import type { PracticeRow } from './rows.ts'
-import { goOnScreening } from './screening-waits.ts'
-import { keepChoices } from './shown.ts'
 
 /** A command typed by somebody: who may is checked here, the work is the command's own. */
 export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now: Date): Promise<Handled> {

@@ -1,8 +1,8 @@
-import { afterRecord } from './check-in.ts'
+import { afterRecord } from './check-in/check-in.ts'
+import type { Noted } from './check-in/noted.ts'
+import { receipt } from './check-in/receipt.ts'
+import { carryScreening, nextScreeningStep } from './course/screening.ts'
 import type { Draft } from './draft.ts'
-import type { Noted } from './noted.ts'
-import { receipt } from './receipt.ts'
-import { carryScreening, nextScreeningStep } from './screening.ts'
 import { isLocked, isPressing } from './status.ts'
 
 /** An answer chosen in words: one receipt, which may carry the next question. */

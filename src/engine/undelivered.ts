@@ -1,6 +1,6 @@
 import { dayAt } from '../domain/local-time.ts'
 import type { Texts } from '../text/index.ts'
-import { onCall } from './cover.ts'
+import { onCall } from './course/cover.ts'
 import { NOBODY } from './draft.ts'
 import type { Undelivered } from './event.ts'
 import type { Address, Message } from './message.ts'

@@ -3,7 +3,7 @@ import { type Day, isDay } from '../domain/day.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
 import { careFor, screen } from '../domain/signs/screen.ts'
 import type { Screening } from '../domain/signs/screening.ts'
-import { ROUTINE_SIGNS } from '../engine/asking.ts'
+import { ROUTINE_SIGNS } from '../engine/check-in/asking.ts'
 import type { ChatEvent, Choice, FormFilled } from '../engine/event.ts'
 
 /** Signs that an event tells of by itself, without a look at any record. */

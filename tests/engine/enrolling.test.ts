@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { isServed } from '../../src/engine/served.ts'
+import { isServed } from '../../src/engine/course/served.ts'
 import { openPractice, type Practice } from './practice.ts'
 
 let practice: Practice

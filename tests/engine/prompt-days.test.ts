@@ -2,15 +2,15 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type Day, daysFrom } from '../../src/domain/day.ts'
 import { dayAt, instantOf, timeAt } from '../../src/domain/local-time.ts'
-import { Draft } from '../../src/engine/draft.ts'
-import type { ClientFile } from '../../src/engine/ports.ts'
-import type { ClientRow, PracticeRow } from '../../src/engine/rows.ts'
 import {
   promptDue,
   promptHandled,
   reschedulePrompt,
   schedulePrompt,
-} from '../../src/engine/schedule-prompt.ts'
+} from '../../src/engine/check-in/schedule-prompt.ts'
+import { Draft } from '../../src/engine/draft.ts'
+import type { ClientFile } from '../../src/engine/ports.ts'
+import type { ClientRow, PracticeRow } from '../../src/engine/rows.ts'
 import { textsFor } from '../../src/text/index.ts'
 
 const START: Day = '2026-03-02'

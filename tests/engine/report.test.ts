@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { draw, drawFile } from '../../src/drawing.ts'
+import type { DrawnReport } from '../../src/engine/coach/report.ts'
 import type { Drawn, Message } from '../../src/engine/message.ts'
-import type { DrawnReport } from '../../src/engine/report.ts'
 import { textsFor } from '../../src/text/index.ts'
 import { readPdf } from '../picture/pdf-text.ts'
 import { COACH, openPractice, type Practice, person } from './practice.ts'

@@ -1,16 +1,19 @@
 import { readdirSync, readFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 
-const ENGINE = fileURLToPath(new URL('../../src/engine', import.meta.url))
-const FROM_HERE = /^(?:import|export)\s[^'"]*?from\s+'\.\/([^']+)'/gm
+const ENGINE = fileURLToPath(new URL('../../src/engine/', import.meta.url))
+const FROM_OURS = /^(?:import|export)\s[^'"]*?from\s+'(\.[^']+)'/gm
 const MOST_LINES = 250
 
 const sources = new Map(
-  readdirSync(ENGINE).map((name): [string, string] => [name, readFileSync(`${ENGINE}/${name}`, 'utf8')]),
+  readdirSync(ENGINE, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name): [string, string] => [name, readFileSync(join(ENGINE, name), 'utf8')]),
 )
 const importsOf = (name: string): string[] =>
-  [...(sources.get(name) ?? '').matchAll(FROM_HERE)].map((match) => match[1]!)
+  [...(sources.get(name) ?? '').matchAll(FROM_OURS)].map((match) => join(dirname(name), match[1]!))
 
 /** A way from a file back to itself, by name; null where there is none. */
 function circleFrom(start: string): string[] | null {

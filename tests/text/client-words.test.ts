@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { SIGN_IDS } from '../../src/domain/signs/catalogue.ts'
-import { BARRIERS, hintedSign } from '../../src/engine/asking.ts'
+import { BARRIERS, hintedSign } from '../../src/engine/check-in/asking.ts'
 import { en } from '../../src/text/en/index.ts'
 import { gradeLevel, mean } from './reading-level.ts'
 

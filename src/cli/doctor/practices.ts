@@ -1,7 +1,7 @@
 import type { Client } from 'discord.js'
 import { serverOf } from '../../chat/channel-facts.ts'
 import { regionOf } from '../../domain/region.ts'
-import { lackingOf } from '../../engine/practice-state.ts'
+import { lackingOf } from '../../engine/coach/practice-state.ts'
 import type { PracticeRow } from '../../engine/rows.ts'
 import { doctor } from '../../text/en/doctor.ts'
 import { textsFor } from '../../text/index.ts'

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { OUTCOMES } from '../../engine/alert.ts'
-import { DECISIONS } from '../../engine/decide.ts'
+import { DECISIONS } from '../../engine/coach/decide.ts'
+import { OUTCOMES } from '../../engine/urgent/alert.ts'
 import {
   date,
   duration,

@@ -1,0 +1,45 @@
+import type { Reading } from '../../domain/reply/reading.ts'
+import { leave } from '../course/leave.ts'
+import { asksForRecord, ownRecord } from '../course/own-record.ts'
+import { askCoach } from '../course/questions.ts'
+import type { Draft } from '../draft.ts'
+import { workToday } from '../plan/work.ts'
+import { isLocked } from '../status.ts'
+import { pauseInWords, resumeInWords } from './quiet.ts'
+
+/** A message that is no check-in: what else was meant. */
+export function onIntent(draft: Draft, reading: Reading, text: string): void {
+  const { client } = draft.texts
+  switch (reading.intent) {
+    case 'pause':
+      return notice(draft, pauseInWords(draft))
+    case 'resume':
+      return notice(draft, resumeInWords(draft))
+    case 'leave':
+      return leave(draft)
+    case 'help':
+      return notice(draft, client.help)
+    case 'today':
+      return void draft.toClient({ kind: 'plan', ...workToday(draft) })
+    case 'question':
+      askCoach(draft, text)
+      return notice(draft, client.questionPassedOn)
+    case 'thanks':
+      return notice(draft, client.welcomeBack)
+    case 'correct':
+      return notice(draft, client.howToCorrect)
+    default:
+      if (asksForRecord(draft, text)) return void draft.toClient({ kind: 'report', ...ownRecord(draft) })
+      return isLocked(draft.file) ? heardWhileLocked(draft, text) : notice(draft, client.notUnderstood)
+  }
+}
+
+/** Words that are no check-in while care is sought ("home from the ward") are for the coach, not for a parser. */
+function heardWhileLocked(draft: Draft, text: string): void {
+  const { ref } = draft.client
+  const quoted = draft.file.practice.quote ? text : null
+  draft.toCoach({ kind: 'notice', text: draft.forCoach.courseForCoach.saysLocked(ref, quoted) })
+  notice(draft, draft.texts.client.heardLocked)
+}
+
+const notice = (draft: Draft, text: string): void => void draft.toClient({ kind: 'notice', text })

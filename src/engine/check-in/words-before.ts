@@ -1,0 +1,64 @@
+import { sexualInWords } from '../course/course-acts.ts'
+import { consent } from '../course/enrol.ts'
+import { chosenValues, screeningWords } from '../course/screening.ts'
+import { questionOf } from '../course/screening-questions.ts'
+import { goOnScreening, saysGoOn } from '../course/screening-waits.ts'
+import type { Draft } from '../draft.ts'
+import type { Words } from '../event.ts'
+import { isLocked, isPressing } from '../status.ts'
+import { openAlert } from '../urgent/alert.ts'
+import { SEXUAL_ASK } from '../urgent/sexual-question.ts'
+import { setKnownApart, takeSigns } from '../urgent/sign-reading.ts'
+import { urgentText } from '../urgent/urgent.ts'
+import { carry, latestAsked } from './asked.ts'
+import { chooseByWords } from './choose-by-words.ts'
+import { nextQuestion } from './next-question.ts'
+import { trail } from './record.ts'
+import { screenWords } from './screen-words.ts'
+
+/**
+ * Nothing is kept before yes. A sign is answered all the same, and the coach hears that it happened, neither the
+ * words nor which; the first question of the screening asks for it again.
+ */
+export function beforeConsent(draft: Draft, text: string): void {
+  const { client } = draft.texts
+  const { signs, care } = screenWords(draft, text)
+  if (signs.length > 0) {
+    const told = care === 'soon' ? client.soonBefore : urgentText(draft, signs, care)
+    draft.toClient({ kind: care === 'soon' ? 'notice' : 'urgent', care, text: told })
+    if (care !== 'soon') openAlert(draft, { signs: [], care, words: '', told })
+    return
+  }
+  const choice = chooseByWords(draft, text)
+  if (choice?.act.do !== 'consent')
+    return void draft.toClient({ kind: 'ask', asks: 'consent', text: client.consentUnclear })
+  draft.toClient({ kind: 'notice', text: consent(draft, choice.act.value === 'yes') })
+}
+
+/**
+ * A message while the first questions are asked. True where it was dealt with here: as an answer to one of them, or
+ * as a sign, which comes before them.
+ */
+export function duringScreening(draft: Draft, event: Words): boolean {
+  const { text } = event
+  if (saysGoOn(draft, text) && goOnScreening(draft)) return true
+  const asked = latestAsked(draft)
+  const id = asked?.ask.startsWith('screening:') ? asked.ask.slice('screening:'.length) : null
+  const question = id === null ? undefined : questionOf(id)
+  if (isLocked(draft.file) || isPressing(draft.file)) return false
+  if (asked?.ask === SEXUAL_ASK && screenWords(draft, text).signs.length === 0)
+    return sexualInWords(draft, text) || goOnScreening(draft)
+  if (!question) return false
+  const heard = screenWords(draft, text)
+  const isChoice = question.kind !== 'line' && chosenValues(draft, text, question).length > 0
+  if (heard.signs.length === 0 || isChoice) {
+    screeningWords(draft, question.id, text)
+    return true
+  }
+  trail(draft, 'words', text, draft.today, heard)
+  takeSigns(draft, setKnownApart(draft, { ...heard, denied: [] }, text), draft.today, text)
+  const next = nextQuestion(draft, draft.today, [])
+  if (next) draft.toClient({ kind: 'ask', text: next.text, ...carry(draft, next) })
+  else if (!isLocked(draft.file)) screeningWords(draft, question.id, text)
+  return true
+}

@@ -1,0 +1,123 @@
+import { addDays, type Day, daysBetween, weekday } from '../../domain/day.ts'
+import { dayAt, instantOf } from '../../domain/local-time.ts'
+import { readReply } from '../../domain/reply/read.ts'
+import { ASKS, type Ask, type Reading, type ReadingContext } from '../../domain/reply/reading.ts'
+import { answersActivities, type Beside, besideCheckIn, keepScores } from '../course/activities-answer.ts'
+import { afterEnd } from '../course/course-acts.ts'
+import { askCoach } from '../course/questions.ts'
+import type { Draft } from '../draft.ts'
+import type { Words } from '../event.ts'
+import { plannedOn } from '../plan/rungs.ts'
+import { answeredByAct } from '../press.ts'
+import type { AskedRow } from '../rows.ts'
+import { isPressing } from '../status.ts'
+import { latestAsked } from './asked.ts'
+import { changeLanguage, languageWished } from './change-language.ts'
+import { chooseByWords } from './choose-by-words.ts'
+import { applyAct } from './client-acts.ts'
+import { onReading } from './reading.ts'
+import { trail } from './record.ts'
+import { latestPromptDay } from './schedule-prompt.ts'
+import { screenWords } from './screen-words.ts'
+import { beforeConsent, duringScreening } from './words-before.ts'
+
+/** A message in private from somebody who is known. */
+export function onWords(draft: Draft, event: Words): void {
+  const { client } = draft.texts
+  const { stage } = draft.client
+  const language = languageWished(draft, event.text)
+  if (language !== null) return changeLanguage(draft, language)
+  if (stage === 'invited') return beforeConsent(draft, event.text)
+  if (event.attached !== 'none' && event.text.trim() === '')
+    return void draft.toClient({ kind: 'notice', text: client.cannotRead(event.attached) })
+  if (stage === 'screening' && duringScreening(draft, event)) return
+  if (stage === 'discharged' && !isPressing(draft.file) && !hasSign(draft, event.text))
+    return void draft.toClient({ kind: 'notice', text: wordsAfterEnd(draft, event.text) })
+  if (answersActivities(draft, event.text)) return
+  onReply(draft, event, besideCheckIn(draft, event.text))
+}
+
+/** An answer to the last question, a question for the coach, or nothing that is kept. */
+function wordsAfterEnd(draft: Draft, text: string): string {
+  const said = afterEnd(draft, text)
+  if (said !== null) return said
+  const { intent } = readWith(draft, text, draft.today, null).reading
+  if (intent !== 'question') return draft.texts.client.notEnrolled
+  askCoach(draft, text)
+  return draft.texts.client.questionPassedOn
+}
+
+const hasSign = (draft: Draft, text: string): boolean => screenWords(draft, text).signs.length > 0
+
+/** A choice in words to what was just asked, or a reply to be read. */
+function onReply(draft: Draft, event: Words, beside: Beside | null): void {
+  const asked = latestAsked(draft)
+  const choice = chooseByWords(draft, event.text)
+  if (choice) {
+    trail(draft, event.edits ? 'edit' : 'words', event.text, asked?.day ?? null, choice.act)
+    const noted = applyAct(draft, choice.act, choice.values, event.text)
+    if (noted) return answeredByAct(draft, noted)
+  }
+  const promptDay = promptDayAt(draft)
+  const { reading, context } = readWith(draft, beside?.rest ?? event.text, promptDay, asked)
+  // the context is kept too, so that the same words can be read again later
+  trail(draft, event.edits ? 'edit' : 'words', event.text, reading.day, {
+    ...reading,
+    context,
+    ...(beside ? { activities: beside.scores } : {}),
+  })
+  const notes = beside ? [keepScores(draft, beside.scores)] : []
+  onReading(draft, { reading, text: event.text, promptDay, asked, notes })
+}
+
+/** The day to which a message belongs when it names none: that of the latest prompt, until the next one. */
+export function promptDayAt(draft: Draft): Day {
+  const { zone, prompt } = draft.client
+  const written = dayAt(draft.written, zone)
+  const last = latestPromptDay(draft)
+  if (last === null) return written
+  // written before that prompt came, and only read now: it belongs to the one before
+  const day =
+    draft.written < instantOf(last, prompt, zone) && draft.written < draft.now ? addDays(last, -1) : last
+  return Math.abs(daysBetween(day, written)) <= 1 ? day : written
+}
+
+const isAsk = (ask: string): ask is Ask => (ASKS as readonly string[]).includes(ask)
+
+/** "Are you on your way?" is answered by yes or no like any other question of that kind. */
+const askFor = (asked: AskedRow | null): Ask | null => {
+  if (asked?.ask === 'on-the-way') return 'settled'
+  return asked && isAsk(asked.ask) ? asked.ask : null
+}
+
+/**
+ * Reads a reply in the light of what was asked. The routine question on signs, which every prompt carries, counts
+ * only where the words say nothing else: "no" is then an answer, "no sessions" is not.
+ */
+function readWith(draft: Draft, text: string, promptDay: Day, asked: AskedRow | null): ReadWith {
+  const context = {
+    planned: plannedOn(draft.file, weekday(promptDay)),
+    today: dayAt(draft.written, draft.client.zone),
+    promptDay,
+    locale: draft.client.language,
+  }
+  const ask = askFor(asked)
+  if (ask !== 'signs' || asked?.pressing) return readIn(text, { ...context, asked: ask })
+  const alone = readIn(text, { ...context, asked: null })
+  return saysNothing(alone.reading) ? readIn(text, { ...context, asked: 'signs' }) : alone
+}
+
+interface ReadWith {
+  readonly reading: Reading
+  readonly context: ReadingContext
+}
+
+const readIn = (text: string, context: ReadingContext): ReadWith => ({
+  reading: readReply(text, context),
+  context,
+})
+
+const saysNothing = (reading: Reading): boolean =>
+  reading.intent === 'other' &&
+  reading.day === null &&
+  reading.signs.length + reading.denied.length + reading.unsure.length === 0

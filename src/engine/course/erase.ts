@@ -1,0 +1,81 @@
+import { plain } from '../answer.ts'
+import type { Draft } from '../draft.ts'
+import { NOBODY } from '../draft.ts'
+import type { Address, Answer } from '../message.ts'
+import type { Posting, RowCounts, Tx } from '../ports.ts'
+import type { PracticeRow } from '../rows.ts'
+import { isLocked } from '../status.ts'
+
+/** Asked for twice; with a word of warning while an urgent sign is open. `said` by client or coach alike. */
+export function eraseAnswer(
+  draft: Draft,
+  sure: boolean,
+  said: { ask: string; done: string; withSign: string },
+): Answer {
+  const warning = hasOpenSign(draft) ? `${said.withSign}\n` : ''
+  if (!sure) return plain(warning + said.ask, draft.client.ref)
+  return { ...plain(warning + said.done, null), erases: true }
+}
+
+/**
+ * Removes every row and gives how many went, by table; where an urgent sign was open the coach is told, in a message that is
+ * about nobody's record.
+ */
+export async function eraseClient(tx: Tx, draft: Draft): Promise<RowCounts> {
+  const notice = hasOpenSign(draft) ? erasedWithSign(draft) : null
+  const counts = await tx.erase(draft.client.id)
+  // it names the alias, so nothing of it is kept once it has gone
+  if (notice) await tx.apply({ changes: [], postings: [{ ...notice, practiceId: null }] })
+  return counts
+}
+
+/** Before a yes nothing is locked, and the alert alone tells of a sign. */
+const hasOpenSign = ({ file }: Draft): boolean =>
+  isLocked(file) || file.alerts.some(({ closedAt }) => closedAt === null)
+
+export const allRows = (counts: RowCounts): number => Object.values(counts).reduce((all, n) => all + n, 0)
+
+function erasedWithSign(draft: Draft): Posting | null {
+  const { practice, client } = draft.file
+  const channel = practice.alertChannel ?? practice.coachChannel
+  if (!channel) return null
+  return toPractice(practice, {
+    key: `${practice.id}/erased/${draft.cause}`,
+    address: { to: 'alerts', channel },
+    text: draft.forCoach.commands.erasedWithSign(client.ref),
+    priority: 1,
+    at: draft.now,
+  })
+}
+
+interface Notice {
+  readonly key: string
+  readonly address: Address
+  readonly text: string
+  readonly priority: Posting['priority']
+  readonly at: Date
+}
+
+/** A word to the practice that hangs on no client's record. */
+export const toPractice = (practice: PracticeRow, { key, address, text, priority, at }: Notice): Posting => ({
+  message: {
+    key,
+    address,
+    about: null,
+    kind: 'notice',
+    asks: null,
+    care: 'none',
+    text,
+    drills: [],
+    buttons: [],
+    pick: null,
+    picture: null,
+    files: [],
+    mentions: NOBODY,
+  },
+  clientId: null,
+  practiceId: practice.id,
+  priority,
+  notBefore: at,
+  expires: null,
+})

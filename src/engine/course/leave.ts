@@ -1,0 +1,47 @@
+import { dayAt } from '../../domain/local-time.ts'
+import type { Draft } from '../draft.ts'
+import { drillsWithheld, isLocked } from '../status.ts'
+import { keepEndAsked, remindButtons } from './come-back.ts'
+import { courseFacts, liftLine } from './course-summary.ts'
+import { endWay, erasedAt } from './end.ts'
+
+/** The client leaves: prompts and questions end at once. What is kept, and how to have it erased, is said. */
+export function leave(draft: Draft): void {
+  close(draft, 'left')
+  draft.toClient({ kind: 'discharge', text: draft.texts.client.left(draft.file.practice.retentionDays) })
+  draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.left(draft.client.ref, isLocked(draft.file)) })
+}
+
+/**
+ * The end of the way together: where it began, where it is, what to do if it comes back, and whether one word some
+ * weeks later is wanted. The coach gets the same with the lift they wanted.
+ */
+export function discharge(draft: Draft): void {
+  const { course } = draft.texts
+  const { courseForCoach } = draft.forCoach
+  const summary = course.summary(courseFacts(draft, draft.texts))
+  const lines = [...courseForCoach.courseLines(courseFacts(draft, draft.forCoach)), ...liftLine(draft)]
+  const withheld = drillsWithheld(draft.file)
+  close(draft, 'discharged')
+  const gone = courseForCoach.endsOn(dayAt(erasedAt(draft.file), draft.client.zone))
+  draft.toCoach({
+    kind: 'discharge',
+    text: courseForCoach.discharged(draft.client.ref, [...lines, gone]),
+  })
+  if (withheld) return void draft.toClient({ kind: 'discharge', text: course.dischargedLocked(summary) })
+  const buttons = remindButtons(draft)
+  keepEndAsked(draft, 'remind', buttons)
+  const text = `${course.discharged(summary)}\n${course.askRemind}`
+  draft.toClient({ kind: 'discharge', asks: 'remind', text, buttons })
+}
+
+/** What is due about an urgent sign goes on, the morning follow-up for those discharged too; all else ends. */
+function close(draft: Draft, stage: 'left' | 'discharged'): void {
+  endWay(draft, stage)
+  const followsUp = stage === 'discharged' && isLocked(draft.file)
+  for (const due of draft.file.dues) {
+    const ends = due.kind === 'reminder' || (due.kind === 'prompt' && !followsUp)
+    if (ends || (stage === 'left' && due.kind === 'urgent-follow-up')) draft.drop('due', due.id)
+  }
+  for (const asked of draft.file.asked) if (!asked.pressing) draft.drop('asked', asked.id)
+}

@@ -1,0 +1,82 @@
+import { dayAt } from '../../domain/local-time.ts'
+import type { OpenQuestion } from '../../text/en/questions.ts'
+import type { Draft } from '../draft.ts'
+import type { Button, Form } from '../message.ts'
+import type { ClientFile } from '../ports.ts'
+import type { QuestionRow } from '../rows.ts'
+
+/** A question without an answer for so long is named in the roll-call. */
+const OVERDUE_MS = 2 * 24 * 3_600_000
+/** Characters of an answer: with the question before it, it fits one message. */
+const ANSWER_MOST = 1500
+
+/** A question in words is kept and carried to the coach's channel, with a form for the answer. */
+export function askCoach(draft: Draft, words: string): void {
+  const { ref } = draft.client
+  const row: QuestionRow = {
+    id: draft.id('question', draft.cause),
+    clientId: draft.client.id,
+    at: draft.written,
+    words,
+    answeredAt: null,
+    answeredBy: null,
+    answer: null,
+  }
+  draft.put('question', row)
+  const quoted = draft.file.practice.quote ? words : null
+  draft.toCoach({
+    kind: 'notice',
+    text: draft.forCoach.courseForCoach.asks(ref, quoted),
+    buttons: [answerButton(draft, row)],
+  })
+}
+
+function answerButton({ client, forCoach: { courseForCoach } }: Draft, { id }: QuestionRow): Button {
+  const form: Form = {
+    name: 'answer',
+    title: courseForCoach.answerTitle(client.ref),
+    fields: [{ name: 'text', label: courseForCoach.answerField, kind: 'lines', required: true }],
+  }
+  const act = { do: 'answer-question', question: id }
+  return { name: 'answer', label: courseForCoach.answerButton, act, style: 'main', form }
+}
+
+/** The coach's answer to one question. Gives what the coach sees. */
+export function answerQuestion(draft: Draft, id: string, words: string, by: string): string {
+  const text = words.trim().slice(0, ANSWER_MOST)
+  const { courseForCoach } = draft.forCoach
+  const row = draft.file.questions.find((question) => question.id === id)
+  if (!row) return courseForCoach.noQuestion
+  if (draft.client.stage === 'left') return courseForCoach.hasLeft(draft.client.ref)
+  if (row.answeredAt !== null) return courseForCoach.answeredAlready(row.answeredBy ?? '')
+  if (text === '') return courseForCoach.emptyAnswer
+  draft.put('question', { ...row, answeredAt: draft.now, answeredBy: by, answer: text })
+  draft.toClient({ kind: 'notice', text: draft.texts.course.answered(row.words, text) })
+  return courseForCoach.answeredBy(by)
+}
+
+/** The question that has waited longest, or null. */
+export const firstOpen = ({ questions }: ClientFile): QuestionRow | null =>
+  questions.find((row) => row.answeredAt === null) ?? null
+
+/** Every question of a practice that waits, the oldest first; those alone that have waited long where asked so. */
+export function openQuestions(
+  files: readonly ClientFile[],
+  now: Date,
+  which: 'all' | 'overdue',
+): OpenQuestion[] {
+  const open = files.flatMap((file) =>
+    file.questions
+      .filter((row) => row.answeredAt === null)
+      .filter((row) => which === 'all' || now.getTime() - row.at.getTime() >= OVERDUE_MS)
+      .map((row) => ({ file, row })),
+  )
+  return open
+    .sort((a, b) => a.row.at.getTime() - b.row.at.getTime())
+    .map(({ file: { client, practice }, row }) => ({
+      ref: client.ref,
+      // asked for by a coach the answer is private; the roll-call stands in the channel
+      words: which === 'all' || practice.quote ? row.words : null,
+      day: dayAt(row.at, practice.zone),
+    }))
+}
