@@ -1,5 +1,4 @@
 import type { Logger } from 'pino'
-import { screen } from '../domain/signs/screen.ts'
 import type { Courier, Engine, Store } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import type { Texts } from '../text/index.ts'
@@ -73,8 +72,6 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
     engine: parts.engineOn(watched(parts.store, () => void refresh())),
   })
   await refresh()
-  // the first look builds the lexicon, which takes longer than somebody with a sign should wait
-  for (const language of parts.languages) screen('numb', language)
 
   return {
     engine: urgent.engine,

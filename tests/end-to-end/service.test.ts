@@ -237,7 +237,7 @@ describe('the bot in service', () => {
     expect(posted.slice(sign).filter(to(heron)).filter(namesDrill)).toEqual([])
 
     const cleared = await town.command(town.coach, 'clear', { ...early, on: '2026-03-11' })
-    expect(cleared).toBe(commands.cleared('heron', false))
+    expect(cleared).toBe(commands.cleared('heron', true))
     expect(namesDrill({ content: await town.command(heron, 'today') })).toBe(true)
   }, 40_000)
 
