@@ -94,8 +94,6 @@ function load({ file, until, direct }: Options, io: Io): Script | number {
     if (code === undefined) throw error
     return refuse(io, `The scenario ${file} cannot be read (${code}): check its name.`, 2)
   }
-  for (const { line, what } of loaded.notYet) io.err(`${file}:${line}: ${what} cannot be played yet`)
-  if (loaded.notYet.length > 0) return 1
   const { script } = loaded
   const chat = script.steps.find(({ act }) => act.who === 'world' && act.fault.kind === 'chat')
   if (direct && chat)

@@ -91,13 +91,6 @@ describe('ebb play', () => {
     expect(err).toContain('a day from 1 to 3')
   })
 
-  it('refuses plainly what cannot be played yet', async () => {
-    const { code, err, out } = await ebb(file('f.yaml', `${SCENARIO}coach: { 2: { export: heron } }\n`))
-    expect(code).toBe(1)
-    expect(err).toContain("f.yaml:14: the coach's action “export” cannot be played yet")
-    expect(out).toEqual([])
-  })
-
   it('says that a fault of the chat needs the stand-in', async () => {
     const { code, err } = await ebb(file('g.yaml', `${SCENARIO}faults: { 2: { chat: down } }\n`), '--direct')
     expect(code).toBe(2)

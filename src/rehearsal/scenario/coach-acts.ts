@@ -1,7 +1,6 @@
-import { commands } from '../../../commands/index.ts'
 import type { Item } from './items.ts'
 import type { Findings } from './problem.ts'
-import type { CoachPress, NotYet, SlashCommand } from './script.ts'
+import type { CoachPress, SlashCommand } from './script.ts'
 import { readSlash } from './slash.ts'
 
 /** The command behind a coach's action. */
@@ -12,12 +11,12 @@ const COMMAND_OF: Readonly<Record<string, string>> = {
   export: 'export-client',
 }
 
-/** An action of the coach as the command that a coach types for it; what has no command yet is told apart. */
+/** An action of the coach as the command that a coach types for it; null with a finding where it cannot be. */
 export function coachCommand(
   item: Item,
   refs: readonly string[],
   findings: Findings,
-): SlashCommand | CoachPress | NotYet | null {
+): SlashCommand | CoachPress | null {
   if (item.name === 'command') {
     const read = readSlash(String(item.data.command))
     if (typeof read !== 'string') return read
@@ -38,8 +37,6 @@ export function coachCommand(
     return { ref: given.client, button: given.button ?? '', line }
   }
   const name = COMMAND_OF[item.name] ?? item.name
-  if (!commands.some((command) => command.name === name))
-    return { line: findings.lined.lineOf(item.path, item.name), what: `the coach's action “${item.name}”` }
   const options = Object.fromEntries(
     Object.entries(given).filter((pair): pair is [string, string] => pair[1] !== undefined),
   )

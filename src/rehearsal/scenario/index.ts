@@ -10,7 +10,6 @@ export type {
   Expectation,
   Fault,
   MessageExpectation,
-  NotYet,
   Script,
   ScriptClient,
   SlashCommand,

@@ -2,13 +2,11 @@ import { readExpectations } from './expectations.ts'
 import { type ClientFileEntry, clientSchema, type ScenarioFile, scenarioSchema } from './format.ts'
 import { readYaml } from './lines.ts'
 import { Findings, ScenarioProblems } from './problem.ts'
-import type { NotYet, Script, ScriptClient, Step } from './script.ts'
+import type { Script, ScriptClient, Step } from './script.ts'
 import { clientSteps, practiceSteps } from './steps.ts'
 
 export interface Loaded {
   readonly script: Script
-  /** What the file names and the player cannot do yet; such a scenario is not played. */
-  readonly notYet: readonly NotYet[]
 }
 
 /**
@@ -21,7 +19,7 @@ export function loadScenario(file: string, text: string): Loaded {
   if (lined.problems.length > 0) throw new ScenarioProblems(file, lined.problems)
   const findings = new Findings(lined)
   const read = readFile(lined.value, findings)
-  const { steps, notYet } = practiceSteps({ file: read, findings })
+  const steps = practiceSteps({ file: read, findings })
   const theirs = read.clients.flatMap((client, n) => clientSteps({ file: read, findings }, client, n))
   const expectations = readExpectations(read, findings)
   if (findings.problems.length > 0) throw new ScenarioProblems(file, findings.problems)
@@ -36,7 +34,7 @@ export function loadScenario(file: string, text: string): Loaded {
     steps: inOrder([...steps, ...theirs]),
     expectations,
   }
-  return { script, notYet }
+  return { script }
 }
 
 /** Reads as much as can be read, so that all problems are named at once: where a part is wrong, as if it were bare. */

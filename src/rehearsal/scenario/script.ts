@@ -112,9 +112,3 @@ export interface EndExpectation {
   readonly direction: string | null
   readonly proposal: string | null
 }
-
-/** What cannot be played yet, with its line: refused before anything runs, never passed over. */
-export interface NotYet {
-  readonly line: number
-  readonly what: string
-}

@@ -8,7 +8,7 @@ import { type ClientFileEntry, DEFAULTS, type ScenarioFile } from './format.ts'
 import { type Item, readItems } from './items.ts'
 import type { Path } from './lines.ts'
 import type { Findings } from './problem.ts'
-import type { ClientAct, Fault, NotYet, Step } from './script.ts'
+import type { ClientAct, Fault, Step } from './script.ts'
 import { readSlash } from './slash.ts'
 
 interface Run {
@@ -99,21 +99,17 @@ function clientAct({ name, data, path }: Item, findings: Findings): ClientAct | 
   }
 }
 
-/** Steps of the coach and of the world, each in the practice's zone; what cannot be played yet is told apart. */
-export function practiceSteps(run: Run): { steps: Step[]; notYet: NotYet[] } {
+/** Steps of the coach and of the world, each in the practice's zone. */
+export function practiceSteps(run: Run): Step[] {
   const { file, findings } = run
   const refs = file.clients.map((client) => client.ref)
-  const notYet: NotYet[] = []
   const coach = dated(run, 'coach', COACH_ACTIONS, (item) => {
     const command = coachCommand(item, refs, findings)
     if (!command) return null
-    if ('button' in command) return { who: 'coach', press: command }
-    if ('name' in command) return { who: 'coach', command }
-    notYet.push(command)
-    return null
+    return 'button' in command ? { who: 'coach', press: command } : { who: 'coach', command }
   })
   const faults = dated(run, 'faults', FAULTS, (item) => ({ who: 'world', fault: faultOf(item) }))
-  return { steps: [...faults, ...coach], notYet }
+  return [...faults, ...coach]
 }
 
 function dated(

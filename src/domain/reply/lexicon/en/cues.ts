@@ -86,7 +86,8 @@ const doing = {
   onTen: 'on',
   countTimes: 'times',
   all: `
-    all, all done, did all, did em all, done em all, did them all, done them all, all of them, all sessions, all the sessions, all
+    all, all done, did all, did em all, done em all, did them all, done them all, all of them, all sessions,
+    all the sessions, all
     my sessions, all of it, all exercises, all the exercises, all my exercises, all drills, all my drills,
     everything done, did everything, done everything, everything, the lot, whole lot, did the lot, as
     planned, all as planned, all completed, completed all, finished all, finished everything, all
@@ -97,7 +98,8 @@ const doing = {
     nailed them all, all sesh, all seshes, full day,  alldone
   `,
   both: `
-    both, both of them, both done, did both, both sessions, did em both, done em both, the two of them, the pair, both times, both
+    both, both of them, both done, did both, both sessions, did em both, done em both, the two of them,
+    the pair, both times, both
     ways, pair
   `,
   half: `
@@ -151,7 +153,8 @@ const doing = {
   notYet: `
     sessions to go, session to go, sessions remaining, session remaining,
     remaining, sessions left to do, session left to do, exercises left, drills left, sessions still to do,
-    session still to do, to do, left to do, still left, to go, left to go, more to go, more to do, still to go, not yet, havent yet,
+    session still to do, to do, left to do, still left, to go, left to go, more to go, more to do,
+    still to go, not yet, havent yet,
     still to do, yet to do, havent done them yet, havent done it yet, not done yet, havent done any yet,
     none yet, nothing yet
   `,
@@ -219,7 +222,8 @@ const feeling = {
     hardly, barely, scarcely, almost, nearly, practically, virtually, not much, hardly any, little
   `,
   times: `
-    ish, most of the day, most of the night, most of the evening, most of the morning, much of the day, mostly,
+    ish, most of the day, most of the night, most of the evening, most of the morning, much of the day,
+    mostly,
     most of the time, mainly, usually, on average, average, at times, at its worst, at worst, at the
     worst, at peak, peak, peaked, peaking, peaks, max, maximum, worst, at most, tops, spiked, spiking,
     after driving, after sitting, after standing, after walking, after work, after rowing, after sessions,
@@ -238,7 +242,9 @@ const feeling = {
   dayPart: `
     this morning, in the morning, this afternoon, in the afternoon, this evening, in the evening, tonight,
     last night, at night, overnight, during the night, in the night, at lunch, at lunchtime, at noon,
-    midday, at midday, earlier, earlier today, earlier on, first thing, later, by lunch, by lunchtime, by noon, by dinner, by bedtime, by teatime, ended, ended at, ended at a, ended on, ended on a, by evening, by night, by
+    midday, at midday, earlier, earlier today, earlier on, first thing, later, by lunch, by lunchtime,
+    by noon, by dinner, by bedtime, by teatime, ended, ended at, ended at a, ended on, ended on a, by evening,
+    by night, by
     the evening, at bedtime, end of the day, by the end of the day, at the end of the day, start of the
     day, during the day, am, pm, morning, mornings, evening, evenings, afternoon, night, mornin, in the
     am, in the pm, early on, before lunch, before dinner, before breakfast, at the end

@@ -20,14 +20,16 @@ const scope = {
     pain in, no pain in the, no pain in my, no pain at the, no pain below, no pain past, no pain down, no
     pain down the, no pain down my, no pain around, no more, nothing under, nowhere near, nowhere near
     the, not near, not reaching, not as far as, neither, out of my, out of the, left my, free of, rather
-    than, instead of, hasnt reached, nothing to report in, nothing to report below, nothing to report below the, nothing to report past,
+    than, instead of, hasnt reached, nothing to report in, nothing to report below,
+    nothing to report below the, nothing to report past,
     absent from, no symptoms in, no symptoms in
     the, no symptoms in my, no symptoms below, no symptoms past, no pains in, no pain on, no pain on the,
     no tingling, no tingle, pain free in, pain free in the, pain free in my, nada in, zero in the
   `,
   clear: `
     fine, ok, okay, clear, gone, good, quiet, normal, great, happy, sorted, all good, all clear, went
-    as planned, all went as planned, it all went as planned, everything went as planned, went to plan, all went to plan, all went well, feels
+    as planned, all went as planned, it all went as planned, everything went as planned, went to plan,
+    all went to plan, all went well, feels
     fine, pain free now, gone away, has gone, went away, settled down, settled, has settled, have settled,
     disappeared, vanished, no more pain, clears, cleared, not affected, unaffected, no issue, no issues,
     no problem, no problems, no bother, free, symptomless, is history, felt fine, no trouble, all fine,
@@ -63,12 +65,14 @@ const numbersAndJoints = {
   or: 'or, or maybe, or so, or even',
   and: 'and, n, plus, then, and then, also',
   to: `
-    to, up to, down to a, up to a, down to, through, til, till, going to, rising to, rose to, to a, to about, to
+    to, up to, down to a, up to a, down to, through, til, till, going to, rising to, rose to, to a, to about,
+    to
     around, to about a, dropped to, fell to, and up to, now a, up as high as, to maybe
   `,
   from: 'from, from a, from about, started at, started at a, started on, started on a, started as a',
   change: `
-    went down from a, went up from a, came down from a, rose from a, fell from a, improved from a, moved from a,
+    went down from a, went up from a, came down from a, rose from a, fell from a, improved from a,
+    moved from a,
     down from, up from, down from a, up from a, dropped from, went from, went from a, gone from, gone from
     a, has gone from, came down from, fell from, rose from, improved from, reduced from, eased from,
     decreased from, increased from, moved from, changed from, down from about, went down from, went up
@@ -128,7 +132,8 @@ const smallWords = {
     kept, hangs around, is in, is in the, is in my, in it, in there
   `,
   soft: `
-    when, while i, whenever, because, cos, cause, coz, rn, if i, tho, fr, bruh, period, comma, full stop, new line, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
+    when, while i, whenever, because, cos, cause, coz, rn, if i, tho, fr, bruh, period, comma, full stop,
+    new line, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
     pain, no extra pain, no worse pain, no increase in pain, no change in pain, no added pain, no
     additional pain, what a, what the, i, me, it, you, we, he, so, too, very, really, again, well, pretty,
     quite, bit, a bit, little bit, a little, bit of, there, here, oh, hi, hello, hey, morning coach,
@@ -197,7 +202,8 @@ const talk = {
   unitBefore: `
     sleep, sleep score, anxiety, anxiety level, worry, happiness, enjoyment, difficulty, appetite, focus,
     hunger, weight, floor, heart rate, pulse, temperature, temp, dose, lesson, exertion, perceived exertion,
-    workload, alertness, recovery, readiness, wellbeing, well being, turned, hydration, energy level, energy levels, energy, stress level, stress levels, stress, mood, sleep
+    workload, alertness, recovery, readiness, wellbeing, well being, turned, hydration, energy level,
+    energy levels, energy, stress level, stress levels, stress, mood, sleep
     quality, effort, effort level, rpe, fatigue, motivation, confidence, motivation level, stress score,
     stiffness, tiredness, comfort, week, wk, day number, day no, rung, stage, phase, step, age, aged,
     room, chapter, exercise number, drill number, episode, season, l, version, page, bus, train number,
@@ -206,7 +212,8 @@ const talk = {
   `,
   setsOf: 'sets of, rounds of, lots of, reps of, sets, sets x',
   clock: `
-    back at, back by, back around, back home at, home by, woke at, woke up at, up at, bed at, to bed at, asleep at, got up at, home at, finished at, finished
+    back at, back by, back around, back home at, home by, woke at, woke up at, up at, bed at, to bed at,
+    asleep at, got up at, home at, finished at, finished
     work at, start at, started work at, work at, awake at, from work at, it is now, arrived at, till
     about, leave at, left at, lunch at, train at, back at work at, dinner at, alarm at, appointment at,
     clock, quarter past, half past, quarter to, slept, slept for, slept about, woke around, woke up

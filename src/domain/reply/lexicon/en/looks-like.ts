@@ -29,7 +29,8 @@ export const looksLike = {
     day, one question, one small, one too many, one tiny, big one, two minds, two ways about it, on all
     fours, all fours, high five, five star, nine to five, twenty four seven, ten to, at sixes and sevens,
     two left, for two, cloud nine, six pack, take five, two faced, back to square one, square one, number
-    one, one on one, in two minds, to be one, for once, once i, once you, twice as, once again, once more, at once,
+    one, one on one, in two minds, to be one, for once, once i, once you, twice as, once again, once more,
+    at once,
     once or twice, all at once, once the, once a, twice a, once upon, once in a, twice the, all day long,
     all night, all over, all week, all the time, all along, after all, above all, all around, all round,
     all of a sudden, all sorts, all is well, all well, all better, thats all, that is all, first of all,
@@ -62,7 +63,8 @@ export const looksLike = {
     done and dusted, done my back in, did my back in, done with, am i done, did too much, did a lot, did
     loads, did sleep, did walk, did feel, did you, did have, did hurt, got to go, got a, got the, got
     some, got my, got no, got stuck, got wet, got home, got the flu, got caught, got so, got really, got
-    into, got out, got over, got enough, lots to do, nothing to do, things to do, work to do, stuff to do, much to do, what to do,
+    into, got out, got over, got enough, lots to do, nothing to do, things to do, work to do, stuff to do,
+    much to do, what to do,
     how to do, finished work, finished early, finished late, finished my shift,
     managed to, did get, i do think, do feel, do have, do think, do want, do need, do get, do it
     again, do more, do less, do well, do better, do ok, do i need, do this, do that, do what, do so, do

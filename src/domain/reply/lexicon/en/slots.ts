@@ -6,7 +6,8 @@ export const zones: LexiconData['zones'] = {
   back: `
     back, my back, the back, lower back, low back, lowerback, lower part of my back, lumbar, lumbar spine,
     spine, backs, small of my back, small of the back, in back, sacrum, waist, beltline, belt line, low
-    spine, mid back, lower spine, sacral, sacroiliac, back only, only back, just back, lumber, spinal, back at a, back at about, back at about a,
+    spine, mid back, lower spine, sacral, sacroiliac, back only, only back, just back, lumber, spinal,
+    back at a, back at about, back at about a,
     backache, backpain, lowback
   `,
   buttock: `

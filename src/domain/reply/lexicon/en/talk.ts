@@ -26,7 +26,8 @@ export const intents: LexiconData['intents'] = {
       stop for, break for, pause me, pause it, pause this, pause the, pause for, pause my, pause until,
       take a break, taking a break, have a break, having a break, need a break, want a break, a break
       please, a short break, on holiday, going on holiday, on vacation, going away, go away for, away for
-      a, away for the, away until, away till, away til, away next week, away from tomorrow, be away, on a trip, a week off,
+      a, away for the, away until, away till, away til, away next week, away from tomorrow, be away,
+      on a trip, a week off,
       week off, few days off, couple of days off, some time off, time off, stop for a week, stop for a
       while, stop for now, stop for a bit, stop for a few days, no messages for, no messages until, dont
       message me until, dont message me for, do not message me until, put on hold, put me on hold, put
@@ -58,7 +59,8 @@ export const intents: LexiconData['intents'] = {
       whats today, what is today, todays plan, todays drills, todays exercises, todays session, todays
       sessions, todays work, todays programme, todays program, todays list, plan for today, drills for
       today, exercises for today, what do i do today, what should i do today, what am i doing today, what
-      have i got today, what do i have today, whats on today, whats on for today, what is on today, what is my plan, whats my
+      have i got today, what do i have today, whats on today, whats on for today, what is on today,
+      what is my plan, whats my
       plan, whats the plan, what is the plan, show me today, show today, show me the drills, show me my
       drills, show me the plan, show me my plan, show me my exercises, show me the exercises, show my
       plan, show my drills, show plan, show drills, send me my drills, send me the drills, send me the

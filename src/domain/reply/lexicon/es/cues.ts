@@ -60,7 +60,8 @@ const doing = {
   `,
   missed: 'me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
   vagueCount: `
-    media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par, un par de, varias, casi todas, casi todo, casi todos, la
+    media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par,
+    un par de, varias, casi todas, casi todo, casi todos, la
     mayoria, parte, una parte, en parte, unas cuantas, unas pocas, pocas, no todas, no todo, no hice todas,
     no hice las dos, no pude hacer las dos, no pude hacer todas, no pude con todas, no termine, no acabe, la
     primera, la segunda, la ultima, la de la manana, la de la tarde, la de la noche, lo que pude, hice lo que
@@ -70,7 +71,8 @@ const doing = {
   notYet:
     'todavia no, aun no, me falta, me faltan, todavia me falta, aun me falta, falta, faltan, por hacer, pendiente, pendientes, quedan, me quedan, me queda, queda',
   session: `
-    sesion, sesiones, sesioncita, sesioncitas, sesones, veces, vez, tanda, tandas, entrenamiento, entrenamientos, rutina, rutinas, entrenos,
+    sesion, sesiones, sesioncita, sesioncitas, sesones, veces, vez, tanda, tandas, entrenamiento,
+    entrenamientos, rutina, rutinas, entrenos,
     entreno, ejercicios, practicas, ses, rondas, ronda, de ellas, de las dos, de las tres, sesiones hechas,
     sesiones completadas, seciones, secion, sesions
   `,
@@ -98,7 +100,8 @@ const feeling = {
   painVague: `
     fuerte, leve, leves, suave, mucho dolor, poco dolor, un poco de dolor, algo de dolor,
     bastante dolor, moderado, horrible, terrible, insoportable, fatal, mal, me duele un poco, me
-    duele mucho, me duele bastante, me duele algo, duele un poco, duele mucho, duele un monton, me duele un monton, duele bastante, regular,
+    duele mucho, me duele bastante, me duele algo, duele un poco, duele mucho, duele un monton,
+    me duele un monton, duele bastante, regular,
     tolerable, soportable, intenso, agudo, ligero, dolorido, dolorida, rigido, rigida, tieso, tiesa, casi sin
     dolor, apenas dolor, apenas duele, apenas me duele, tremendo, brutal, no mucho dolor, poquito
   `,
@@ -107,14 +110,16 @@ const feeling = {
     la mayor parte del dia, casi todo el dia, todo el dia, la mayor parte, normalmente, de media, a ratos, a
     veces, en el peor momento, lo peor, peor momento, el peor, pico, picos, de pico, al sentarme, al caminar,
     al conducir, al manejar, al levantarme, al agacharme, al despertar, al estar sentado, despues de conducir,
-    despues de manejar, despues de caminar, despues de estar sentado, despues de trabajar, despues del trabajo,
+    despues de manejar, despues de caminar, despues de estar sentado, despues de trabajar,
+    despues del trabajo,
     despues de entrenar, dsps d entrenar, despues de remar, despues de comer, tras conducir, sentado, sentada,
     caminando, conduciendo, manejando, acostado, acostada, tumbado, tumbada, en reposo, en la cama, en el
     coche, en el carro, en el trabajo, al principio, al final, en general, en promedio, promedio
   `,
   dayPart: `
     esta manana, por la manana, en la manana, esta tarde, por la tarde, en la tarde, esta noche, por la noche,
-    en la noche, de noche, anoche, de madrugada, al mediodia, a mediodia, mas temprano, temprano, al despertarme,
+    en la noche, de noche, anoche, de madrugada, al mediodia, a mediodia, mas temprano, temprano,
+    al despertarme,
     de dia, a media tarde, a media manana, la noche, la tarde, la manana, x la noche, x la manana, x la tarde
   `,
   better:

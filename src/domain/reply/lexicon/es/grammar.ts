@@ -48,11 +48,21 @@ const numbersAndJoints = {
 
 const smallWords = {
   article: `
-    un, el, la, los, las, lo, mi, mis, unos, unas, su, sus, este, esta, unos cuantos, aproximadamente, aprox, casi un, como un, como una, mas o menos, mas o menos un, unos, sobre un, con, con un, para, alrededor de un, digamos, cosa de, algo asi como un, dl, una especie de, en total, total, exactamente, de un, de unos, en un, a nivel, calculo, calculo que un, creo que un, creo
+    un, el, la, los, las, lo, mi, mis, unos, unas, su, sus, este, esta, unos cuantos, aproximadamente, aprox,
+    casi un, como un, como una, mas o menos, mas o menos un, unos, sobre un, con, con un, para,
+    alrededor de un, digamos, cosa de, algo asi como un, dl, una especie de, en total, total, exactamente,
+    de un, de unos, en un, a nivel, calculo, calculo que un, creo que un, creo
   `,
   be: 'es, esta en, son, estoy, estoy en, siento, sigue, sigue en, sigo con, sigo en, anda, anda en, anda por, tengo, tengo un, tengo el, hay, ha sido, es de, era de, estan, queda en, se siente, noto, sigue siendo, estamos',
   soft: `
-    me, te, se, yo, muy, mucho, muchisimo, bastante, tan, pues, bueno, buenas, hola, ola, holi, hey, oye, ey, buenos dias, buen dia, buenas tardes, buenas noches, k tal, q tal, que tal, coach, entrenador, entrenadora, profe, jaja, jajaja, jajajaja, jeje, uf, uff, pff, pf, ntp, la verdad, por favor, porfa, xfa, todavia, aun, asi, aqui, ahi, alli, tio, amigo, che, compa, resultado, reporte, informe, registro, parte diario, en fin, luego, entonces, en resumen, resumen, hoy dia, eso, eso es, es todo, nada mas que decir, sintomas, sintoma, todo bien, todo ok, todo tranquilo, un poco, poco, poquito a poco, algo, porque, xq, xk, pq, tmbn, vamos, venga, hoy x hoy, tranqui, entumecido, adormecido, sobre todo, q, k, m, quejarme, pues nada, y nada, hoy toco, adormecimiento, signos, senales
+    me, te, se, yo, muy, mucho, muchisimo, bastante, tan, pues, bueno, buenas, hola, ola, holi, hey, oye, ey,
+    buenos dias, buen dia, buenas tardes, buenas noches, k tal, q tal, que tal, coach, entrenador,
+    entrenadora, profe, jaja, jajaja, jajajaja, jeje, uf, uff, pff, pf, ntp, la verdad, por favor, porfa, xfa,
+    todavia, aun, asi, aqui, ahi, alli, tio, amigo, che, compa, resultado, reporte, informe, registro,
+    parte diario, en fin, luego, entonces, en resumen, resumen, hoy dia, eso, eso es, es todo,
+    nada mas que decir, sintomas, sintoma, todo bien, todo ok, todo tranquilo, un poco, poco, poquito a poco,
+    algo, porque, xq, xk, pq, tmbn, vamos, venga, hoy x hoy, tranqui, entumecido, adormecido, sobre todo, q,
+    k, m, quejarme, pues nada, y nada, hoy toco, adormecimiento, signos, senales
   `,
 } satisfies Partial<Cues>
 
@@ -96,15 +106,19 @@ const talk = {
 /** Phrases in which a word of ours means something else ("a pie", "media hora"). */
 const looksLike = {
   none: `
-    a pie, de pie, en pie, a pie de obra, pie de obra, al pie de la letra, de espaldas, la espalda mojada, media
-    hora, media manana, y media, media tarde, medio dia, media noche, media jornada, medio tiempo, medio dormido,
+    a pie, de pie, en pie, a pie de obra, pie de obra, al pie de la letra, de espaldas, la espalda mojada,
+    media
+    hora, media manana, y media, media tarde, medio dia, media noche, media jornada, medio tiempo,
+    medio dormido,
     medio mal, de nada, nada que decir, nada nuevo, nada mas que anadir, nada grave, nada especial, nada
     raro, sin novedad, sin novedades, no pasa nada, no se, no lo se, no creo, no importa, no entiendo, no hay
     problema, no esta mal, todo el mundo, todo el rato, toda la semana, toda la noche, toda la manana, toda la
     tarde, todos los dias, todo el tiempo, sobre todo esto, una semana, una pena, una cosa, una pregunta mas,
-    una hora, una noche, una pasada, una mierda, una locura, una vez mas, otra vez, cada vez, tal vez luego, de
+    una hora, una noche, una pasada, una mierda, una locura, una vez mas, otra vez, cada vez, tal vez luego,
+    de
     vez en cuando, a la vez, de una vez, para el dolor, pastilla para el dolor, un dia, un dia largo, buen
-    dia largo, al lado, a la derecha de, derecho a, a mano derecha, mano derecha, mano izquierda, no hice caso,
+    dia largo, al lado, a la derecha de, derecho a, a mano derecha, mano derecha, mano izquierda,
+    no hice caso,
     hecho polvo, hecha polvo, de hecho, eso hice, hice la compra, hice la cena, hice la comida, hice mal, hice
     bien, es una, hay una, mas que nada, antes que nada, mil cosas, cola de, haciendo cola, dedos
     cruzados, cruzo los dedos, culo inquieto, mala pata, meter la pata, meti la pata, por lo demas, por si

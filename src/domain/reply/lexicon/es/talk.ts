@@ -3,7 +3,8 @@ import type { LexiconData } from '../schema.ts'
 export const intents: LexiconData['intents'] = {
   leave: {
     within: `
-      darme de baja, me doy de baja, dame de baja, quiero la baja, borra mis datos, borrar mis datos, borren mis
+      darme de baja, me doy de baja, dame de baja, quiero la baja, borra mis datos, borrar mis datos,
+      borren mis
       datos, elimina mis datos, eliminar mis datos, borra todo, borrame, eliminame, borra mi cuenta, no quiero
       mas mensajes, no mas mensajes, no me escribas mas, no me escriban mas, deja de escribirme, dejen de
       escribirme, deja de mandarme, no me mandes mas, quiero dejarlo, quiero salir, quiero dejar el programa,
@@ -15,17 +16,21 @@ export const intents: LexiconData['intents'] = {
   },
   pause: {
     within: `
-      una pausa, hacer pausa, pausa de, pausa hasta, pausar, en pausa, de vacaciones, vacaciones, un descanso de,
+      una pausa, hacer pausa, pausa de, pausa hasta, pausar, en pausa, de vacaciones, vacaciones,
+      un descanso de,
       tomar un descanso, tomarme un descanso, necesito un descanso, necesito descansar unos, unos dias libres,
-      estare fuera, voy a estar fuera, me voy de viaje, de viaje, me voy fuera, no estare, fuera hasta, parar unos
+      estare fuera, voy a estar fuera, me voy de viaje, de viaje, me voy fuera, no estare, fuera hasta,
+      parar unos
       dias, parar una semana, no me escribas hasta, no me escribas durante, semana libre, ponme en pausa
     `,
     whole: 'pausa, descanso, vacaciones, pausa por favor, de viaje, fuera',
   },
   resume: {
     within: `
-      ya volvi, he vuelto, ya regrese, volvi, he regresado, ya estoy de vuelta, estoy de vuelta, de vuelta, reanudar,
-      retomar, retomo, quiero volver, quiero continuar, quiero seguir, empezar de nuevo, volver a empezar, vuelvo
+      ya volvi, he vuelto, ya regrese, volvi, he regresado, ya estoy de vuelta, estoy de vuelta, de vuelta,
+      reanudar,
+      retomar, retomo, quiero volver, quiero continuar, quiero seguir, empezar de nuevo, volver a empezar,
+      vuelvo
       a empezar, listo para seguir, lista para seguir, listo para empezar, lista para empezar, quita la pausa,
       termina la pausa, se acabo la pausa, ya vuelvo, vuelvo a estar, ya estoy aqui
     `,
@@ -33,11 +38,16 @@ export const intents: LexiconData['intents'] = {
   },
   today: {
     within: `
-      que toca hoy, que me toca hoy, que me toca, que toca, que tengo hoy, que hay hoy, que hago hoy, que ejercicios
-      tengo, que ejercicios, cuales son mis ejercicios, cuales son los ejercicios, plan de hoy, ejercicios de hoy,
-      sesiones de hoy, sesion de hoy, mi plan de hoy, que tengo que hacer hoy, muestrame el plan, muestrame mi plan,
-      ensename el plan, muestrame los ejercicios, pasame los ejercicios, mandame los ejercicios, ver mi plan, ver el
-      plan, ver los ejercicios, cuantas sesiones tengo hoy, recuerdame los ejercicios, que habia que hacer, k toca
+      que toca hoy, que me toca hoy, que me toca, que toca, que tengo hoy, que hay hoy, que hago hoy,
+      que ejercicios
+      tengo, que ejercicios, cuales son mis ejercicios, cuales son los ejercicios, plan de hoy,
+      ejercicios de hoy,
+      sesiones de hoy, sesion de hoy, mi plan de hoy, que tengo que hacer hoy, muestrame el plan,
+      muestrame mi plan,
+      ensename el plan, muestrame los ejercicios, pasame los ejercicios, mandame los ejercicios, ver mi plan,
+      ver el
+      plan, ver los ejercicios, cuantas sesiones tengo hoy, recuerdame los ejercicios, que habia que hacer,
+      k toca
       hoy, q toca hoy, que debo hacer hoy, cual es el plan, cual es mi plan
     `,
     whole:
@@ -45,9 +55,12 @@ export const intents: LexiconData['intents'] = {
   },
   help: {
     within: `
-      como funciona, como va esto, como se usa, no entiendo, no lo entiendo, que tengo que escribir, que escribo, que
-      pongo, que debo escribir, que digo, que puedo decir, como respondo, como contesto, necesito ayuda, ayudame,
-      ayuda por favor, me ayudas, puedes ayudarme, instrucciones, comandos, que es esto, quien eres, eres un bot, un
+      como funciona, como va esto, como se usa, no entiendo, no lo entiendo, que tengo que escribir,
+      que escribo, que
+      pongo, que debo escribir, que digo, que puedo decir, como respondo, como contesto, necesito ayuda,
+      ayudame,
+      ayuda por favor, me ayudas, puedes ayudarme, instrucciones, comandos, que es esto, quien eres,
+      eres un bot, un
       ejemplo, que opciones hay, que significa alcance, estoy perdido, estoy perdida, que quieres que
     `,
     whole: 'ayuda, que, como, eh, info, comandos, opciones, instrucciones, ejemplo, help, menu',
@@ -55,17 +68,22 @@ export const intents: LexiconData['intents'] = {
   correct: {
     within: `
       me equivoque, me he equivocado, esta mal, eso no es, eso esta mal, quiero corregir, corregir, cambiar mi
-      respuesta, puse mal, lo puse mal, escribi mal, era otro numero, numero equivocado, hay un error, fue un error,
+      respuesta, puse mal, lo puse mal, escribi mal, era otro numero, numero equivocado, hay un error,
+      fue un error,
       cometi un error, no es lo que dije, no era eso, entendiste mal, has entendido mal
     `,
     whole: 'mal, error, correccion, corrige, incorrecto, cambiar, no es eso, deshacer',
   },
   question: {
     within: `
-      pregunta para el coach, pregunta para el entrenador, pregunta para la entrenadora, preguntale al, dile al, dile
-      a la, dile a mi, pregunta al coach, hablar con el, hablar con la, hablar con mi, hablar con alguien, que me
-      llame, llamame, tengo una pregunta, una pregunta, tengo una duda, una duda, quiero saber, quisiera saber, me
-      gustaria saber, es normal, es malo, puedo, podria, deberia, que pasa si, cuanto tiempo, cuantas veces, cuantas
+      pregunta para el coach, pregunta para el entrenador, pregunta para la entrenadora, preguntale al,
+      dile al, dile
+      a la, dile a mi, pregunta al coach, hablar con el, hablar con la, hablar con mi, hablar con alguien,
+      que me
+      llame, llamame, tengo una pregunta, una pregunta, tengo una duda, una duda, quiero saber,
+      quisiera saber, me
+      gustaria saber, es normal, es malo, puedo, podria, deberia, que pasa si, cuanto tiempo, cuantas veces,
+      cuantas
       repeticiones, por que me, cada cuanto, me pregunto si, algun consejo
     `,
     whole: 'pregunta, coach, entrenador, entrenadora, por que, cuando, duda',

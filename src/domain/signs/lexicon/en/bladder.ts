@@ -3,7 +3,8 @@ import type { LexiconSource } from '../shape.ts'
 /** The bladder, inability in general, and the ways that passing water fails. */
 export const bladder: LexiconSource['words'] = {
   bladder: `
-    toilet (stuff/side/side of things/department/business/habits/things/matters/functions/function), loo (stuff/side/things/habits/business), toileting, bathroom (stuff/habits/side of things),
+    toilet (stuff/side/side of things/department/business/habits/things/matters/functions/function),
+    loo (stuff/side/things/habits/business), toileting, bathroom (stuff/habits/side of things),
     bladder, waterworks, water works, waterwork, urine, urinary, urinate, urinating, urinates, urination,
     urinated, urinary function, bladder function, bladder control, plumbing`,
   pee: `
@@ -160,7 +161,8 @@ export const bladder: LexiconSource['words'] = {
     cant sense, don't sense, can't tell, cant tell, cannot tell, don't know, dont know, do not know,
     didn't know, didnt know, no idea, unaware, not aware, no warning, without warning, without feeling,
     without (my/me/even/) (knowing/noticing/realising/realizing/feeling/feeling it),
-    without (any/) (sensation/awareness/control), without noticing, without realising, without realizing, don't notice, dont notice,
+    without (any/) (sensation/awareness/control), without noticing, without realising, without realizing,
+    don't notice, dont notice,
     didn't notice, didnt notice, didn't realise, didnt realise, didn't realize, hardly feel, barely feel,
     can hardly feel, can barely feel, less feeling, numb, never feel, no longer feel, no signal,
     no signals, stopped feeling, not sure i'm, not sure if i'm, not sure whether i'm, not sure when,

@@ -3,10 +3,12 @@ import type { LexiconSource } from '../shape.ts'
 /** Bowels and sex: the function, and the ways it fails. */
 export const bowelsAndSex: LexiconSource['words'] = {
   bowel: `
-    toilet (stuff/side/side of things/department/business/habits/things/matters/functions/function), loo (stuff/side/things/habits/business), toileting, bathroom (stuff/habits/side of things),
+    toilet (stuff/side/side of things/department/business/habits/things/matters/functions/function),
+    loo (stuff/side/things/habits/business), toileting, bathroom (stuff/habits/side of things),
     bowel, bowels, bowl movement, bowl movements, bowel movement, bowel movements, bowel control,
     bowel function, bowl control, bowls, stool, stools, faeces, feces, faecal, fecal, back end, sphincter,
-    motions, bm, bms, my motion, passing motion, passing motions, passed motion, (motion/motions) (is/are) passing,
+    motions, bm, bms, my motion, passing motion, passing motions, passed motion,
+    (motion/motions) (is/are) passing,
     (motion/motions) (pass/passes/comes/came/coming), loose motion, loose motions, latrine motion`,
   poo: `
     poo, pooing, poos, pooed, poop, pooping, poops, pooped, number two, number twos, number 2, number 2s,
@@ -84,7 +86,8 @@ export const bowelsAndSex: LexiconSource['words'] = {
     (doesn't/won't/don't/doesnt/wont/dont) (get/stay/go) hard, can't get (aroused/turned on/wet/excited),
     soft (all the time/in the morning/down there/when), always soft`,
   'sex-fine': `
-    all (normal/fine/good/well/ok/working/in order) in (the/that) (bedroom/department/bed), (bedroom/sex life/sex/bedroom stuff/sex side/bedroom department) (is/is all/all/still/stuff/side/) (fine/normal/good/ok/unchanged/unaffected),
+    all (normal/fine/good/well/ok/working/in order) in (the/that) (bedroom/department/bed),
+    (bedroom/sex life/sex/bedroom stuff/sex side/bedroom department) (is/is all/all/still/stuff/side/) (fine/normal/good/ok/unchanged/unaffected),
     
     no (erection/erectile/sexual/sex) (problem/problems/trouble/troubles/issue/issues/dysfunction/changes/change/difficulty/difficulties),
     no (problem/problems/trouble/troubles/issue/issues/change/changes) (with/in/getting/having/) (my/) (erection/erections/sex/erect/sexual function)`,

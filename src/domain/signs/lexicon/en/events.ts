@@ -53,8 +53,10 @@ export const events: LexiconSource['words'] = {
     paralysed, paralyzed, no strength, no power, lost strength, lost power, lost feeling, no feeling,
     lost the feeling, lost all feeling, losing feeling, can't feel, cant feel, cannot feel,
     dropping things, drop things, dropped things, dropping stuff, clumsy, can't feel anything,
-    gone to sleep, asleep, weak and heavy, stopped working, stopped responding, stops working, packed in, packed up,
-    not responding, won't respond, (won't/wont/doesn't/doesnt/not) (do/doing) what (i/i'm/im) (tell/want/ask), no grip, lost grip, lost my grip,
+    gone to sleep, asleep, weak and heavy, stopped working, stopped responding, stops working, packed in,
+    packed up,
+    not responding, won't respond, (won't/wont/doesn't/doesnt/not) (do/doing) what (i/i'm/im) (tell/want/ask),
+    no grip, lost grip, lost my grip,
     can't use, cant use, can't raise, cant raise, loss of strength,
     loss of power, loss of feeling`,
   'arm-tingle': `
@@ -103,7 +105,8 @@ export const events: LexiconSource['words'] = {
     everything is blurry`,
   balance: `
     balance off, off balance,
-    balance (is/has/has been/seems/feels/) (slowly/gradually/steadily/a bit/much/a lot/) (getting worse/worse/worsening/deteriorating/declining/going/shot/terrible/bad/poor/rubbish/not great/not good/not what it was/getting bad), balance is off, balance problems, balance trouble, balance issues,
+    balance (is/has/has been/seems/feels/) (slowly/gradually/steadily/a bit/much/a lot/) (getting worse/worse/worsening/deteriorating/declining/going/shot/terrible/bad/poor/rubbish/not great/not good/not what it was/getting bad),
+    balance is off, balance problems, balance trouble, balance issues,
     balance is bad, balance is poor, balance gone, balance has gone, balance went, lost my balance,
     losing my balance, lose my balance, keep losing my balance, loss of balance, no balance, can't balance,
     cant balance, couldn't balance, cannot balance, balance not right, balance isn't right,
@@ -150,7 +153,8 @@ export const events: LexiconSource['words'] = {
     (went/ran/drove/crashed/ploughed/smashed/slammed/shunted/piled/backed/reversed) (into/in) (the/my/our) (back/side/rear/front) of (me/us/my/our/mine/the car/it),
     (ran/drove/crashed/ploughed/smashed/slammed/reversed/backed) into (us/our/my car/our car),
     drove into the back, written off the car, wrote off the car, wrote the car off, car rolled,
-    (rolled/flipped/overturned/tipped over/totalled/totaled/wrecked) (the/my/a/our/) (car/quad/quad bike/van/tractor/buggy/kart/go kart/truck/jeep/mower/atv/lorry/forklift), crashed (my/the/) (car/bike/van/motorbike/scooter/quad/truck),
+    (rolled/flipped/overturned/tipped over/totalled/totaled/wrecked) (the/my/a/our/) (car/quad/quad bike/van/tractor/buggy/kart/go kart/truck/jeep/mower/atv/lorry/forklift),
+    crashed (my/the/) (car/bike/van/motorbike/scooter/quad/truck),
     crashed the, in a crash, had a crash, been in a crash, was in an accident, been in an accident,
     in an accident, hit a tree, came off my (bike/motorbike/horse/scooter/board/moped),
     came off the (bike/motorbike/horse/scooter/quad), come off my (bike/motorbike/horse),
@@ -169,7 +173,8 @@ export const events: LexiconSource['words'] = {
     (thrown/bucked) (off/by/from) (my/a/the) (horse/pony/mare), bucked off,
     (weight/weights/bar/plates/boat/box/bag/shelf/ceiling/cabinet/fridge/tree/branch/rock) (fell/landed/dropped/came down) on (me/my back/top of me)`,
   'went-down': `
-    went down, gone down, slid out, slid off, skidded, lost control, went under me, went over, went from under, landed on me,
+    went down, gone down, slid out, slid off, skidded, lost control, went under me, went over,
+    went from under, landed on me,
     aquaplaned, spun, came down`,
   load: `
     pallet, pallets, forklift, fork lift, fork truck, beam, girder, plank, planks, crate, crates, pole,

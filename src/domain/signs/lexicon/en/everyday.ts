@@ -3,8 +3,11 @@ import type { LexiconSource } from '../shape.ts'
 /** What makes a word harmless: exercise, travel, everyday life. */
 export const everyday: LexiconSource['circumstances'] = {
   muscle: `
-    from (hill/hills/running/the run/football/hockey/rugby/tennis/cycling/the ride/the row/dancing/gardening/the hike/hill running/skiing/climbing/the hills/the gym), (usual/normal/good) (kind/sort), in a good way, good sore, good ache, leg day, after that row, after leg day,
-    from hill running, hill running, marathon training, usual good kind, the good kind, good kind of sore, normal stuff, from training, after football, after tennis, after the match, after leg day, after the race,
+    from (hill/hills/running/the run/football/hockey/rugby/tennis/cycling/the ride/the row/dancing/gardening/the hike/hill running/skiing/climbing/the hills/the gym),
+    (usual/normal/good) (kind/sort), in a good way, good sore, good ache, leg day, after that row,
+    after leg day,
+    from hill running, hill running, marathon training, usual good kind, the good kind, good kind of sore,
+    normal stuff, from training, after football, after tennis, after the match, after leg day, after the race,
     doms, muscle soreness, muscle sore, from the row, from rowing, after rowing, from squats, after squats,
     from the squats, after the erg, from the erg, workout, after training, from training, from the gym,
     after the gym, leg day, from running, after the run, from the walk, after the walk, from cycling,
@@ -12,7 +15,8 @@ export const everyday: LexiconSource['circumstances'] = {
     from the hill, after the hill, after the (last/first/second/third/final/) (set/one/drill/sets/drills),
     last set, after that set, after deadlifts, after lunges, after the class, after a long row`,
   exertion: `
-    5k, 10k, pb, parkrun, park run, marathon, match, football, tennis, the swim, when i (saw/heard/read/opened/watched), horror film, scary film, penalty shootout, interview, exam,
+    5k, 10k, pb, parkrun, park run, marathon, match, football, tennis, the swim,
+    when i (saw/heard/read/opened/watched), horror film, scary film, penalty shootout, interview, exam,
     after the stairs, after stairs, after the run, after the row, after the erg, after rowing, erg, hill,
     hills, run, running, sprint, sprints, sprinting, row, rowing, the session, training, on the bike,
     after the bike, workout, intervals, interval, exercise, exercising, drill, drills, the walk, cardio,
@@ -26,7 +30,8 @@ export const everyday: LexiconSource['circumstances'] = {
     ok after turning, settled with, settles with, eased by turning, settled down when, and it settled,
     and it eased, it settled, then settled, easy after turning, went straight back`,
   'on-purpose': `
-    cutting for, cut for, race weight, making weight, make weight, lightweight race, with the running club, for the season, for the wedding, for my wedding, slimming world,
+    cutting for, cut for, race weight, making weight, make weight, lightweight race, with the running club,
+    for the season, for the wedding, for my wedding, slimming world,
     on purpose, diet, dieting, dieted, deliberately, trying to, intentionally, goal, healthy eating,
     on a plan, slimming, as planned, wanted to, happy with, happy about, happily, proud, target, cutting,
     calories, intermittent fasting, weight watchers, slimming world, bar, barbell, deadlift, lift, lifting,
@@ -80,8 +85,10 @@ export const everyday: LexiconSource['circumstances'] = {
     band, anchor, strap, mat, prop, pillow, phone, door, handle, oar, blade, seat, grip, towel, standards,
     schedule, routine, bar, plates`,
   'legs-plain': `
-    each, did both, do both, stretch, stretched, wall, up the wall, up on the wall, the wall, swapped, shaved, 10 each, shake,
-    muddy, dirty, filthy, bare, grazed, scraped, scratched, shaved, waxed, stood, in the ski, boots, sunburnt, sunburned, freezing,
+    each, did both, do both, stretch, stretched, wall, up the wall, up on the wall, the wall, swapped, shaved,
+    10 each, shake,
+    muddy, dirty, filthy, bare, grazed, scraped, scratched, shaved, waxed, stood, in the ski, boots, sunburnt,
+    sunburned, freezing,
     stretch, stretched, stretching, stretches, drill, drills, press, exercise, done, reps, rep, lying,
     band, bend, bent, straight, together, raise, raised, lifted, lift, swing, floor, tired, tight, stiff,
     worked, fine, ok, okay, good, great, nothing, bridge, squat, squats, balance, weight, strong, normal,
@@ -94,7 +101,8 @@ export const everyday: LexiconSource['circumstances'] = {
     hurt, hurts, ache, aches, pain, bother, mind, matter, like, tingle, swell, complain, stop, sore, much,
     look, fit, reach, know, care, need, want, stretch, kneel, touch, bad, good, great, better`,
   'swell-calm': `
-    in the heat, with the heat, in this heat, hot weather, the heat, heatwave, sock tan, gnat, horsefly, insect bite, midge,
+    in the heat, with the heat, in this heat, hot weather, the heat, heatwave, sock tan, gnat, horsefly,
+    insect bite, midge,
     muscles, haha, lol, stronger, bath, shower, sun, sunburn, sunburnt, socks, after the sauna, sauna,
     gains, pump`,
   'breath-plain': `
@@ -113,12 +121,16 @@ export const everyday: LexiconSource['circumstances'] = {
     exercise, drill, lifted, strong, stronger, pain`,
   /** Cold hands and slept-on arms: numb for a plain reason and over. */
   'from-cold': `
-    from (the/) cold (row/swim/outing/water/paddle/), with (the/) cold, (cold/sea/wild) (swim/row/dip/outing/water swim/plunge), warm now,
-    (all/) warmed up, till i warmed up, slept on (it/my arm/my hand/that arm), lay on (it/my arm), lying on (it/my arm),
+    from (the/) cold (row/swim/outing/water/paddle/), with (the/) cold,
+    (cold/sea/wild) (swim/row/dip/outing/water swim/plunge), warm now,
+    (all/) warmed up, till i warmed up, slept on (it/my arm/my hand/that arm), lay on (it/my arm),
+    lying on (it/my arm),
     (from/after) (sleeping/lying/leaning) on (it/my arm/my hand), shook it out`,
   'fever-plain': `
-    boiler (is/was/'s/) (broken/broke/off/bust/dead), heating (is/was/'s/) (broken/broke/off/bust), no heating, in the (flat/boat/rain/cold/wind/snow), outside, bus stop,
-    touchline, stands, waiting for the bus, cold (house/swim/dip/morning/outing), sea swim, ice bath, as a kid, as a child`,
+    boiler (is/was/'s/) (broken/broke/off/bust/dead), heating (is/was/'s/) (broken/broke/off/bust),
+    no heating, in the (flat/boat/rain/cold/wind/snow), outside, bus stop,
+    touchline, stands, waiting for the bus, cold (house/swim/dip/morning/outing), sea swim, ice bath,
+    as a kid, as a child`,
   'hot-weather': `hot (night/nights/weather), heatwave, heat wave, warm night, muggy, humid, heating on, tropical, in this heat, so hot outside`,
   'not-both': `not both (legs/sides/feet/of them/), not in both (legs/feet/sides/), not on both (sides/), never both (legs/sides/), neither both`,
 }

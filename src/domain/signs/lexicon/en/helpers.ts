@@ -40,8 +40,11 @@ export const helpers: LexiconSource['words'] = {
     spread, spreading, spread to, gone into, moved into, crossed over, moved across, catching it,
     catching up, begun, same thing, same story, got it`,
   'lift-talk': `
-    ripped (my/the) (jeans/trousers/shorts/shirt/leggings/pants/top), slept like a (log/brick/baby/rock/stone), sleep like a (log/brick/baby/rock/stone), sleeping like a (log/brick/baby),
-    (driving/drives/drove) me nuts, saturday night fever, (kill/killed) for (a/some/one), i'd kill for, id kill for,
+    ripped (my/the) (jeans/trousers/shorts/shirt/leggings/pants/top),
+    slept like a (log/brick/baby/rock/stone), sleep like a (log/brick/baby/rock/stone),
+    sleeping like a (log/brick/baby),
+    (driving/drives/drove) me nuts, saturday night fever, (kill/killed) for (a/some/one), i'd kill for,
+    id kill for,
     weak spot, weak link, weak point, weak coffee, weak tea, weak signal, weak wifi, drop set, drop sets,
     dropped the, drag factor, drag race, dragged on, dragging on, drags on, day dragged, band drops`,
 }

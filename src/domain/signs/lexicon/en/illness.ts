@@ -19,7 +19,7 @@ export const illness: LexiconSource['words'] = {
     temperature dropped outside, outside temperature, temp outside, temperature was lovely,
     temperature drops, cold temperature, the temperature, cold weather temperature, body temperature,
     cabin fever, hay fever, hayfever, fever pitch, race fever, gold fever, chill out, chill day,
-    chill pill, chill session, netflix and chill, chilled, chill evening, just chill, chilling,
+    chill pill, chill session, chilled, chill evening, just chill, chilling,
     chilling out, shivering in the boathouse, shivering on the water, flu jab, flu shot, flu vaccine`,
   unwell: `
     unwell, really unwell, generally unwell, ill, really ill, feel ill, feeling ill, proper ill,

@@ -3,8 +3,10 @@ const list = (words: string): readonly string[] => words.trim().split(/\s*,\s*/)
 /** Words that tell of a change of old trouble, words that deny one, and words that call it the same. */
 export const change = {
   changed: list(`
-    peor, peores, empeora, empeoro, empeorado, empeorando, cambio, cambia, cambiado, cambiando, cambios, distinto, distinta, diferente,
-    nuevo, nueva, nuevos, nuevas, repente, golpe, pronto, subito, mas, fuerte, debil, aumenta, aumento, aumentado, aumentando, extiende,
+    peor, peores, empeora, empeoro, empeorado, empeorando, cambio, cambia, cambiado, cambiando, cambios,
+    distinto, distinta, diferente,
+    nuevo, nueva, nuevos, nuevas, repente, golpe, pronto, subito, mas, fuerte, debil, aumenta, aumento,
+    aumentado, aumentando, extiende,
     extendido, extendiendo, completamente, totalmente, mal, empezo, empezado, empieza, mojado, mojada, puedo, nada, nunca, ya`),
   /** So do these, unless the same clause calls it the same: "como siempre hoy". */
   fresh: list('ahora, hoy, ayer, anoche, manana, tarde, noche, otra, vez'),

@@ -11,7 +11,8 @@ export const circumstances: LexiconSource['circumstances'] = {
     el ano pasado, ano pasado, hace un ano, hace anos, hace meses, hace (${NUMBERS}) (anos/meses), (anos/meses) atras, hace
     (siete/ocho/nueve/diez/doce/7/8/9/10/11/12/14/15/16/20) semanas, cuando era
     (joven/nino/nina/pequeno/pequena/chico/chica/mas joven/adolescente), de (joven/nino/nina/pequeno/chico),
-    en mi (juventud/infancia/adolescencia), en el embarazo, cuando estaba embarazada, el verano pasado, el invierno pasado,
+    en mi (juventud/infancia/adolescencia), en el embarazo, cuando estaba embarazada, el verano pasado,
+    el invierno pasado,
     en la universidad, en su dia, en el pasado, antiguamente, hace decadas, el episodio anterior, solia,
     antes del parto`,
   past: `

@@ -20,7 +20,8 @@ export const cues: LexiconSource['words'] = {
     (quita/pasa/va/calma/ha quitado/ha pasado/quito/paso/ayuda), no desaparece, no para, no deja de, no
     (quiero/quisiera/queria) (alarmar/molestar/preocupar/asustar/decirlo/ser exagerado), no te
     (preocupes/asustes), no me gusta decirlo, no se como decirlo, no te lo (dije/he dicho), no dije nada, no
-    lo habia dicho, no veas, de la nada, no (muy/tan/como antes/obstante), no (dormi/duermo/he dormido), no es lo mismo,
+    lo habia dicho, no veas, de la nada, no (muy/tan/como antes/obstante), no (dormi/duermo/he dormido),
+    no es lo mismo,
     no esperaba, no me lo esperaba, no sabes, sin (darme
     cuenta/enterarme/querer/sentirlo/notarlo/avisar/parar/embargo/sentir/dormir/cambios/mejoria/mejorar/duda/ganas),
     no (puedes/podes) (creer/imaginar), no hay duda, nada mas, no me imagino, nada mejor`,
@@ -143,11 +144,15 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
-    me di un bano, bano (caliente/de agua/de agua caliente/de sol/turco/de espuma), no (encuentro/tengo) (las/) palabras
+    me di un bano, bano (caliente/de agua/de agua caliente/de sol/turco/de espuma),
+    no (encuentro/tengo) (las/) palabras
     para, no tengo palabras, no (veo/abre/puedo ver/pude ver/vi/encuentro)
-    (el/los/tu/su/la) (video/videos/enlace/boton/mensaje/correo/link/ejercicio/foto/archivo/app/plan), se me fue la luz,
-    (casi/) me meo de (la/) risa, vacuna de la gripe, dia de pecho, cuesta menos, me cuesta menos, me quiero morir de (la/)
-    (verguenza/risa/hambre/sueno/calor/pena/envidia), no aguanto mas (el trabajo/a mi jefe/el calor/el frio/a los
+    (el/los/tu/su/la) (video/videos/enlace/boton/mensaje/correo/link/ejercicio/foto/archivo/app/plan),
+    se me fue la luz,
+    (casi/) me meo de (la/) risa, vacuna de la gripe, dia de pecho, cuesta menos, me cuesta menos,
+    me quiero morir de (la/)
+    (verguenza/risa/hambre/sueno/calor/pena/envidia),
+    no aguanto mas (el trabajo/a mi jefe/el calor/el frio/a los
     ninos/la oficina/el trafico), me sento mal (el/la/algo/del estomago/al estomago), cafe me sento mal, (con/por la/sin)
     anestesia, rodilla (suena/cruje), me (suena/suenan/cruje/crujen) (la/las/los)
     (rodilla/rodillas/huesos/tobillos),

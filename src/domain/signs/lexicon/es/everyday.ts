@@ -57,7 +57,8 @@ export const everyday: LexiconSource['circumstances'] = {
     press, rodillas, agujetas, levanto, levantar, boca abajo, bien, normal, gimnasio`,
   'leg-odd-plain': `otro dia, ejercicio, mejor, dolor, bien, distinto ejercicio`,
   'fall-plain': `
-    me agarre, me sujete, no me cai,    banda, telefono, movil, lapiz, bien, enamorado, gracia, toalla, dormido, de sueno, genial, cuenta`,
+    me agarre, me sujete, no me cai, banda, telefono, movil, lapiz, bien, enamorado, gracia, toalla, dormido,
+    de sueno, genial, cuenta`,
   'fall-idiom': `de sueno, bien, gracia, cuenta, de risa`,
   'lift-talk': `banda debil, punto debil, mas floja la banda, banda floja, punto flaco`,
 }

@@ -43,7 +43,9 @@ export const spellings: Readonly<Record<string, string>> = {
 
 /** Everyday words that a typing slip must never be made of. */
 export const ordinary = `
-  pollo, pollos,  tirando, tirado, bajon, redonda, redondo,  tirantez, diferencia, mejoria, mejora, alivio,  marzo, abril, mayo, junio, julio, agosto, septiembre, octubre, noviembre, diciembre, enero, febrero, obra, obras, ensucio, ensucie,
+  pollo, pollos, tirando, tirado, bajon, redonda, redondo, tirantez, diferencia, mejoria, mejora, alivio,
+  marzo, abril, mayo, junio, julio, agosto, septiembre, octubre, noviembre, diciembre, enero, febrero, obra,
+  obras, ensucio, ensucie,
   agujetas, sali, salio, salia, saldre, salgan, salida, salido, pueda, puedan, pudiera, buenos, buenas,
   dias, tardes, noches, hola, gracias, bueno, buena, casa, cosa, cosas, caso, cada, cama, carga, carro,
   cosa, pasa, paso, pasar, pese, peso, pesa, pesas, pero, perro, perra, pena, peor, mejor, mayor, menor,

@@ -54,7 +54,8 @@ export const feeling: NetSource['words'] = {
     (empieza/acaba/esta/piso), me entero (por/porque), tengo que mirar, (hasta que/porque) (lo/la/)
     (miro/mire/veo/vi)`,
   idiom: `
-    de lo otro, lo otro, de lo demas, lo demas, de todo lo demas, por lo demas, de cafe, con cafe, el cafe, de pintura, de grasa,
+    de lo otro, lo otro, de lo demas, lo demas, de todo lo demas, por lo demas, de cafe, con cafe, el cafe,
+    de pintura, de grasa,
     de barro, de vino, de chocolate, la ropa limpia,
     (casi/por poco) me (meo/hago pis/hago pipi/orino/cago), me (meo/meaba/mee/hago pis/hacia pis) de (risa/la
     risa), me meo de risa, sin (problema/problemas/esfuerzo/molestias/dificultad/novedad/cambios), no noto

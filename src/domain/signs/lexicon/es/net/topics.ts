@@ -56,7 +56,8 @@ export const topics: NetSource['words'] = {
     ahi, alli, alla, ahi abajo, por ahi, por alla, abajo, eso, aquello, la zona, esa zona, esa parte, esas
     partes, por abajo, por debajo, ahi detras, por detras, por delante`,
   underwear: `
-    calzoncillo(/s), calzon, calzones, braga(/s), bombacha(/s), tanga, ropa interior, la ropa interior, ropa de abajo, pantalon,
+    calzoncillo(/s), calzon, calzones, braga(/s), bombacha(/s), tanga, ropa interior, la ropa interior,
+    ropa de abajo, pantalon,
     pantalones, pijama, mallas, leggings, calzas, jeans, vaqueros, boxer, boxers, slip, trusa(/s),
     pantaleta(/s), chones, cuadros, short(/s), licra, culotte, banador, biquini`,
   pee: `
@@ -79,7 +80,8 @@ export const topics: NetSource['words'] = {
     calzoncillo(/s), calzon, calzones, braga(/s), bombacha(/s), tanga, ropa interior, pantalon, pantalones,
     pijama, cama, sabana(/s), colchon, mallas, leggings, calzas, jeans, vaqueros, boxer, boxers, slip,
     trusa(/s), falda, pollera, vestido, asiento, sofa, sillon, silla, panal, panales, compresa(/s), salvaslip,
-    protector, protectores, toallita(/s), toallas higienicas, la ropa, la ropa interior, entrepierna, el coche, el piso, el
+    protector, protectores, toallita(/s), toallas higienicas, la ropa, la ropa interior, entrepierna,
+    el coche, el piso, el
     suelo`,
   poo: `
     el recto, mi recto, lo gordo, de lo gordo, lo serio, lo solido, solido, numero dos, el dos, lo de atras,

@@ -18,7 +18,8 @@ export const turns: NetSource['words'] = {
     y, porque, xq, pq, que, q, cuando, mientras, si, desde, ahora, luego, despues, entonces, hasta, solo,
     pero, aunque, asi que, para, por, ademas, de repente, de golpe`,
   calm: `
-    el suelo con las manos, subo el pecho, bajo el pecho, pecho al suelo, paso de baile,    agujetas, entreno, entrenando, entrenamiento, ejercicio, ejercicios, sentadillas, estiramiento(/s),
+    el suelo con las manos, subo el pecho, bajo el pecho, pecho al suelo, paso de baile, agujetas, entreno,
+    entrenando, entrenamiento, ejercicio, ejercicios, sentadillas, estiramiento(/s),
     estirar, estirado, banda, pesas, mancuernas, serie, series, repeticiones, remar, remo, ergometro, plancha,
     puente, gimnasio, gym, postura del, yoga, pilates, peli, pelicula, libro, chiste, futbol, video`,
   session: `
