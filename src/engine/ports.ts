@@ -21,6 +21,7 @@ import type {
   RungRow,
   ScreeningRow,
   SignRow,
+  Stage,
   Table,
   VersionRow,
 } from './rows.ts'
@@ -126,6 +127,32 @@ export interface Tx {
 export interface Store {
   /** Runs the work in one transaction; whatever it throws undoes all of it. */
   transaction<T>(work: (tx: Tx) => Promise<T>): Promise<T>
+}
+
+/** What must be known of a person to answer an urgent sign while the store is away: no words, no values. */
+export interface KnownClient {
+  readonly client: {
+    readonly id: string
+    readonly user: string
+    /** The alias, which the alert names. */
+    readonly ref: string
+    readonly stage: Stage
+    readonly region: string | null
+    readonly zone: string
+    readonly language: string
+  }
+  readonly practice: {
+    readonly id: string
+    readonly zone: string
+    readonly language: string
+    readonly quote: boolean
+    /** Where alerts go; null where the practice has no channel yet. */
+    readonly channel: string | null
+  }
+  /** Platform id of whoever is called first. */
+  readonly coach: string | null
+  /** The private channel; null where the client was never reached. */
+  readonly direct: string | null
 }
 
 /** The part of the store that delivery uses. */

@@ -1,39 +1,18 @@
 import { dayAt } from '../domain/local-time.ts'
+import type { KnownClient } from '../engine/ports.ts'
 import type { CoverRow, Stage } from '../engine/rows.ts'
 import type { Database, Db } from './database.ts'
 import { tableOf } from './tables.ts'
 
-/** What is needed of a client to answer an urgent sign while the store is away. */
-export interface KnownRow {
-  readonly client: {
-    readonly id: string
-    readonly user: string
-    readonly ref: string
-    readonly stage: Stage
-    readonly region: string | null
-    readonly zone: string
-    readonly language: string
-  }
-  readonly practice: {
-    readonly id: string
-    readonly zone: string
-    readonly language: string
-    readonly quote: boolean
-    readonly channel: string | null
-  }
-  readonly coach: string | null
-  readonly direct: string | null
-}
-
 /** Everybody on file, latest first; the coach is who is called first at this instant. */
-export const knownPeople = (database: Database, now: Date): Promise<KnownRow[]> =>
+export const knownPeople = (database: Database, now: Date): Promise<KnownClient[]> =>
   database.use(async (db) => {
     const practices = new Map((await tableOf(db, 'practice').findMany({})).map((row) => [row.id, row]))
     const covers = await tableOf(db, 'cover').findMany({ orderBy: { id: 'asc' } })
     const planned = await plannedBy(db)
     const directs = await directsOf(db)
     const clients = await db.client.findMany({ orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] })
-    return clients.map(({ id, user, ref, stage, region, zone, language, coach, practiceId }): KnownRow => {
+    return clients.map(({ id, user, ref, stage, region, zone, language, coach, practiceId }): KnownClient => {
       const practice = practices.get(practiceId)!
       const own = covers.filter((row) => row.practiceId === practiceId)
       return {

@@ -1,10 +1,10 @@
-import type { DueStore, OutboxStore, Store } from '../engine/ports.ts'
+import type { DueStore, KnownClient, OutboxStore, Store } from '../engine/ports.ts'
 import { type Address, readAddress } from './address.ts'
 import { warmUp } from './client-file.ts'
 import type { Database } from './database.ts'
 import { type Direct, directs } from './directs.ts'
 import { dueStore } from './dues.ts'
-import { type KnownRow, knownPeople } from './known.ts'
+import { knownPeople } from './known.ts'
 import { type LeaseStore, leaseStore } from './leases.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
 import { migrateSqlite } from './migrate-sqlite.ts'
@@ -26,7 +26,7 @@ export interface OpenStore {
   directs(): Promise<Direct[]>
   laddersInPlans(): Promise<LadderInPlans[]>
   /** Everybody on file with what an urgent answer needs; the coach is who is called first now. */
-  knownPeople(now: Date): Promise<KnownRow[]>
+  knownPeople(now: Date): Promise<KnownClient[]>
   /** Ends in order: what runs is finished first. */
   close(): Promise<void>
   /** Drops everything at once, as a killed process would: what was not committed is gone. */

@@ -1,11 +1,11 @@
 import { strangerKey } from '../engine/check-in/stranger.ts'
 import { NOBODY } from '../engine/draft.ts'
 import type { Address, Message } from '../engine/message.ts'
+import type { KnownClient } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import { alertText, takeUpButton } from '../engine/urgent/alert.ts'
 import { urgentTextFor } from '../engine/urgent/urgent.ts'
 import type { Texts } from '../text/index.ts'
-import type { KnownClient } from './known.ts'
 import type { Entry } from './spool.ts'
 
 type TextsFor = (language: string) => Texts

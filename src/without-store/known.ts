@@ -1,33 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { fileInUse } from '../engine/parts.ts'
-import type { Stage } from '../engine/rows.ts'
+import type { KnownClient } from '../engine/ports.ts'
 import { replaceFile } from './files.ts'
-
-/** What must be known of a person to answer an urgent sign while the store is away: no words, no values. */
-export interface KnownClient {
-  readonly client: {
-    readonly id: string
-    readonly user: string
-    /** The alias, which the alert names. */
-    readonly ref: string
-    readonly stage: Stage
-    readonly region: string | null
-    readonly zone: string
-    readonly language: string
-  }
-  readonly practice: {
-    readonly id: string
-    readonly zone: string
-    readonly language: string
-    readonly quote: boolean
-    /** Where alerts go; null where the practice has no channel yet. */
-    readonly channel: string | null
-  }
-  /** Platform id of whoever is called first. */
-  readonly coach: string | null
-  /** The private channel; null where the client was never reached. */
-  readonly direct: string | null
-}
 
 export interface KnownPeople {
   /** Nobody is known: nothing was ever in the store, or all of it has ended. */

@@ -2,7 +2,8 @@ import { mkdtempSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
-import { type KnownClient, openKnown } from '../../src/without-store/known.ts'
+import type { KnownClient } from '../../src/engine/ports.ts'
+import { openKnown } from '../../src/without-store/known.ts'
 
 const file = (): string => join(mkdtempSync(join(tmpdir(), 'ebbline-known-')), 'known.json')
 const known = (ref: string, stage: KnownClient['client']['stage'] = 'enrolled'): KnownClient => ({
