@@ -128,6 +128,11 @@ describe("the client's card", () => {
     expect(card).toContain('5 now, not known a week ago, 4 at baseline, 1 point (25 %) worse')
   })
 
+  it('does not call a change small where there are too few answers to say', () => {
+    const pain = { now: 3, weekAgo: 3, baseline: 6, change: -3, percent: -50, meaningful: null, worst: null }
+    expect(digestCard(week({ pain }))).toContain('3 points (50 %) better: too few answers to say')
+  })
+
   it('keeps to 1,800 characters with everything at once, proposal and open signs never cut', () => {
     const card = digestCard(FULL)
     expect(card.length).toBeLessThanOrEqual(1800)

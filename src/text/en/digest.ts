@@ -157,6 +157,7 @@ function change({ change, percent, meaningful }: WeekFacts['pain']): string {
   const share = percent === null ? '' : ` (${Math.abs(Math.round(percent))} %)`
   const size = `${count(Math.abs(change), 'point')}${share} ${change < 0 ? 'better' : 'worse'}`
   if (change > 0) return `, ${size}`
+  if (meaningful === null) return `, ${size}: too few answers to say whether it matters`
   return `, ${size}: ${meaningful ? 'enough to matter' : 'less than matters'} (2 points and 30 %)`
 }
 

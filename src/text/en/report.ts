@@ -101,6 +101,7 @@ function changeWords({ change, percent, meaningful }: ReportFacts['pain']): stri
   const share = percent === null ? '' : ` (${Math.abs(Math.round(percent))} %)`
   const size = `${count(Math.abs(change), 'point')}${share}`
   if (change > 0) return `: ${size} worse`
+  if (meaningful === null) return `: ${size} better, too few answers to say whether it matters`
   return `: ${size} better, ${meaningful ? 'at least' : 'less than'} the least change that matters`
 }
 

@@ -141,6 +141,7 @@ function change({ change, percent, meaningful }: WeekFacts['pain']): string {
   const points = Math.abs(change)
   const size = `${number(points)} ${points === 1 ? 'punto' : 'puntos'}${share} ${change < 0 ? 'mejor' : 'peor'}`
   if (change > 0) return `, ${size}`
+  if (meaningful === null) return `, ${size}: faltan respuestas para saber si importa`
   return `, ${size}: ${meaningful ? 'suficiente para que importe' : 'menos de lo que importa'} (2 puntos y 30 %)`
 }
 

@@ -109,6 +109,7 @@ function changeWords({ change, percent, meaningful }: ReportFacts['pain']): stri
   const points = Math.abs(change)
   const size = `${number(points)} ${points === 1 ? 'punto' : 'puntos'}${share}`
   if (change > 0) return `: ${size} peor`
+  if (meaningful === null) return `: ${size} mejor, faltan respuestas para saber si importa`
   return `: ${size} mejor, ${meaningful ? 'al menos' : 'menos que'} el menor cambio que importa`
 }
 
