@@ -1,6 +1,6 @@
 import { type Item, isBreak, isMark } from './items.ts'
 import type { Language } from './lexicon/compile.ts'
-import { toldOneByOne } from './one-by-one.ts'
+import { toldByHour, toldOneByOne } from './one-by-one.ts'
 import { isBothSides } from './zones.ts'
 
 /** A value, or the word that there is one that must be asked back; null where nothing was said. */
@@ -71,6 +71,10 @@ function missedAt(items: readonly Item[], at: number, planned: number): Amount {
   let next = at + 1
   while (['article', 'inside', 'only'].includes(items[next]?.cue ?? 'mark')) next += 1
   const n = items[next]
+  if (n?.cue === 'both' || n?.cue === 'all') {
+    n.unread = true
+    return { value: 0, from: items[at]! }
+  }
   if (n?.cue === 'num' && n.slot !== 'pain' && n.value <= planned) {
     n.slot = 'sessions'
     n.unread = true
@@ -132,6 +136,8 @@ export function sessionsInWords(items: readonly Item[], planned: number, languag
     const from = items.find((item) => item.cue === 'oneSession' || item.cue === 'aSession')!
     return byPlace === null ? asked(from) : { value: byPlace, from }
   }
+  const byHour = toldByHour(items)
+  if (byHour) return byHour
   for (let at = 0; at < items.length; at++) {
     const item = items[at]!
     if (item.unread || item.denied) continue

@@ -1,4 +1,4 @@
-import { type Item, isBreak } from './items.ts'
+import { type Item, isBreak, isMark, isStrong } from './items.ts'
 
 /** Nobody corrects more often in one message; each costs a look at all of it. */
 const MOST_CORRECTIONS = 8
@@ -60,7 +60,13 @@ function replace(items: readonly Item[], at: number): void {
   const numbers = after.filter(isNumber)
   for (const n of numbers) n.corrects = true
   const [first] = numbers
-  if (!first || isNamed(items, first)) return
+  if (!first) return
+  if (isNamed(items, first)) {
+    // "1, no wait, 2 sessions": what stands right before is what is replaced
+    const last = items[isMark(items[at - 1], ',-.') ? at - 2 : at - 1]
+    if (last && isNumber(last) && !isNamed(items, last)) last.unread = true
+    return
+  }
   const before = earlier.filter(isNumber)
   if (numbers.length > 1) {
     for (const n of before) n.unread = true
@@ -82,12 +88,27 @@ function replacesAny(items: readonly Item[], at: number): boolean {
   return isZone(first) ? earlier.some(isZone) : true
 }
 
+/** "I put 6 but it was 4": what was written before is denied, where another of its kind follows in the sentence. */
+function denyWritten(items: readonly Item[], at: number): boolean {
+  let next = at + 1
+  while (items[next] && SMALL.includes(items[next]!.cue) && !isBreak(items[next])) next += 1
+  const written = items[next]
+  if (!written || !(isNumber(written) || isZone(written))) return false
+  for (let i = next + 1; i < items.length && !isStrong(items[i]); i++) {
+    if (items[i]!.cue !== written.cue || items[i]!.unread) continue
+    written.denied = true
+    return true
+  }
+  return false
+}
+
 /** Applies "sorry, 5" and the like; answers whether the message corrects something. */
 export function applyCorrections(items: readonly Item[]): boolean {
   let corrects = false
   let replaced = 0
   items.forEach((item, at) => {
     if (item.unread) return
+    if (item.cue === 'wrote' && denyWritten(items, at)) corrects = true
     const cue = item.cue === 'correction' || item.cue === 'sorry'
     if (!cue || !leadsToValue(items, at)) return
     if (item.cue === 'sorry' && !replacesAny(items, at)) return

@@ -48,6 +48,7 @@ export const foreign: Join = (items, at) => {
     (b?.cue === 'unit' ||
       b?.cue === 'dayUnit' ||
       b?.cue === 'percent' ||
+      isMark(b, '%') ||
       (b?.cue === 'unitBefore' && !isNum(c)))
   )
     return [2, [skipped(items, at, at + 1)]]

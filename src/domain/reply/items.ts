@@ -30,7 +30,7 @@ export interface Item {
 }
 
 /** Marks that separate or join; any other sign, emoji included, is left out. */
-const KEPT_MARKS = new Set([...'.,;:!?¿/-=()>~+&→\n'])
+const KEPT_MARKS = new Set([...'.,;:!?¿/-=()>~+&%→\n'])
 const STRONG = new Set([...'.!?¿;\n'])
 
 export const isMark = (item: Item | undefined, marks: string): boolean =>

@@ -14,6 +14,7 @@ import {
   shareOfThing,
   timesDone,
 } from './roles.ts'
+import { missedAfter, percentDone, scaleItself } from './sessions-joined.ts'
 import { EXTRA_SESSIONS } from './taken.ts'
 
 /** "four point five" */
@@ -164,7 +165,7 @@ const allOf: Join = (items, at) => {
 /** Each pass sees what the one before has joined. */
 const passesOf = (language: Language): readonly (readonly Join[])[] => [
   [glued, decimal, decimalComma, andHalf, rowOfSessions(language)],
-  [shareOfThing, timesDone, outstanding, foreign, atHour],
+  [scaleItself, percentDone, missedAfter, shareOfThing, timesDone, outstanding, foreign, atHour],
   [hourOfThing],
   [outOfNamed, ofAll, outOf],
   [change, changeBack, range],

@@ -34,6 +34,7 @@ function costOf(item: Item, label: Item, forward: boolean): number {
     case 'was':
       return 0.5
     case 'maybe':
+    case 'correction':
     case 'only':
     case 'session':
     case 'day':

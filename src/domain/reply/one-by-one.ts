@@ -1,4 +1,4 @@
-import { type Item, isBreak } from './items.ts'
+import { type Item, isBreak, isMark } from './items.ts'
 
 type Told = 'done' | 'missed' | null
 
@@ -14,7 +14,34 @@ function toldOf(items: readonly Item[], at: number): { told: Told; only: boolean
     if (told !== null) continue
     if (cue === 'did' || cue === 'done') told = 'done'
   }
-  return { told, only }
+  return { told: told ?? toldAfter(items, at), only }
+}
+
+/** "morning one done, evening one skipped": the verb stands after it. */
+function toldAfter(items: readonly Item[], at: number): Told {
+  for (let i = at + 1; !isBreak(items[i]) && !isSession(items[i]!); i++) {
+    const { cue } = items[i]!
+    if (cue === 'missed' || cue === 'no') return 'missed'
+    if (cue === 'did' || cue === 'done') return 'done'
+  }
+  return null
+}
+
+const DOES: readonly Item['cue'][] = ['vagueCount', 'did', 'done', 'session']
+
+/** "did them morning and night", "once in the morning and once in the evening": one each. */
+export function toldByHour(items: readonly Item[]): { value: number; from: Item } | null {
+  for (let at = 0; at + 2 < items.length; at++) {
+    const [first, and] = [items[at]!, items[at + 1]!]
+    if (first.cue !== 'dayPart' || first.unread || (and.cue !== 'and' && !isMark(and, '&+/'))) continue
+    const before = items[at - 1]
+    const counts = before?.cue === 'count' && items[at + 2]!.cue === 'count'
+    if (counts && items[at + 3]?.cue === 'dayPart')
+      return { value: before.value + items[at + 2]!.value, from: before }
+    const does = before !== undefined && DOES.includes(before.cue) && !before.denied && !before.unread
+    if (does && items[at + 2]!.cue === 'dayPart' && isBreak(items[at + 3])) return { value: 2, from: before }
+  }
+  return null
 }
 
 const isSession = ({ cue, unread, denied }: Item): boolean =>
@@ -39,5 +66,8 @@ export function toldOneByOne(items: readonly Item[], planned: number): number | 
   })
   if (done + missed === planned && planned > 0) return done
   if (done > 0 && done <= planned && heard.every(({ cue }) => cue === 'aSession')) return done
+  // "skipped the evening one": as "missed one", all but that
+  if (missed === 1 && done === 0 && planned > 0 && !items.some(({ cue }) => cue === 'notYet'))
+    return planned - 1
   return onlyThose && missed === 0 && done <= 1 ? 1 : null
 }

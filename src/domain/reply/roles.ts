@@ -30,7 +30,7 @@ export const hourOfThing: Join = (items, at) => {
 }
 
 /** "one session of the three", "3 from 10": the top stands after the name, or after another small word. */
-export const outOfNamed: Join = (items, at) => {
+export const outOfNamed: Join = (items, at, planned) => {
   const n = items[at]
   if (!isNum(n)) return null
   const named = items[at + 1]?.cue === 'session'
@@ -41,7 +41,17 @@ export const outOfNamed: Join = (items, at) => {
     return [4, [merged(n, top, n.value, { slot: 'sessions' })]]
   if (!named && (of?.cue === 'from' || of?.cue === 'onTen') && top.value === TOP_OF_PAIN)
     return [3, [merged(n, top, n.value, { slot: 'pain' })]]
+  if (isRest(items, at, planned)) return [3, [merged(n, top, n.value, { slot: 'sessions' })]]
   return null
+}
+
+/** "2 from 2" */
+function isRest(items: readonly Item[], at: number, planned: number): boolean {
+  const [n, from, top] = [items[at]!, items[at + 1], items[at + 2]]
+  const opens = isBreak(items[at - 1]) || ['did', 'done', 'article'].includes(items[at - 1]!.cue)
+  return (
+    opens && from?.cue === 'from' && top?.value === planned && n.value <= planned && isBreak(items[at + 3])
+  )
 }
 
 /** "from four sessions I have done three": the number of all, then of those done. */
@@ -85,6 +95,9 @@ export const rowOfSessions =
     const [name, a, and, b] = [items[at], items[at + 1], items[at + 2], items[at + 3]]
     if (name?.cue !== 'session' || !isNum(a)) return null
     const joins = and?.cue === 'and' || isMark(and, '&+')
+    const second = items[at + 4]
+    if (a.value === 1 && joins && b?.cue === 'session' && isNum(second) && second.value === 2 && planned >= 2)
+      return [5, [merged(name, second, 2, { slot: 'sessions' })]]
     if (a.value === 1 && joins && isNum(b) && b.value === 2 && planned >= 2)
       return [4, [merged(name, b, 2, { slot: 'sessions' })]]
     if (!language.singular.has(name.text) || a.value < 2 || !isOneOfRow(items, at)) return null

@@ -110,6 +110,36 @@ function setBefore(items: readonly Item[]): void {
   }
 }
 
+const TURNS = new Set<Item['cue']>(['moved', 'change', 'better'])
+const BETWEEN_ZONES = new Set<Item['cue']>([
+  'article',
+  'left',
+  'right',
+  'partOf',
+  'inside',
+  'to',
+  'soft',
+  'now',
+])
+
+/** "moved up from the calf to the thigh" tells a change, and its end is where it is. */
+function setMoved(items: readonly Item[]): void {
+  for (let at = 0; at < items.length; at++) {
+    const turns =
+      items[at]!.cue === 'change' || (items[at]!.cue === 'from' && TURNS.has(items[at - 1]?.cue ?? 'mark'))
+    if (!turns) continue
+    const from = nextZone(items, at + 1)
+    const to = from === null ? null : nextZone(items, from + 1)
+    if (from !== null && to !== null && to > from + 1) items[from]!.unread = true
+  }
+}
+
+function nextZone(items: readonly Item[], from: number): number | null {
+  let at = from
+  while (BETWEEN_ZONES.has(items[at]?.cue ?? 'mark')) at += 1
+  return items[at]?.cue === 'zone' ? at : null
+}
+
 function endOfSentence(items: readonly Item[], from: number): number {
   let at = from
   while (!isStrong(items[at])) at += 1
@@ -186,6 +216,17 @@ function denyBackward(items: readonly Item[], from: number): void {
   }
 }
 
+/** "foot nothing, calf 4": said of the zone before it, where another clause names one too. */
+function deniesItsZone(items: readonly Item[], at: number): boolean {
+  const before = items[at - 1]?.cue
+  const follows = before === 'zone' || before === 'left' || before === 'right' || before === 'arm'
+  if (!follows || !isBreak(items[at + 1])) return false
+  const [start, end] = [startOfChunk(items, at), endOfChunk(items, at)]
+  return items.some(
+    (item, i) => item.cue === 'zone' && !item.unread && !item.denied && (i < start || i > end),
+  )
+}
+
 function deny(items: readonly Item[]): void {
   for (let at = 0; at < items.length; at++) {
     const { cue, unread } = items[at]!
@@ -195,6 +236,10 @@ function deny(items: readonly Item[]): void {
       if (!denyForward(items, at)) denyNoun(items, at)
       if (isBreak(items[at + 1]) && (before === 'zone' || before === 'be' || isMark(items[at - 1], ':')))
         denyBackward(items, at)
+    }
+    if (cue === 'nothing' && deniesItsZone(items, at)) {
+      denyBackward(items, at)
+      items[at]!.unread = true
     }
     if (cue === 'clear') {
       denyBackward(items, at)
@@ -223,5 +268,6 @@ function exempt(items: readonly Item[], at: number): void {
 export function setScopes(items: readonly Item[], language: Language): void {
   setAside(items, language)
   setBefore(items)
+  setMoved(items)
   deny(items)
 }

@@ -50,6 +50,16 @@ function hints(items: readonly Item[]): boolean {
   })
 }
 
+/** "doesn't go past the knee" with no other zone: the knee is the end of it. */
+function boundOf(items: readonly Item[]): ReachFound | null {
+  const bounds = items.filter(
+    (item, at) => item.cue === 'zone' && item.denied && !item.unread && before(items, at)?.cue === 'beyond',
+  )
+  if (bounds.length === 0 || items.some(({ cue, denied, unread }) => cue === 'leg' && !denied && !unread))
+    return null
+  return { reach: reachAt(Math.min(...bounds.map(({ value }) => value))), unsure: false, zones: bounds }
+}
+
 /** The most distal zone that is neither denied nor of another time. */
 export function findReach(items: readonly Item[]): ReachFound {
   const zones: Item[] = []
@@ -65,7 +75,10 @@ export function findReach(items: readonly Item[]): ReachFound {
     zones.push(item)
     ranks.push({ rank, was: item.was })
   })
-  if (ranks.length === 0) return { reach: null, unsure: hints(items), zones }
+  if (ranks.length === 0) {
+    const bound = boundOf(items)
+    return bound ?? { reach: null, unsure: hints(items), zones }
+  }
   const most = Math.max(...ranks.map((r) => r.rank))
   const now = ranks.filter((r) => !r.was)
   // "was the foot, now the calf": the foot may have been yesterday

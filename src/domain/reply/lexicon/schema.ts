@@ -71,6 +71,7 @@ export const CUES = {
   soft: 'any other word that changes nothing',
   correction: 'what follows replaces what came before',
   sorry: 'the same, where a value follows at once',
+  wrote: 'what follows was written before; another of its kind after it is meant instead',
   later: 'not done yet: what follows is no value',
   someone: 'somebody else',
   ask: 'opens a question',

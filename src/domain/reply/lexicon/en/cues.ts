@@ -77,6 +77,12 @@ const sessionsByPlace = placesOfSession
     namesOfSession.split(', ').flatMap((name) => [`${place} ${name}`, `the ${place} ${name}`]),
   )
   .filter((phrase) => !MEANS_MORE.has(phrase))
+  .concat(
+    ['this mornings', 'this afternoons', 'this evenings', 'tonights'].flatMap((when) => [
+      when,
+      ...namesOfSession.split(', ').map((name) => `${when} ${name}`),
+    ]),
+  )
 
 const doing = {
   oneSession: `${sessionsByPlace.join(', ')}, the first, the second`,
@@ -151,6 +157,7 @@ const doing = {
     stopped halfway, halfway, half way, did not do all, did not do both, did not do everything
   `,
   notYet: `
+    havent done the, havent done my, not done the, yet to do the,
     sessions to go, session to go, sessions remaining, session remaining,
     remaining, sessions left to do, session left to do, exercises left, drills left, sessions still to do,
     session still to do, to do, left to do, still left, to go, left to go, more to go, more to do,
@@ -164,7 +171,7 @@ const doing = {
     training, trainings, session done, sessions done, drills done, of them, of those, of em, of my
     sessions, of the sessions, of the exercises, drill sessions, rehab sessions, bouts, practice,
     practices, work outs, mobility sessions, strength sessions, reps of the programme, slots, drills,
-    exercises
+    exercises, set, set of exercises, set of drills, lot of exercises, lots of exercises, lot of drills, goes at it
   `,
   did: `
     did, ive done, have done, i did, did do, got through, got in, fitted in, squeezed in, fit in, do,
@@ -234,7 +241,7 @@ const feeling = {
     woke, when i woke up, waking up, while driving, while sitting, while walking, while standing, during
     sessions, during training, during the session, sometimes, once in a while, in general, generally,
     overall, at first, later on, before bed, in bed, sitting, standing, walking, driving,
-    resting, bending, lying down, at its best, at best, at its peak, briefly, for a while, for most of the
+    when, whenever, resting, bending, lying down, at its best, at best, at its peak, briefly, for a while, for most of the
     day, all day, throughout, occasionally, now and then, on and off, on sitting, on standing, on bending,
     on walking, in the car, at work, after that, afterwards, on the erg, in the boat, with driving, with
     sitting
@@ -270,4 +277,18 @@ const feeling = {
   `,
 } satisfies Partial<Cues>
 
-export const cuesOfSlots = { ...places, ...doing, ...feeling }
+/** Whatever is said of "them" is said of "em" too. */
+const withEm = (phrases: string): string => {
+  const list = phrases.split(',').map((phrase) => phrase.trim())
+  const em = list.flatMap((phrase) => (/\bthem\b/.test(phrase) ? phrase.replace(/\bthem\b/, 'em') : []))
+  return [...new Set([...list, ...em])].join(', ')
+}
+
+const doingThem = {
+  ...doing,
+  noSession: withEm(doing.noSession),
+  all: withEm(doing.all),
+  vagueCount: withEm(doing.vagueCount),
+}
+
+export const cuesOfSlots = { ...places, ...doingThem, ...feeling }

@@ -33,7 +33,8 @@ const scope = {
     fine, pain free now, gone away, has gone, went away, settled down, settled, has settled, have settled,
     disappeared, vanished, no more pain, clears, cleared, not affected, unaffected, no issue, no issues,
     no problem, no problems, no bother, free, symptomless, is history, felt fine, no trouble, all fine,
-    totally fine, feeling fine, feeling good, cool, okey
+    totally fine, behaving, behaving itself, behaving well, behaved, behaved itself, calm, quiet as a mouse,
+    feeling fine, feeling good, cool, okey
   `,
   was: 'was, were, been, had been',
   now: `
@@ -41,7 +42,7 @@ const scope = {
     nowadays
   `,
   only: `
-    only, just, just in the, only in the, just my, only my, merely, solely, purely,
+    only, one and only, just, just in the, only in the, just my, only my, merely, solely, purely,
     stops at, stops at the, stopped at the, stops in the, stayed in the, stays in the, stays in, stayed
     in, confined to, limited to, instead, simply, mostly in the, mainly in the, it is in the
   `,
@@ -118,7 +119,9 @@ const smallWords = {
     still a, still at, still at a, still about, still about a, still around, still around a, today a, was
     a, for, for the, with, with a, this, that, total, in total, altogether, exactly, precisely, bang on,
     definitely a, definitely, mostly a, quite a, almost a, more like, more like a, a steady, steady at,
-    stable at, holding at, sitting at, sitting at a, hovering around, hovering at, hovering about, i
+    stable at, holding at, sitting at, sitting at a, hovering around, hovering at, hovering about, hovering
+    round, hovering around a, hovering round a, hovering at a, round a, round about, round about a, sitting round, sitting
+    around, sitting around a, i
     think, id guess, i guess, i reckon, reckon, guess, rated, scored, number, is like, about the, in at,
     coming in at, overall about, worth, i would guess, prolly, a strong, a weak, a low, a high, strong,
     weak
@@ -132,7 +135,7 @@ const smallWords = {
     kept, hangs around, is in, is in the, is in my, in it, in there
   `,
   soft: `
-    when, while i, whenever, because, cos, cause, coz, rn, if i, tho, fr, bruh, period, comma, full stop,
+    while i, because, cos, cause, coz, rn, if i, tho, fr, bruh, period, comma, full stop,
     new line, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
     pain, no extra pain, no worse pain, no increase in pain, no change in pain, no added pain, no
     additional pain, what a, what the, i, me, it, you, we, he, so, too, very, really, again, well, pretty,
@@ -162,6 +165,8 @@ const talk = {
     ooops, woops
   `,
   sorry: 'actually, sorry, soz, apologies, sry, srry, pardon, sori, actually it was, actually its',
+  wrote:
+    'i put, i said, i wrote, i entered, i typed, i logged, i sent, i pressed, i told you, id put, id said',
   later: `
     next, the coming, coming, if, tomorrow, will do, will, ill do, ill try, ill be, ill have, ill get,
     going to do, gonna do, gonna, about to do, about to, plan to, planning, planning to, planning on, hope
@@ -189,7 +194,7 @@ const talk = {
     minutes, minute, min, mins, hours, hour, hrs, hr, h, seconds, secs, sec, weeks, wks, months, month,
     years, year, yrs, yr, km, kms, k, m, miles, mile, metres, meters, kg, kgs, kilos, kilo, lbs, lb,
     pounds, stone, g, mg, ml, litres, tablets, tablet, tabs, pills, pill, paracetamol, ibuprofen,
-    naproxen, codeine, nurofen, tramadol, gabapentin, pregabalin, painkillers, painkiller, paracetamols,
+    naproxen, codeine, tramadol, gabapentin, pregabalin, painkillers, painkiller, paracetamols,
     ibuprofens, steps, reps, repetitions, flights, stairs, people, kids, coffees, beers, dogs, beer,
     coffee, times a day, times a night, days off, am today, pm today, oclock, st, nd, rd, th, years old,
     degrees, cm, mm, inches, inch, ft, bpm, watts, splits, times per day, nights, night shifts, shifts,

@@ -3,6 +3,8 @@ import type { LexiconData } from '../schema.ts'
 /** Phrases in which a word of ours means something else ("back to work", "on my feet", "half an hour"). */
 export const looksLike = {
   none: `
+    and everything, and all that, and all, everything else, all over, all around, on the plus side, on the
+    bright side, on the other hand, one thing and another,
     back to, back to work, back to normal, back at it, back at work, back on, back on track, back on it,
     back in the boat, back in the gym, back from, back home, back soon, came back, come back, comes back,
     coming back, back later, back again, back and forth, be back, im back, i am back, am back, i m back,
