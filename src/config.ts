@@ -1,4 +1,7 @@
 import { z } from 'zod'
+import { BACKUP_DAYS } from './engine/course/erase.ts'
+
+const BACKUP_DAYS_RANGE = 'EBBLINE_BACKUP_DAYS must be a whole number of days from 1 to 3650'
 
 /** What the environment may say; everything has a default but the token. */
 const Environment = z.object({
@@ -19,6 +22,13 @@ const Environment = z.object({
   DISCORD_API: z
     .url({ protocol: /^https?$/, error: 'DISCORD_API must be an address like http://127.0.0.1:3000/api' })
     .optional(),
+  /** For how many days the keeper keeps a backup: by then whoever was erased is in none any more. */
+  EBBLINE_BACKUP_DAYS: z.coerce
+    .number(BACKUP_DAYS_RANGE)
+    .int(BACKUP_DAYS_RANGE)
+    .min(1, BACKUP_DAYS_RANGE)
+    .max(3650, BACKUP_DAYS_RANGE)
+    .default(BACKUP_DAYS),
   /** A YAML file with the practice's own ladders. */
   EBBLINE_LADDERS: z.string().trim().min(1, 'EBBLINE_LADDERS must name a file').optional(),
   /** Where urgent signs are kept while the database is away; beside the database file where left out. */
@@ -33,6 +43,7 @@ export interface Settings {
   readonly databaseUrl: string
   readonly api: string | null
   readonly ladders: string | null
+  readonly backupDays: number
   readonly spoolFolder: string | null
   readonly logLevel: string
 }
@@ -47,13 +58,21 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ''))
   const read = Environment.safeParse(given)
   if (!read.success) throw new SettingsError(`${read.error.issues.map((issue) => issue.message).join('; ')}.`)
-  const { DISCORD_TOKEN, DATABASE_URL, DISCORD_API, EBBLINE_LADDERS, EBBLINE_SPOOL_DIR, LOG_LEVEL } =
-    read.data
+  const {
+    DISCORD_TOKEN,
+    DATABASE_URL,
+    DISCORD_API,
+    EBBLINE_BACKUP_DAYS,
+    EBBLINE_LADDERS,
+    EBBLINE_SPOOL_DIR,
+    LOG_LEVEL,
+  } = read.data
   return {
     token: DISCORD_TOKEN ?? null,
     databaseUrl: DATABASE_URL,
     api: DISCORD_API ?? null,
     ladders: EBBLINE_LADDERS ?? null,
+    backupDays: EBBLINE_BACKUP_DAYS,
     spoolFolder: EBBLINE_SPOOL_DIR ?? null,
     logLevel: LOG_LEVEL,
   }

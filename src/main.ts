@@ -39,6 +39,7 @@ async function serve(settings: Settings, token: string, ladders: readonly OwnLad
     token,
     api: settings.api,
     ladders,
+    backupDays: settings.backupDays,
     spoolFolder: settings.spoolFolder,
     now: () => new Date(),
     log,

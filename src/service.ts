@@ -19,6 +19,8 @@ import { createEngine } from './engine/engine.ts'
 import type { Server } from './engine/event.ts'
 import type { PracticeRow } from './engine/rows.ts'
 import { knownBefore, shortWay } from './short-way.ts'
+import { readAddress } from './store/address.ts'
+import { ledgerPlace } from './store/ledger.ts'
 import { type OpenStore, openStore } from './store/open.ts'
 import { LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
@@ -36,6 +38,8 @@ export interface ServiceParts {
   readonly api: string | null
   /** The practice's own ladders, beside the eight of the house. */
   readonly ladders?: readonly OwnLadder[]
+  /** For how many days a backup is kept; 30 where left out. */
+  readonly backupDays?: number
   /** Where urgent signs are kept while the database is away; beside its file where left out or null. */
   readonly spoolFolder?: string | null
   readonly now: () => Date
@@ -67,11 +71,15 @@ export async function startService(parts: ServiceParts): Promise<Service> {
   setOwnLadders(own)
   makeReady()
   const known = knownBefore(parts)
-  const store = await (parts.openStore ?? openStore)(parts.databaseUrl)
+  const store = await (parts.openStore ?? openStore)(
+    parts.databaseUrl,
+    ledgerPlace(readAddress(parts.databaseUrl), parts.spoolFolder ?? 'data'),
+  )
+  tellErasures(store, log)
   const client = createClient(parts.token, parts.api, parts.perSecond)
   const commands = commandsWith(ladders)
   const way = await shortWay(parts, known, { store, client }, (own) =>
-    createEngine({ store: own, commands, textsFor, ladders }),
+    createEngine({ store: own, commands, textsFor, ladders, backupDays: parts.backupDays }),
   )
   const plain = createBot({
     engine: way.engine,
@@ -119,6 +127,17 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     await store.close()
     throw error
   }
+}
+
+/** The keeper hears where an older copy of the database had brought back somebody who was erased. */
+function tellErasures({ erasures }: OpenStore, log: Logger): void {
+  if (!erasures) return
+  if (erasures.again > 0)
+    log.warn(
+      { clients: erasures.again },
+      'this is an older copy of the database; the erased are erased again',
+    )
+  if (erasures.problem) log.warn({ problem: erasures.problem }, 'the list of erasures is not up to date')
 }
 
 /** Words are made ready at their first use, up to a second of work: not while somebody's first message waits. */

@@ -18,6 +18,7 @@ describe('settings from the environment', () => {
       databaseUrl: 'file:data/ebbline.db',
       api: null,
       ladders: null,
+      backupDays: 30,
       spoolFolder: null,
       logLevel: 'info',
     }
@@ -32,6 +33,7 @@ describe('settings from the environment', () => {
       DISCORD_TOKEN: ' some.token.here\n',
       DATABASE_URL: 'postgresql://ebb:secret@db:5432/ebb',
       DISCORD_API: 'http://127.0.0.1:3000/api',
+      EBBLINE_BACKUP_DAYS: '14',
       EBBLINE_LADDERS: 'ladders.yaml',
       EBBLINE_SPOOL_DIR: '/var/spool/ebbline',
       LOG_LEVEL: 'warn',
@@ -41,6 +43,7 @@ describe('settings from the environment', () => {
       databaseUrl: 'postgresql://ebb:secret@db:5432/ebb',
       api: 'http://127.0.0.1:3000/api',
       ladders: 'ladders.yaml',
+      backupDays: 14,
       spoolFolder: '/var/spool/ebbline',
       logLevel: 'warn',
     })
@@ -55,6 +58,8 @@ describe('settings from the environment', () => {
     ['DISCORD_API', 'nonsense', /http:/],
     ['DISCORD_API', 'ftp://127.0.0.1/api', /http:/],
     ['EBBLINE_LADDERS', '  ', /name a file/],
+    ['EBBLINE_BACKUP_DAYS', 'a month', /whole number of days from 1 to 3650/],
+    ['EBBLINE_BACKUP_DAYS', '0', /from 1 to 3650/],
     ['LOG_LEVEL', 'loud', /fatal, error, warn, info, debug/],
   ])('refuse %s=%j in one sentence with the mend', (name, value, mend) => {
     const problem = problemOf({ [name]: value })

@@ -87,7 +87,7 @@ async function due(parts: EngineParts, tx: Tx, event: DueCome, now: Date): Promi
   if (!file) return NOTHING
   const draft = draftOf(parts, file, now, `${row.id}@${row.at.toISOString()}`)
   onDue(draft, row)
-  if (row.kind === 'retention') await onRetentionDue(tx, draft)
+  if (row.kind === 'retention') await onRetentionDue(tx, draft, parts.backupDays)
   else await commit(tx, draft)
   return NOTHING
 }

@@ -2,7 +2,7 @@ import { LADDERS } from '../domain/ladder/ladders.ts'
 import { plain } from './answer.ts'
 import { keepChoices } from './coach/shown.ts'
 import type { ClientCommand, CoachCommand, PracticeCommand } from './command.ts'
-import { allRows, eraseClient } from './course/erase.ts'
+import { allRows, backupsUntil, eraseClient } from './course/erase.ts'
 import { goOnScreening } from './course/screening-waits.ts'
 import type { Draft } from './draft.ts'
 import type { Command } from './event.ts'
@@ -58,7 +58,10 @@ async function clientCommand(
   }
   const answer = await command.run(draft, event, tx)
   await commit(tx, draft)
-  if (answer.erases) return { answer: await erased(tx, draft, answer, draft.texts.course.erased) }
+  if (answer.erases) {
+    const until = backupsUntil(now, file.client.zone, parts.backupDays)
+    return { answer: await erased(tx, draft, answer, (rows) => draft.texts.course.erased(rows, until)) }
+  }
   const { practice, client } = file
   const shown = { practice, clientId: client.id, only: client.user, cause: event.id, now }
   return { answer: await keepChoices(tx, answer, { ...shown, in: { to: 'client', user: client.user } }) }
@@ -81,7 +84,11 @@ async function coachCommand(
   const draft = draftOf(parts, file, now, event.id)
   const answer = await command.run(draft, event, tx)
   await commit(tx, draft)
-  if (answer.erases) return { answer: await erased(tx, draft, answer, draft.forCoach.courseForCoach.erased) }
+  if (answer.erases) {
+    const until = backupsUntil(now, practice.zone, parts.backupDays)
+    const { courseForCoach } = draft.forCoach
+    return { answer: await erased(tx, draft, answer, (rows) => courseForCoach.erased(rows, until)) }
+  }
   const to = { practice, clientId: draft.client.id, only: event.actor.user, cause: event.id, now }
   return { answer: await keepChoices(tx, answer, to) }
 }

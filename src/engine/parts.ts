@@ -13,6 +13,8 @@ export interface EngineParts {
   readonly textsFor: (language: string) => Texts
   /** The eight of the house and the practice's own; the eight alone where left out. */
   readonly ladders?: readonly Ladder[] | undefined
+  /** For how many days a backup is kept by the practice's own rule; `BACKUP_DAYS` where left out. */
+  readonly backupDays?: number | undefined
 }
 
 /** A draft of one client's file, with ids made of the event. */

@@ -120,8 +120,11 @@ export interface Tx {
   apply(outcome: Outcome): Promise<void>
   /** Drops those waiting messages of a client (not yet sent) that `which` picks, noting the reason. */
   withdraw(clientId: string, reason: string, which: (row: OutboxRow) => boolean): Promise<void>
-  /** Removes every row of a client, outbox bodies included; gives how many went, by table. */
-  erase(clientId: string): Promise<RowCounts>
+  /**
+   * Removes every row of a client, outbox bodies included; gives how many went, by table. That it was done is kept
+   * outside the database as well, so that a backup put back does not bring the client back.
+   */
+  erase(clientId: string, at: Date): Promise<RowCounts>
 }
 
 export interface Store {

@@ -4,8 +4,10 @@ import { warmUp } from './client-file.ts'
 import type { Database } from './database.ts'
 import { type Direct, directs } from './directs.ts'
 import { dueStore } from './dues.ts'
+import { type Settled, settleErasures } from './erasures.ts'
 import { knownPeople } from './known.ts'
 import { type LeaseStore, leaseStore } from './leases.ts'
+import { ledgerPlace } from './ledger.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
 import { migrateSqlite } from './migrate-sqlite.ts'
 import { outboxStore } from './outbox.ts'
@@ -23,6 +25,8 @@ export interface OpenStore {
   readonly dues: DueStore
   readonly leases: LeaseStore
   readonly settings: SettingStore
+  /** What the ledger of erasures said of this database when it was opened; null where there is no ledger. */
+  readonly erasures: Settled | null
   directs(): Promise<Direct[]>
   laddersInPlans(): Promise<LadderInPlans[]>
   /** Everybody on file with what an urgent answer needs; the coach is who is called first now. */
@@ -37,18 +41,25 @@ export interface OpenStore {
  * Opens the database at an address (`file:PATH` or `postgresql://…`), made and brought up to date where needed.
  * @throws StoreProblem in one sentence with the mend: a wrong address, a file or server that cannot be used, a
  * wrong password, a database that a newer version has changed.
+ * @param ledger path of the list of erasures; beside a SQLite file and none for a server where left out, null: none
  */
-export async function openStore(url: string): Promise<OpenStore> {
+export async function openStore(
+  url: string,
+  ledger: string | null = ledgerPlace(readAddress(url), null),
+): Promise<OpenStore> {
   const database = await openDatabase(readAddress(url))
   await database.transaction(warmUp)
+  const settle = async () => (ledger === null ? null : settleErasures(database, ledger))
+  const erasures = await settle()
   let closing: Promise<void> | null = null
   return {
     kind: database.kind,
-    store: transactions(database),
+    store: transactions(database, settle),
     outbox: outboxStore(database),
     dues: dueStore(database),
     leases: leaseStore(database),
     settings: settingStore(database),
+    erasures,
     directs: () => directs(database),
     laddersInPlans: () => laddersInPlans(database),
     knownPeople: (now) => knownPeople(database, now),
@@ -70,12 +81,15 @@ async function openDatabase(address: Address): Promise<Database> {
   return openSqlite(address.path)
 }
 
-function transactions(database: Database): Store {
+function transactions(database: Database, settle: () => Promise<unknown>): Store {
   return {
     async transaction(work) {
       let erased = false
       const result = await database.transaction((db) => work(createTx(db, () => (erased = true))))
-      if (erased) await database.scrub()
+      if (!erased) return result
+      await database.scrub()
+      // what cannot be written to the ledger now is in the database, and is tried again at the next opening
+      await settle().catch(() => undefined)
       return result
     },
   }

@@ -4,6 +4,7 @@ import { applyOutcome, keepShown } from './apply.ts'
 import { loadFiles, type Reach } from './client-file.ts'
 import type { Db } from './database.ts'
 import { eraseClient, rowsOf } from './erase.ts'
+import { noteErasure } from './erasures.ts'
 import { keptOf } from './kept.ts'
 import { tableOf } from './tables.ts'
 
@@ -78,8 +79,10 @@ export function createTx(db: Db, erased: () => void): Tx {
       if (ids.length === 0) return
       await outbox.updateMany({ where: { id: { in: ids } }, data: { state: 'dropped', reason } })
     },
-    erase: async (clientId) => {
+    erase: async (clientId, at) => {
       const counts = await eraseClient(db, clientId)
+      if (counts.client === undefined) return counts
+      await noteErasure(db, clientId, at)
       erased()
       return counts
     },

@@ -18,9 +18,9 @@ export function watched(store: Store, changed: () => void): Store {
             dirty ||= outcome.changes.some(concerns)
             return tx.apply(outcome)
           },
-          erase(clientId) {
+          erase(clientId, at) {
             dirty = true
-            return tx.erase(clientId)
+            return tx.erase(clientId, at)
           },
         }),
       )

@@ -101,7 +101,10 @@ describe('the time of a record', () => {
     expect(await practice.status('heron')).toBe('discharged')
     await practice.until('2027-03-02', '12:00')
     await expect(practice.file('heron')).rejects.toThrow('no client')
-    expect(lastToCoach()).toMatchObject({ about: null, text: '1 record has been erased: its time was up.' })
+    expect(lastToCoach()).toMatchObject({
+      about: null,
+      text: '1 record has been erased: its time was up. Backups made before now may hold a copy until Thu 1 Apr 2027.',
+    })
   })
 
   it('waits while an urgent sign is open, and the coach is told once', async () => {
@@ -122,5 +125,6 @@ it('an erasure says how many rows went, and what is out of reach', async () => {
   await practice.say('heron', '2 calf 4')
   const told = (await practice.command('erase-me', { sure: true }, 'heron'))?.text ?? ''
   expect(Number(/(\d+) rows are gone/.exec(told)?.[1])).toBeGreaterThan(15)
-  expect(told).toContain('age out')
+  // the last backup made before it goes after 30 days
+  expect(told).toContain('Backups made before now may hold a copy until Wed 1 Apr 2026')
 })

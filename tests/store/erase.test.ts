@@ -32,7 +32,7 @@ onBothDatabases('erasure', (bench) => {
       ),
     )
     for (const key of ['roll-call', 'roll-call of herons']) await outbox.sent(outboxId(key), LATE, '1', '2')
-    await store.transaction((tx) => tx.erase('c:heron'))
+    await store.transaction((tx) => tx.erase('c:heron', LATE))
 
     expect(await store.transaction((tx) => tx.client('c:heron'))).toBeNull()
     expect(await store.transaction((tx) => tx.notes('c:heron'))).toEqual([])
@@ -50,8 +50,8 @@ onBothDatabases('erasure', (bench) => {
   it('of nobody changes nothing, and the alias is free again', async () => {
     const { store } = await bench.open()
     await store.transaction((tx) => tx.apply(ground('heron')))
-    await store.transaction((tx) => tx.erase('c:nobody'))
-    await store.transaction((tx) => tx.erase('c:heron'))
+    await store.transaction((tx) => tx.erase('c:nobody', LATE))
+    await store.transaction((tx) => tx.erase('c:heron', LATE))
     await store.transaction((tx) => tx.apply(outcome([put('client', client('heron', { id: 'c:second' }))])))
     expect((await store.transaction((tx) => tx.clientByRef(practice.id, 'heron')))?.client.id).toBe(
       'c:second',
@@ -67,7 +67,7 @@ onBothDatabases('erasure', (bench) => {
     const words = { ...samples.version, words: 'pins-and-needles' }
     await store.transaction((tx) => tx.apply(outcome([put('version', words)])))
     expect(onDisk()).toBe(true)
-    await store.transaction((tx) => tx.erase('c:heron'))
+    await store.transaction((tx) => tx.erase('c:heron', LATE))
     expect(onDisk()).toBe(false)
   })
 })

@@ -31,7 +31,7 @@ const said: Record<string, string> = {
   dischargedLocked: course.dischargedLocked(summary),
   dischargedAndAsked: `${course.discharged(summary)}\n${course.askRemind}`,
   remindYes: course.remindNoted(true),
-  erased: course.erased(214),
+  erased: course.erased(214, '2026-12-25'),
 }
 
 describe('what a client reads from the first yes to the last word', () => {

@@ -1,3 +1,5 @@
+import type { Day } from '../../domain/day.ts'
+import { dayAt } from '../../domain/local-time.ts'
 import { plain } from '../answer.ts'
 import type { Draft } from '../draft.ts'
 import { NOBODY } from '../draft.ts'
@@ -5,6 +7,14 @@ import type { Address, Answer } from '../message.ts'
 import type { Posting, RowCounts, Tx } from '../ports.ts'
 import type { PracticeRow } from '../rows.ts'
 import { isLocked } from '../status.ts'
+
+/** For how many days a backup is kept unless the keeper sets another number: a figure of our own, a month. */
+export const BACKUP_DAYS = 30
+const DAY_MS = 24 * 3_600_000
+
+/** The last local day on which a backup made before an erasure may still hold a copy. */
+export const backupsUntil = (erasedAt: Date, zone: string, days: number = BACKUP_DAYS): Day =>
+  dayAt(new Date(erasedAt.getTime() + days * DAY_MS), zone)
 
 /** Asked for twice; with a word of warning while an urgent sign is open. `said` by client or coach alike. */
 export function eraseAnswer(
@@ -23,7 +33,7 @@ export function eraseAnswer(
  */
 export async function eraseClient(tx: Tx, draft: Draft): Promise<RowCounts> {
   const notice = hasOpenSign(draft) ? erasedWithSign(draft) : null
-  const counts = await tx.erase(draft.client.id)
+  const counts = await tx.erase(draft.client.id, draft.now)
   // it names the alias, so nothing of it is kept once it has gone
   if (notice) await tx.apply({ changes: [], postings: [{ ...notice, practiceId: null }] })
   return counts

@@ -3,7 +3,7 @@ import { commit } from '../parts.ts'
 import type { Tx } from '../ports.ts'
 import { isLocked } from '../status.ts'
 import { erasedAt, startRetention } from './end.ts'
-import { eraseClient, toPractice } from './erase.ts'
+import { backupsUntil, eraseClient, toPractice } from './erase.ts'
 
 const DAY_MS = 24 * 3_600_000
 
@@ -11,7 +11,7 @@ const DAY_MS = 24 * 3_600_000
  * The time of a record is up: everything goes, and the coach's channel hears that one has gone, not whose. While an
  * urgent sign or alert is open it waits a day at a time, and the coach is told once.
  */
-export async function onRetentionDue(tx: Tx, draft: Draft): Promise<void> {
+export async function onRetentionDue(tx: Tx, draft: Draft, backupDays?: number): Promise<void> {
   const { stage, endedAt } = draft.client
   if (endedAt === null && stage !== 'invited') return commit(tx, draft)
   // the practice may have lengthened the time since
@@ -35,7 +35,7 @@ export async function onRetentionDue(tx: Tx, draft: Draft): Promise<void> {
   const notice = toPractice(practice, {
     key: `${practice.id}/time-is-up/${draft.cause}`,
     address: { to: 'coach', channel: practice.coachChannel },
-    text: draft.forCoach.courseForCoach.timeIsUp,
+    text: draft.forCoach.courseForCoach.timeIsUp(backupsUntil(draft.now, practice.zone, backupDays)),
     priority: 4,
     at: draft.now,
   })

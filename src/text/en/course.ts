@@ -75,8 +75,8 @@ export const course = {
     'From now on another coach of your practice looks after you. Your plan and your record stay as they are.',
   language: 'From now on I write to you in English.',
   languageWords: LANGUAGE_WORDS,
-  erased: (rows: number): string =>
-    `${rows} ${rows === 1 ? 'row is' : 'rows are'} gone. Backups made before today still hold a copy until they age out; your coach can tell you when.`,
+  erased: (rows: number, until: Day): string =>
+    `${rows} ${rows === 1 ? 'row is' : 'rows are'} gone. Backups made before now may hold a copy until ${fullDate(until)}. They are out of my reach.`,
 }
 
 /** The same for coach and keeper. */
@@ -119,9 +119,10 @@ export const courseForCoach = {
     `**${harmless(ref)}** is with ${to} from now on (before: ${from}). The client has been told.`,
   movedAlready: (ref: string, to: string): string => `**${harmless(ref)}** is with ${to} already.`,
   nobody: 'nobody by name',
-  timeIsUp: '1 record has been erased: its time was up.',
+  timeIsUp: (until: Day): string =>
+    `1 record has been erased: its time was up. Backups made before now may hold a copy until ${fullDate(until)}.`,
   retentionWaits: (ref: string): string =>
     `The time of **${harmless(ref)}**’s record is up, but an urgent sign is still open. It is erased once that is closed: please reach them, then record it with /clear.`,
-  erased: (rows: number): string =>
-    `${rows} ${rows === 1 ? 'row has' : 'rows have'} gone. Backups made before today still hold a copy until they age out by your own rule.`,
+  erased: (rows: number, until: Day): string =>
+    `${rows} ${rows === 1 ? 'row has' : 'rows have'} gone. Backups made before now may hold a copy until ${fullDate(until)}, when by your own rule the last of them is removed. They are out of my reach, and so are the chat service’s own copies.`,
 }

@@ -48,9 +48,10 @@ export const courseForCoach: Texts['courseForCoach'] = {
     `**${harmless(ref)}** está desde ahora con ${to} (antes: ${from}). Ya recibió el aviso.`,
   movedAlready: (ref, to) => `**${harmless(ref)}** ya está con ${to}.`,
   nobody: 'nadie con nombre',
-  timeIsUp: 'Se ha borrado 1 registro: su tiempo terminó.',
+  timeIsUp: (until) =>
+    `Se ha borrado 1 registro: su tiempo terminó. Las copias de seguridad hechas antes pueden guardarlo hasta el ${fullDate(until)}.`,
   retentionWaits: (ref) =>
     `El tiempo del registro de **${harmless(ref)}** terminó, pero hay una señal urgente abierta. Se borra cuando se cierre: habla con la persona y regístralo con /clear, por favor.`,
-  erased: (rows) =>
-    `${rows} ${rows === 1 ? 'fila borrada' : 'filas borradas'}. Las copias hechas antes de hoy aún las tienen hasta que caduquen según tu propia regla.`,
+  erased: (rows, until) =>
+    `${rows} ${rows === 1 ? 'fila borrada' : 'filas borradas'}. Las copias de seguridad hechas antes pueden guardarlas hasta el ${fullDate(until)}, cuando por tu propia regla se quita la última. A ellas no llego, ni a las copias del propio chat.`,
 }

@@ -2,7 +2,7 @@ import type { ActivityPath } from '../en/course.ts'
 import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
 import { LANGUAGE_WORDS } from '../language-words.ts'
-import { count } from './dates.ts'
+import { count, fullDate } from './dates.ts'
 import { questions } from './questions.ts'
 
 const safe = (name: string): string => harmless(name, 30)
@@ -75,6 +75,6 @@ export const course: Texts['course'] = {
   movedTo: 'Desde ahora te acompaña otro coach de tu práctica. Tu plan y tu registro siguen como están.',
   language: 'Desde ahora te escribo en español.',
   languageWords: LANGUAGE_WORDS,
-  erased: (rows) =>
-    `${rows} ${rows === 1 ? 'dato borrado' : 'datos borrados'}. Las copias hechas antes de hoy aún los tienen hasta que caduquen; tu coach te puede decir cuándo.`,
+  erased: (rows, until) =>
+    `${rows} ${rows === 1 ? 'dato borrado' : 'datos borrados'}. Las copias de seguridad hechas antes pueden guardarlos hasta el ${fullDate(until)}. A ellas no llego.`,
 }
