@@ -4,6 +4,7 @@ import { compileNet, type Net, netName } from './net-data.ts'
 import { type ClassIds, phrasesOf, wordsIn } from './phrase-source.ts'
 import { type Entry, entryOf, type Inheritance, type Node, Tree, within } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
+import { compileWeights, type Weights } from './weights.ts'
 
 /** A pattern in one fixed order of its parts; each part is a list of classes. */
 export interface Rule {
@@ -35,6 +36,10 @@ export interface Compiled {
   readonly cue: Readonly<Record<Cue, number>>
   /** The second layer, which only asks. */
   readonly net: Net
+  /** The third layer, which was learned and only asks. */
+  readonly weights: Weights | null
+  /** The classes by their numbers. */
+  readonly names: readonly string[]
   /** Rules by the class that opens them. */
   readonly opening: readonly (readonly Rule[])[]
   readonly subjects: readonly (SignId | undefined)[]
@@ -133,6 +138,8 @@ export function compile(source: LexiconSource): Compiled {
     root: new Tree(phrases, size, meaningWithin(cue)).root,
     asides: new Tree(asides, size, null).root,
     net,
+    weights: lexicon.weights === null ? null : compileWeights(lexicon.weights, classes, size),
+    names: [...classes.ids.keys()],
     size,
     skipped: new Set(lexicon.skipped),
     spellings: new Map(Object.entries(lexicon.spellings)),

@@ -1,8 +1,7 @@
-import type { Token } from '../reply/tokens.ts'
 import type { Rule } from './compile.ts'
 import type { Match, Reading } from './match.ts'
 import type { Net, NetFrame, Part } from './net-data.ts'
-import { BREAK, type Unit, unitsOf } from './units.ts'
+import { BREAK, type Unit } from './units.ts'
 
 /** Ordinary talk counts where it stands so many words away. */
 const AROUND = 5
@@ -24,10 +23,9 @@ interface Catch {
  * The second layer: topics and troubles near each other, of which no pattern knows the very combination. What it
  * finds is only ever asked about, and who, when and whether it was meant are judged as everywhere.
  */
-export function netMatches(tokens: readonly Token[], reading: Reading): Match[] {
+export function netMatches(units: readonly Unit[], reading: Reading): Match[] {
   const { net } = reading.lexicon
   if (net.frames.length === 0) return []
-  const units = unitsOf(tokens, reading.lexicon, net.root)
   const taken = read(units, reading, net)
   const anywhere = new Set(units.flatMap(({ entry }) => entry.classes))
   const found: Match[] = []
@@ -139,8 +137,8 @@ function matchOf({ main }: Catch, { sign }: NetFrame, at: readonly number[]): Ma
   return { rule: asks(sign), at: at.map((i) => main[i]!) }
 }
 
-/** The net has read the negations itself. */
-const asks = (sign: Rule['sign']): Rule => ({
+/** A sign that is only asked about, found by a layer that has read the negations itself. */
+export const asks = (sign: Rule['sign']): Rule => ({
   sign,
   parts: [],
   within: 0,

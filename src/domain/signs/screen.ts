@@ -1,9 +1,11 @@
 import { type Care, higherCare } from '../care.ts'
-import { fold } from '../reply/fold.ts'
+import { type Folded, fold } from '../reply/fold.ts'
 import { type Token, tokenise } from '../reply/tokens.ts'
 import { careOf, SIGN_IDS, type SignId } from './catalogue.ts'
 import { contextOf } from './context.ts'
+import type { Features } from './features.ts'
 import { judge, type Verdict } from './judge.ts'
+import { type Learned, learnedOf } from './learned.ts'
 import { lexiconFor } from './lexicon/languages.ts'
 import { carriesOf, type Match, matchesOf, type Reading } from './match.ts'
 import { polarityOf } from './negation.ts'
@@ -30,23 +32,15 @@ const TOLD_BY: Partial<Record<SignId, SignId>> = {
  * An unknown locale is read as English.
  */
 export function screen(text: string, locale: string): Screening {
-  const folded = fold(text)
-  const tokens = tokenise(folded)
-  const lexicon = lexiconFor(locale)
-  const units = unitsOf(tokens, lexicon)
-  if (units.length === 0) return NOTHING
-  const reading: Reading = {
-    units,
-    lexicon,
-    polarity: polarityOf(units, lexicon),
-    context: contextOf(units, asidesOf(tokens, units, lexicon), lexicon, endsAsking(tokens)),
-    carries: carriesOf(units, lexicon),
-  }
-  const judged = judgedOf(reading, matchesOf(reading), netMatches(tokens, reading))
+  const features = readingOf(text, locale)
+  const { folded, reading, net } = features
+  if (reading.units.length === 0) return NOTHING
+  const judged = judgedOf(reading, learnedOf(features), netMatches(net, reading))
   const { sure, unsure } = sorted(judged)
   const signs = SIGN_IDS.filter((sign) => sure.has(sign) || unsure.has(sign))
   const denied = denials(reading, judged, signs)
   if (signs.length === 0 && denied.length === 0) return NOTHING
+  const { units } = reading
   const quote = (from: number, to: number): string => folded.quote(units[from]!.start, units[to]!.end)
   return {
     signs,
@@ -57,15 +51,37 @@ export function screen(text: string, locale: string): Screening {
   }
 }
 
-/** What the patterns found, and of what the net caught the signs that they did not tell. */
-function judgedOf(reading: Reading, found: readonly Match[], caught: readonly Match[]): Judged[] {
-  const judged = found.map((match): Judged => ({ match, verdict: judge(reading, match) }))
-  const told = new Set(judged.filter(({ verdict }) => isTold(verdict)).map(({ match }) => match.rule.sign))
-  for (const match of caught) {
-    if (told.has(match.rule.sign)) continue
-    const verdict = judge(reading, match)
-    if (isTold(verdict)) judged.push({ match, verdict })
+/** A message made ready for all three layers. */
+export function readingOf(text: string, locale: string): Features & { readonly folded: Folded } {
+  const folded = fold(text)
+  const words = tokenise(folded)
+  const lexicon = lexiconFor(locale)
+  const units = unitsOf(words, lexicon)
+  const reading: Reading = {
+    units,
+    lexicon,
+    polarity: polarityOf(units, lexicon),
+    context: contextOf(units, asidesOf(words, units, lexicon), lexicon, endsAsking(words)),
+    carries: carriesOf(units, lexicon),
   }
+  return { folded, words, reading, net: unitsOf(words, lexicon, lexicon.net.root), told: new Map() }
+}
+
+/**
+ * What the patterns found, and of what the net caught the signs that they did not tell; both without what they would
+ * only ask and what was learned to be ordinary talk. Then what was learned to be a sign where neither tells it.
+ */
+function judgedOf(reading: Reading, { isOrdinary, asked }: Learned, caught: readonly Match[]): Judged[] {
+  const isMeant = ({ match, verdict }: Judged): boolean =>
+    verdict !== 'unsure' || !isOrdinary(match.rule.sign)
+  const judgedOne = (match: Match): Judged => ({ match, verdict: judge(reading, match) })
+  const judged = matchesOf(reading).map(judgedOne).filter(isMeant)
+  const told = new Set(judged.filter(({ verdict }) => isTold(verdict)).map(({ match }) => match.rule.sign))
+  const isNew = ({ rule }: Match): boolean => !told.has(rule.sign)
+  const more = caught.filter(isNew).map(judgedOne)
+  judged.push(...more.filter((one) => isTold(one.verdict) && isMeant(one)))
+  const isTakenBack = (sign: SignId): boolean => judged.some(({ match }) => match.rule.sign === sign)
+  for (const match of asked(isTakenBack).filter(isNew)) judged.push({ match, verdict: 'unsure' })
   return judged
 }
 

@@ -1,3 +1,4 @@
+import type { WeightsSource } from '../weights.ts'
 import { bladder } from './en/bladder.ts'
 import { bowelsAndSex } from './en/bowels-and-sex.ts'
 import { circumstances } from './en/circumstances.ts'
@@ -15,6 +16,7 @@ import { patterns } from './en/patterns.ts'
 import { places } from './en/places.ts'
 import { sensations } from './en/sensations.ts'
 import { strength } from './en/strength.ts'
+import weights from './en/weights.json' with { type: 'json' }
 import type { LexiconSource } from './shape.ts'
 
 /** English, British and American, polite and not. */
@@ -164,6 +166,7 @@ export const en: LexiconSource = {
   },
   patterns,
   net,
+  weights: weights as WeightsSource,
   subjects: {
     saddle: 'saddle-numbness',
     wipe: 'saddle-numbness',

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { SIGN_IDS } from '../catalogue.ts'
+import { weightsShape } from '../weights.ts'
 
 /**
  * Classes the screen's code knows by name; every other class is the language's own affair.
@@ -134,6 +135,8 @@ export const lexiconShape = z.strictObject({
   /** Sign, parts ("a b" in this order, "a & b" in any; "a|b" either), options. */
   patterns: z.array(pattern),
   net: net.default({ words: {}, frames: [] }),
+  /** The third layer, which was learned and only asks; see `weights.ts`. */
+  weights: weightsShape.nullable().default(null),
   /** A sign's subject: named as fine, or after "no", it denies the sign. */
   subjects: z.record(z.string(), z.enum(SIGN_IDS)),
   /** Chat and dialect spellings, and the word each stands for. */

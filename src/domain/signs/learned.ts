@@ -1,0 +1,58 @@
+import { SIGN_IDS, type SignId } from './catalogue.ts'
+import { type Features, featuresIn, type Window, windowsOf } from './features.ts'
+import type { Match } from './match.ts'
+import { asks } from './net.ts'
+import { likelihood, Sum } from './weights.ts'
+
+/** What the third layer makes of a message. */
+export interface Learned {
+  /** Signs that are likely enough to be asked about; likelier, where another layer had taken the sign back. */
+  asked(isTakenBack: (sign: SignId) => boolean): Match[]
+  /** Whether the message is ordinary talk as far as this sign goes. */
+  isOrdinary(sign: SignId): boolean
+}
+
+/** Thoughts of self-harm are asked about whenever a word may tell them. */
+const NEVER_DROPPED: SignId = 'self-harm'
+const NOTHING: Learned = { asked: () => [], isOrdinary: () => false }
+
+/**
+ * The third layer: weights learned from the corpus, summed over what a message says and how it is said. It tells
+ * nothing by itself: what it finds likely is asked about, and what only the net found and it finds far from likely
+ * is not.
+ */
+export function learnedOf(features: Features): Learned {
+  const { weights } = features.reading.lexicon
+  if (weights === null) return NOTHING
+  const highest = SIGN_IDS.map(() => Number.NEGATIVE_INFINITY)
+  const where: (Window | undefined)[] = SIGN_IDS.map(() => undefined)
+  for (const window of windowsOf(features.reading.units)) {
+    const sum = new Sum(weights)
+    featuresIn(features, window, sum)
+    for (let i = 0; i < SIGN_IDS.length; i++) {
+      const evidence = sum.evidenceFor(i)
+      if (evidence <= highest[i]!) continue
+      highest[i] = evidence
+      where[i] = window
+    }
+  }
+  const asked: Learned['asked'] = (isTakenBack) =>
+    SIGN_IDS.flatMap((sign, i) => {
+      const window = where[i]
+      const least = isTakenBack(sign) ? weights.insist : weights.ask
+      if (window === undefined || likelihood(highest[i]!) < least) return []
+      return [{ rule: asks(sign), at: unitsIn(features, window) }]
+    })
+  return {
+    asked,
+    isOrdinary: (sign) =>
+      sign !== NEVER_DROPPED && likelihood(highest[SIGN_IDS.indexOf(sign)]!) < weights.drop,
+  }
+}
+
+function unitsIn({ reading }: Features, { start, end }: Window): number[] {
+  const { units } = reading
+  const first = units.findIndex((unit) => unit.start >= start)
+  const last = units.findLastIndex((unit) => unit.end <= end)
+  return first === last ? [first] : [first, last]
+}

@@ -1,0 +1,221 @@
+import { readFileSync, writeFileSync } from 'node:fs'
+import { parseArgs } from 'node:util'
+import { SIGN_IDS, type SignId } from '../../../src/domain/signs/catalogue.ts'
+import { type Features, featuresIn, type Sink, windowsOf } from '../../../src/domain/signs/features.ts'
+import { lexiconFor } from '../../../src/domain/signs/lexicon/languages.ts'
+import { readingOf } from '../../../src/domain/signs/screen.ts'
+import { type WeightsSource, writtenMeaning, writtenNear } from '../../../src/domain/signs/weights.ts'
+
+/**
+ * Learns the weights of the third layer: `npx tsx tests/domain/signs/learn.ts --locale en [--folds 4] [FILE ...]`.
+ * One logistic regression a sign (Cox 1958), by stochastic gradient steps scaled per feature (AdaGrad, Duchi 2011);
+ * no chance in it, so the same texts give the same weights. Texts set aside (`kept`) are left out. With `--folds` it
+ * prints what it would find among the texts left out of each fold, and writes nothing.
+ */
+
+interface Row {
+  readonly text: string
+  readonly signs: readonly SignId[]
+  readonly part?: string
+}
+interface Example {
+  readonly features: readonly string[]
+  readonly signs: readonly SignId[]
+  readonly row: number
+}
+
+const FILES: Readonly<Record<string, readonly string[]>> = {
+  en: ['en.jsonl', 'en-more.jsonl', 'en-unseen.jsonl', 'en-learned.jsonl'],
+  es: ['es.jsonl', 'es-learned.jsonl'],
+}
+const ROUNDS = 20
+/** A sign missed weighs as much as so many asked for nothing. */
+const POSITIVE = 3
+const STEP = 0.3
+const SHRINK = 1e-5
+/** A feature counts where so many texts have it. */
+const LEAST_TEXTS = 2
+const START = -2
+/** Tenths below which a weight is left out. */
+const LIGHT = 10
+
+const rowsOf = (path: string | URL): Row[] =>
+  readFileSync(path, 'utf8')
+    .trim()
+    .split('\n')
+    .map((line): Row => JSON.parse(line))
+
+class Names implements Sink {
+  readonly found = new Set<string>()
+  constructor(private readonly names: readonly string[]) {}
+  word(key: string): void {
+    this.found.add(key)
+  }
+  meaning(kind: number, id: number): void {
+    this.found.add(writtenMeaning(kind, this.names[id]!))
+  }
+  near(first: number, second: number): void {
+    this.found.add(writtenNear(this.names[first]!, this.names[second]!))
+  }
+}
+
+/** A text with a sign is one example; each window of a text without one is an example of ordinary talk. */
+function examplesOf({ text, signs }: Row, row: number, locale: string): Example[] {
+  const features: Features = readingOf(text, locale)
+  const { names } = features.reading.lexicon
+  const windows = windowsOf(features.reading.units)
+  if (signs.length === 0)
+    return windows.map((window) => {
+      const sink = new Names(names)
+      featuresIn(features, window, sink)
+      return { features: [...sink.found], signs, row }
+    })
+  const sink = new Names(names)
+  for (const window of windows) featuresIn(features, window, sink)
+  return [{ features: [...sink.found], signs, row }]
+}
+
+interface Model {
+  readonly ids: ReadonlyMap<string, number>
+  readonly weights: readonly Float64Array[]
+  readonly bias: readonly number[]
+}
+
+function learn(examples: readonly Example[], isKnown: (feature: string) => boolean): Model {
+  const ids = new Map<string, number>()
+  for (const { features } of examples)
+    for (const feature of features) if (isKnown(feature) && !ids.has(feature)) ids.set(feature, ids.size)
+  const inputs = examples.map(({ features }) =>
+    Int32Array.from(features.map((one) => ids.get(one)).filter((id) => id !== undefined)),
+  )
+  const bias: number[] = []
+  const weights = SIGN_IDS.map((sign) => {
+    const isThere = examples.map(({ signs }) => signs.includes(sign))
+    const [weight, own] = learnSign(inputs, isThere, ids.size)
+    bias.push(own)
+    return weight
+  })
+  return { ids, weights, bias }
+}
+
+function learnSign(
+  inputs: readonly Int32Array[],
+  isThere: readonly boolean[],
+  size: number,
+): [Float64Array, number] {
+  const weights = new Float64Array(size)
+  const steps = new Float64Array(size).fill(1e-6)
+  let [bias, biasSteps] = [START, 1e-6]
+  for (let round = 0; round < ROUNDS; round++)
+    for (let k = 0; k < inputs.length; k++) {
+      const n = (k * 7919 + round * 31) % inputs.length
+      const input = inputs[n]!
+      const scale = 1 / Math.sqrt(Math.max(1, input.length))
+      let sum = bias
+      for (const id of input) sum += weights[id]! * scale
+      const error = (1 / (1 + Math.exp(-sum)) - (isThere[n] ? 1 : 0)) * (isThere[n] ? POSITIVE : 1)
+      for (const id of input) {
+        const slope = error * scale + SHRINK * weights[id]!
+        steps[id]! += slope * slope
+        weights[id]! -= (STEP * slope) / Math.sqrt(steps[id]!)
+      }
+      biasSteps += error * error
+      bias -= (STEP * error) / Math.sqrt(biasSteps)
+    }
+  return [weights, bias]
+}
+
+const likelihoods = ({ ids, weights, bias }: Model, features: readonly string[]): number[] => {
+  const input = features.map((one) => ids.get(one)).filter((id) => id !== undefined)
+  const scale = 1 / Math.sqrt(Math.max(1, input.length))
+  return weights.map(
+    (weight, k) => 1 / (1 + Math.exp(-bias[k]! - scale * input.reduce((sum, id) => sum + weight[id]!, 0))),
+  )
+}
+
+function counted(examples: readonly Example[]): (feature: string) => boolean {
+  const counts = new Map<string, number>()
+  for (const { features } of examples) for (const one of features) counts.set(one, (counts.get(one) ?? 0) + 1)
+  return (feature) => counts.get(feature)! >= LEAST_TEXTS
+}
+
+/** Learned twice: once with everything, then with the features that weighed anything. */
+function learnPruned(examples: readonly Example[], least: number): Model {
+  const first = learn(examples, counted(examples))
+  const heavy = new Set(
+    [...first.ids]
+      .filter(([, id]) => first.weights.some((weight) => Math.abs(weight[id]!) >= least))
+      .map(([f]) => f),
+  )
+  return learn(examples, (feature) => heavy.has(feature))
+}
+
+function printFolds(examples: readonly Example[], folds: number, least: number): void {
+  const found: { example: Example; likely: number[] }[] = []
+  for (let fold = 0; fold < folds; fold++) {
+    const model = learnPruned(
+      examples.filter(({ row }) => row % folds !== fold),
+      least,
+    )
+    for (const example of examples.filter(({ row }) => row % folds === fold))
+      found.push({ example, likely: likelihoods(model, example.features) })
+  }
+  for (const ask of [0.01, 0.02, 0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6]) {
+    let [signs, caught, plain, asked] = [0, 0, 0, 0]
+    for (const { example, likely } of found) {
+      for (const sign of example.signs) {
+        signs += 1
+        if (likely[SIGN_IDS.indexOf(sign)]! >= ask) caught += 1
+      }
+      if (example.signs.length > 0) continue
+      plain += 1
+      if (likely.some((one) => one >= ask)) asked += 1
+    }
+    console.log(JSON.stringify({ ask, signs, caught: caught / signs, plain, asked: asked / plain }))
+  }
+}
+
+function written(
+  { ids, weights, bias }: Model,
+  at: Pick<WeightsSource, 'ask' | 'insist' | 'drop'>,
+): WeightsSource {
+  const features = [...ids].map(([feature, id]) => {
+    const parts = weights
+      .map((weight, k) => [k, Math.round(weight[id]! * 10)] as const)
+      .filter(([, weight]) => Math.abs(weight) >= LIGHT)
+    return `${feature}|${parts.map(([k, weight]) => `${k} ${weight}`).join(' ')}`
+  })
+  const signs = [...SIGN_IDS]
+  return { ...at, bias: bias.map((one) => Number(one.toFixed(2))), signs, features: features.sort() }
+}
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    locale: { type: 'string', default: 'en' },
+    folds: { type: 'string' },
+    least: { type: 'string', default: '1.2' },
+    ask: { type: 'string', default: '0.3' },
+    insist: { type: 'string', default: '0.8' },
+    drop: { type: 'string', default: '0.002' },
+  },
+})
+const { locale, folds, least, ask, insist, drop } = values
+const corpus = new URL('corpus/', import.meta.url)
+const all = [
+  ...FILES[locale]!.flatMap((file) => rowsOf(new URL(file, corpus))),
+  ...positionals.flatMap((file) => rowsOf(file)),
+].filter(({ part }) => part !== 'kept')
+const rows = [...new Map(all.map((row) => [row.text, row])).values()]
+const examples = rows.flatMap((row, i) => examplesOf(row, i, locale))
+console.log(`${rows.length} texts, ${examples.length} examples, lexicon ${lexiconFor(locale).version}`)
+if (folds === undefined) {
+  const weights = written(learnPruned(examples, Number(least)), {
+    ask: Number(ask),
+    insist: Number(insist),
+    drop: Number(drop),
+  })
+  const path = new URL(`../../../src/domain/signs/lexicon/${locale}/weights.json`, import.meta.url)
+  writeFileSync(path, `${JSON.stringify(weights, null, 2)}\n`)
+  console.log(`${weights.features.length} features`)
+} else printFolds(examples, Number(folds), Number(least))
