@@ -50,7 +50,9 @@ export function duringScreening(draft: Draft, event: Words): boolean {
     return sexualInWords(draft, text) || goOnScreening(draft)
   if (!question) return false
   const heard = screenWords(draft, text)
-  const isChoice = question.kind !== 'line' && chosenValues(draft, text, question).length > 0
+  // an age of 41 is no fever
+  const isChoice =
+    question.kind === 'line' ? /^\s*\d{1,3}\s*$/.test(text) : chosenValues(draft, text, question).length > 0
   if (heard.signs.length === 0 || isChoice) {
     screeningWords(draft, question.id, text)
     return true

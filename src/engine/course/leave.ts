@@ -1,5 +1,6 @@
 import { dayAt } from '../../domain/local-time.ts'
 import type { Draft } from '../draft.ts'
+import type { DueKind } from '../rows.ts'
 import { drillsWithheld, isLocked } from '../status.ts'
 import { keepEndAsked, remindButtons } from './come-back.ts'
 import { courseFacts, liftLine } from './course-summary.ts'
@@ -35,12 +36,14 @@ export function discharge(draft: Draft): void {
   draft.toClient({ kind: 'discharge', asks: 'remind', text, buttons })
 }
 
+const ENDS: readonly DueKind[] = ['reminder', 'activities', 'screening']
+
 /** What is due about an urgent sign goes on, the morning follow-up for those discharged too; all else ends. */
 function close(draft: Draft, stage: 'left' | 'discharged'): void {
   endWay(draft, stage)
   const followsUp = stage === 'discharged' && isLocked(draft.file)
   for (const due of draft.file.dues) {
-    const ends = due.kind === 'reminder' || (due.kind === 'prompt' && !followsUp)
+    const ends = ENDS.includes(due.kind) || (due.kind === 'prompt' && !followsUp)
     if (ends || (stage === 'left' && due.kind === 'urgent-follow-up')) draft.drop('due', due.id)
   }
   for (const asked of draft.file.asked) if (!asked.pressing) draft.drop('asked', asked.id)

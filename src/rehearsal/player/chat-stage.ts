@@ -25,7 +25,13 @@ export async function chatStage({ url, clock, hooks, script }: ChatParts): Promi
   const database = new DatabaseFaults(url)
   const host = new Host({ url, openStore: database.open, platform, received, clock, hooks, script })
   await host.start()
-  const people = new People({ platform, cast, received, onTrouble: hooks.onTrouble })
+  const people = new People({
+    platform,
+    cast,
+    received,
+    onTrouble: hooks.onTrouble,
+    reachable: () => !host.isCut,
+  })
   const faults = new ChatFaults({ platform, clock, host, database })
 
   /** Acts, then waits until all is quiet and looks at what was received. */

@@ -135,7 +135,7 @@ async function screeningStep(
   const asking = board.lastAsking(`client:${client.ref}`, (asks) => asks.startsWith('screening:'))
   if (!asking) return 'done'
   if (asking.body.asks === 'screening:sexual') {
-    if (client.hands === 'words') await stage.say(client.ref, 'yes')
+    if (client.hands === 'words') await stage.say(client.ref, '1')
     else await stage.press(client.ref, asking, 0)
     return 'screening'
   }

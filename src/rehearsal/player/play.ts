@@ -4,7 +4,7 @@ import { Board } from './board.ts'
 import type { VirtualClock } from './clock.ts'
 import { endOfRun } from './ends.ts'
 import { Log } from './log.ts'
-import { planAll } from './programme.ts'
+import { type Programme, planAll } from './programme.ts'
 import type { Hooks, Stage } from './stage.ts'
 
 export interface PlayParts {
@@ -13,7 +13,10 @@ export interface PlayParts {
   /** Folder for the pictures. */
   readonly folder: string
   readonly stage: (hooks: Hooks) => Promise<Stage>
+  /** Called after every step: what was due, what people did, and all that it led to. */
+  readonly watch?: Watch
 }
+export type Watch = (played: Played, now: Date) => void
 
 /** What came of a play. The stage is still open: the closing facts are read from its store. */
 export interface Played {
@@ -28,7 +31,7 @@ export class PlayRefused extends Error {}
 const TICKS_AN_INSTANT = 50
 
 /** Plays a scenario from the set-up to the end of the last client's last local day. */
-export async function play({ script, clock, folder, stage: make }: PlayParts): Promise<Played> {
+export async function play({ script, clock, folder, stage: make, watch }: PlayParts): Promise<Played> {
   const board = new Board()
   const log = new Log({ script, clock, board, folder })
   const stage = await make(log.hooks)
@@ -37,8 +40,18 @@ export async function play({ script, clock, folder, stage: make }: PlayParts): P
     await stage.close()
     throw new PlayRefused('This database holds a play already: name a new one, or leave it out.')
   }
-  const agenda = new Agenda()
-  planAll({ script, clock, board, stage, agenda, log })
+  try {
+    await run({ script, clock, board, stage, agenda: new Agenda(), log }, watch)
+  } catch (error) {
+    await stage.close()
+    throw error
+  }
+  return { stage, log }
+}
+
+async function run(parts: Programme, watch?: Watch): Promise<void> {
+  const { script, clock, stage, agenda, log } = parts
+  planAll(parts)
   let ticks = 0
   for (;;) {
     const next = earliest(agenda.next, await stage.nextDue(), stage.nextMend())
@@ -56,8 +69,8 @@ export async function play({ script, clock, folder, stage: make }: PlayParts): P
     }
     log.settle()
     await log.written()
+    watch?.({ stage, log }, clock.world())
   }
-  return { stage, log }
 }
 
 const earliest = (...dates: (Date | null)[]): Date | null => {

@@ -11,7 +11,7 @@ import { enrolAt, fileOf, openingAt, openingStep, type Phase, setUpCommand } fro
 import { replyTo } from './replies.ts'
 import type { Stage } from './stage.ts'
 
-interface Programme {
+export interface Programme {
   readonly script: Script
   readonly clock: VirtualClock
   readonly board: Board

@@ -6,7 +6,7 @@ import { directStage } from './direct-stage.ts'
 import { type Checks, check } from './expected.ts'
 import type { Deed } from './log.ts'
 import { openingAt } from './opening.ts'
-import { play } from './play.ts'
+import { play, type Watch } from './play.ts'
 import type { Delivered, Shown } from './transcript.ts'
 
 export interface PlayResult {
@@ -26,15 +26,24 @@ interface Wish {
   readonly folder: string
   /** Straight into the bot, without chat client and stand-in. */
   readonly direct: boolean
+  /** Sees the play after every step. */
+  readonly watch?: Watch
 }
 
 /** Plays a scenario, reads what stands at the end and checks what it expects. @throws StoreProblem */
-export async function playScenario({ script, database: url, folder, direct }: Wish): Promise<PlayResult> {
+export async function playScenario({
+  script,
+  database: url,
+  folder,
+  direct,
+  watch,
+}: Wish): Promise<PlayResult> {
   const clock = createClock(openingAt(script))
   const { stage, log } = await play({
     script,
     clock,
     folder,
+    ...(watch ? { watch } : {}),
     stage: (hooks) => (direct ? directStage : chatStage)({ url, clock, hooks, script }),
   })
   // what only shows at the end (a request that the platform does not allow) fails the play as well
