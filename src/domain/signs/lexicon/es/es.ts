@@ -1,3 +1,4 @@
+import type { WeightsSource } from '../../weights.ts'
 import type { LexiconSource } from '../shape.ts'
 import { circumstances } from './circumstances.ts'
 import { cues } from './cues.ts'
@@ -11,6 +12,7 @@ import { ordinary, skipped, spellings } from './ordinary.ts'
 import { patterns } from './patterns.ts'
 import { places } from './places.ts'
 import { sensations } from './sensations.ts'
+import weights from './weights.json' with { type: 'json' }
 
 /** Spanish of Spain and of Latin America, polite and not. */
 export const es: LexiconSource = {
@@ -142,6 +144,7 @@ export const es: LexiconSource = {
   },
   patterns,
   net,
+  weights: weights as WeightsSource,
   subjects: {
     saddle: 'saddle-numbness',
     wipe: 'saddle-numbness',
