@@ -78,11 +78,20 @@ function judgedOf(reading: Reading, { isOrdinary, asked }: Learned, caught: read
   const judged = matchesOf(reading).map(judgedOne).filter(isMeant)
   const told = new Set(judged.filter(({ verdict }) => isTold(verdict)).map(({ match }) => match.rule.sign))
   const isNew = ({ rule }: Match): boolean => !told.has(rule.sign)
-  const more = caught.filter(isNew).map(judgedOne)
+  const more = caught.filter((match) => isNew(match) && !isOfSaddle(match, judged)).map(judgedOne)
   judged.push(...more.filter((one) => isTold(one.verdict) && isMeant(one)))
   const isTakenBack = (sign: SignId): boolean => judged.some(({ match }) => match.rule.sign === sign)
   for (const match of asked(isTakenBack).filter(isNew)) judged.push({ match, verdict: 'unsure' })
   return judged
+}
+
+/** "numb between my legs" speaks of the legs only to say where. */
+function isOfSaddle({ rule, at }: Match, judged: readonly Judged[]): boolean {
+  if (rule.sign !== 'both-legs') return false
+  const saddle = judged.filter(
+    ({ match, verdict }) => match.rule.sign === 'saddle-numbness' && isTold(verdict),
+  )
+  return at.every((i) => saddle.some(({ match }) => match.at.includes(i)))
 }
 
 const isTold = (verdict: Verdict): boolean => verdict === 'sure' || verdict === 'unsure'

@@ -36,6 +36,10 @@ export interface Weights {
   readonly size: number
 }
 
+/** Few features are little to go by: they count as if they were so many. */
+const FEW = 40
+export const scaleOf = (features: number): number => 1 / Math.sqrt(Math.max(FEW, features))
+
 export const likelihood = (evidence: number): number => 1 / (1 + Math.exp(-evidence))
 export const meaningKey = (size: number, kind: number, id: number): number => kind * size + id
 export const nearKey = (size: number, first: number, second: number): number =>
@@ -103,6 +107,6 @@ export class Sum implements Sink {
 
   /** How much speaks for a sign, by its place in the catalogue; 0 is as likely as not. */
   evidenceFor(sign: number): number {
-    return this.weights.bias[sign]! + this.totals[sign]! / Math.sqrt(Math.max(1, this.seen.size))
+    return this.weights.bias[sign]! + this.totals[sign]! * scaleOf(this.seen.size)
   }
 }

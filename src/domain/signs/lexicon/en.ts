@@ -18,11 +18,12 @@ import { sensations } from './en/sensations.ts'
 import { strength } from './en/strength.ts'
 import weights from './en/weights.json' with { type: 'json' }
 import type { LexiconSource } from './shape.ts'
+import { versionOf } from './version.ts'
 
 /** English, British and American, polite and not. */
 export const en: LexiconSource = {
   locale: 'en',
-  version: 'en-1',
+  version: versionOf('en'),
   words: {
     ...cues,
     ...places,

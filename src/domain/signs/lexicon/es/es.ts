@@ -1,5 +1,6 @@
 import type { WeightsSource } from '../../weights.ts'
 import type { LexiconSource } from '../shape.ts'
+import { versionOf } from '../version.ts'
 import { circumstances } from './circumstances.ts'
 import { cues } from './cues.ts'
 import { events } from './events.ts'
@@ -17,7 +18,7 @@ import weights from './weights.json' with { type: 'json' }
 /** Spanish of Spain and of Latin America, polite and not. */
 export const es: LexiconSource = {
   locale: 'es',
-  version: 'es-1',
+  version: versionOf('es'),
   words: { ...cues, ...places, ...sensations, ...functions, ...events, ...mind, ...helpers },
   circumstances: { ...circumstances, ...everyday },
   groups: {
