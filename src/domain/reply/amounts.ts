@@ -132,7 +132,10 @@ function amountAt(items: readonly Item[], at: number, planned: number, language:
 export function sessionsInWords(items: readonly Item[], planned: number, language: Language): Amount {
   let found: Amount = null
   const byPlace = toldOneByOne(items, planned)
-  if (byPlace !== undefined) {
+  const sumsUp =
+    items.some((item) => item.cue === 'both' && !item.unread && !item.denied) &&
+    !items.some(({ cue }) => cue === 'aSession')
+  if (byPlace !== undefined && !sumsUp) {
     const from = items.find((item) => item.cue === 'oneSession' || item.cue === 'aSession')!
     return byPlace === null ? asked(from) : { value: byPlace, from }
   }
@@ -147,6 +150,8 @@ export function sessionsInWords(items: readonly Item[], planned: number, languag
     else if (item.cue === 'dayOff') continue
     // two different counts: neither is taken on trust
     else if (item.cue === 'count') found = amount
+    // "did my exercises both times"
+    else if (items[at - 1] === found.from && found.value === null) found = amount
     else if (found.value !== amount.value) found = asked(amount.from)
   }
   return found

@@ -17,6 +17,8 @@ interface Known {
 const NONE: BareFound = { sessions: null, pains: [], unsure: [] }
 const ask = (...unsure: ('sessions' | 'pain')[]): BareFound => ({ ...NONE, unsure })
 const TOP_OF_PAIN = 10
+/** "12" may have been meant for a pain; further up nothing can. */
+const FAR_OFF_SCALE = 20
 
 interface Field {
   readonly items: readonly Item[]
@@ -127,14 +129,19 @@ function besidePain(bare: readonly Item[], field: Field): BareFound {
   return n.value > field.planned && followsZone(n, field) ? ask('sessions', 'pain') : { ...NONE, sessions: n }
 }
 
-const besideHour = (n: Item, { items }: Field): boolean =>
-  isHour(items[items.indexOf(n) + 1]) || isHour(items[items.indexOf(n) - 1])
+function besideHour(n: Item, { items }: Field): boolean {
+  const [before, after] = [items[items.indexOf(n) - 1], items[items.indexOf(n) + 1]]
+  return isHour(after) || isHour(before) || before?.cue === 'to'
+}
 
 /** Of several numbers beside told sessions, those after a zone are pain. */
 function besideSessions(bare: readonly Item[], field: Field): BareFound {
   // "woke with 6 but 3 by lunch": one time of day each
   if (bare.some((n) => besideHour(n, field)) && bare.every((n) => n.value <= TOP_OF_PAIN))
     return { ...NONE, pains: bare }
+  // "54 years young": what no scale could hold is something else
+  const onScale = bare.filter((n) => n.value <= FAR_OFF_SCALE)
+  if (onScale.length === 1) return { ...NONE, pains: onScale }
   const afterZone = bare.filter((n) => followsZone(n, field))
   return afterZone.length > 0 ? { ...NONE, pains: afterZone } : ask('pain')
 }

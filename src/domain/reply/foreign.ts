@@ -43,6 +43,8 @@ export const foreign: Join = (items, at) => {
   if (isNum(a) && b?.cue === 'setsOf' && isNum(c)) return [3, [skipped(items, at, at + 2)]]
   if (isNum(a) && b?.cue === 'setsOf') return [2, [skipped(items, at, at + 1)]]
   if (isNum(a) && b?.cue === 'dayPart' && b.tight) return [2, [skipped(items, at, at + 1), b]]
+  if (isNum(a) && b?.cue === 'unit' && c?.cue === 'sessionLetter' && c.text === 'x' && isNum(items[at + 3]))
+    return [4, [skipped(items, at, at + 3)]]
   if (
     isNum(a) &&
     (b?.cue === 'unit' ||
@@ -53,7 +55,12 @@ export const foreign: Join = (items, at) => {
   )
     return [2, [skipped(items, at, at + 1)]]
   if (isNum(a) && isMark(b, '-') && b!.tight && c?.cue === 'unit') return [3, [skipped(items, at, at + 2)]]
-  if (a?.cue === 'unitBefore' || a?.cue === 'clock' || a?.cue === 'dayUnit') return afterName(items, at)
+  if (isNum(a) && b?.cue === 'sessionLetter' && b.text === 'x' && isNum(c) && items[at + 3]?.cue === 'unit')
+    return [4, [skipped(items, at, at + 3)]]
+  // "a bad day: 7" is no seventh day
+  const told = a?.cue === 'dayUnit' && ['painVague', 'clear'].includes(items[at - 1]?.cue ?? 'mark')
+  if (a?.cue === 'unitBefore' || a?.cue === 'clock' || (a?.cue === 'dayUnit' && !told))
+    return afterName(items, at)
   return null
 }
 

@@ -100,6 +100,11 @@ export function groupByDay(items: readonly Item[], promptDay: Day): DayGroup[] {
       return
     }
     const trails = !hasContent(chunk.items) && !chunks.slice(n + 1).some((c) => hasContent(c.items))
+    // "3 (yesterday 5), calf": what stands in the brackets is of its day, what follows is not
+    if (isMark(chunk.items[0], '(') && isMark(chunk.items.at(-1), ')') && hasContent(chunk.items)) {
+      for (const part of partsOf(chunk)) groups.push({ date: part.date, items: part.items })
+      return
+    }
     for (const part of partsOf(chunk)) {
       // a day word at the end of its clause dates what came before it
       if (part.closes && part.items.some((item) => item.cue === 'was')) {

@@ -1,5 +1,5 @@
 import { counted, foreign, glued, outstanding } from './foreign.ts'
-import { type Item, isMark } from './items.ts'
+import { type Item, isBreak, isMark } from './items.ts'
 import type { Language } from './lexicon/compile.ts'
 import { isNum, type Join, merged, rewrite, skipped } from './rewrite.ts'
 import {
@@ -66,6 +66,15 @@ const outOf: Join = (items, at, planned) => {
   const of = items[at + 1]
   const top = items[at + 2]
   if (!isNum(a) || !isNum(top)) return null
+  if (
+    isMark(of, '(') &&
+    items[at + 2]?.cue === 'outOf' &&
+    isNum(items[at + 3]) &&
+    isMark(items[at + 4], ')')
+  ) {
+    const inner = outOf([a, ...items.slice(at + 2, at + 4)], 0, planned)
+    return inner && [5, inner[1]]
+  }
   const slash = isMark(of, '/')
   if (!slash && of?.cue !== 'outOf') return null
   if (slash && (isMark(items[at - 1], '/') || isMark(items[at + 3], '/'))) return null
@@ -190,9 +199,18 @@ function settleOf(items: readonly Item[]): void {
   })
 }
 
+/** "2 mostly, 5 once": how often it was so bad, where the number ends its clause with it. */
+function settleOnce(items: readonly Item[]): void {
+  items.forEach((item, at) => {
+    if (item.cue !== 'count' || !isNum(items[at - 1]) || !isBreak(items[at + 1])) return
+    if (isBreak(items[at - 2]) || items[at - 2]?.cue === 'article') item.cue = 'times'
+  })
+}
+
 /** Numbers as they are meant: decimals, scales, ranges and changes joined, numbers of other things set aside. */
 export function joinNumbers(items: readonly Item[], planned: number, language: Language): Item[] {
   settleOf(items)
+  settleOnce(items)
   settleHomophones(items, language)
   if (!items.some(isNum)) return [...items]
   const commas = language.decimalComma ? rewrite(items, [commaAlways], planned) : items

@@ -1,6 +1,6 @@
 import type { Item } from './items.ts'
 import type { ReadingContext } from './reading.ts'
-import type { SlotsFound } from './taken.ts'
+import { EXTRA_SESSIONS, type SlotsFound } from './taken.ts'
 
 /** Numbers of one day by what they count; bare where no name stands beside them. */
 export interface Numbers {
@@ -9,10 +9,11 @@ export interface Numbers {
   readonly bare: Item[]
 }
 
-/** Pain was told by name, in words or after the zone: a "none" at the end can only be sessions. */
-function painTold(items: readonly Item[], numbers: Numbers, zones: readonly Item[]): boolean {
+/** Pain was told by name, in words, after the zone or by a number too high for sessions: a "none" at the end can only be sessions. */
+function painTold(items: readonly Item[], numbers: Numbers, zones: readonly Item[], most: number): boolean {
   if (numbers.pains.length > 0 || items.some((i) => i.cue === 'painVague' && !i.unread)) return true
-  return numbers.bare.length === 1 && numbers.bare[0]!.start > zones[0]!.start
+  const [n] = numbers.bare
+  return numbers.bare.length === 1 && (n!.start > zones[0]!.start || n!.value > most)
 }
 
 /** "none" is sessions, reach or pain by its place: beside a name, as the zone between numbers, or before a zone. */
@@ -36,7 +37,8 @@ export function placeNothing(
     else if (zones.some((z) => z.start > item.start)) item.cue = 'noSession'
     else if (zones.length === 0 && numbers.bare.length + numbers.pains.length > 0 && cues[1] !== undefined)
       item.cue = 'zone'
-    else if (zones.length > 0 && painTold(items, numbers, zones)) item.cue = 'noSession'
+    else if (zones.length > 0 && painTold(items, numbers, zones, context.planned + EXTRA_SESSIONS))
+      item.cue = 'noSession'
     else if (zones.length > 0) for (const slot of ['sessions', 'pain'] as const) found.unsure.add(slot)
     else if (context.asked === 'sessions') item.cue = 'noSession'
     else if (context.asked === 'pain') item.cue = 'painFree'

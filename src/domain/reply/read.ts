@@ -57,8 +57,10 @@ function fillsDay({ group, slots }: Dated): boolean {
 function settleDenied(items: readonly Item[], planned: number): void {
   const denied = deniedNumber(items)
   const kept = items.filter((item) => item.cue === 'num' && !item.denied && !item.unread)
-  if (denied !== null && denied > planned + 2 && kept.length === 1 && kept[0]!.slot === null)
-    kept[0]!.slot = 'pain'
+  if (denied === null || kept.length !== 1 || kept[0]!.slot !== null) return
+  if (items[items.findIndex((item) => item.cue === 'num' && item.denied) + 1]?.cue === 'session')
+    kept[0]!.slot = 'sessions'
+  else if (denied > planned + 2) kept[0]!.slot = 'pain'
 }
 
 function signsOf(text: string, context: ReadingContext, pain: number | null, answer: string | null) {

@@ -58,12 +58,13 @@ function isRest(items: readonly Item[], at: number, planned: number): boolean {
 export const ofAll: Join = (items, at, planned) => {
   const [from, all, name] = [items[at], items[at + 1], items[at + 2]]
   const opens = from?.cue === 'from' || from?.cue === 'outOf'
-  if (!opens || isNum(items[at - 1]) || !isNum(all) || all.value !== planned || name?.cue !== 'session')
-    return null
+  if (!opens || isNum(items[at - 1]) || !isNum(all) || all.value !== planned) return null
+  if (items[at - 1]?.cue === 'both' || items[at - 1]?.cue === 'all') return [2, [skipped(items, at, at + 1)]]
+  if (name?.cue !== 'session') return null
   return isNum(items[at + 3]) ? null : [3, [skipped(items, at, at + 2)]]
 }
 
-const DOES: readonly Item['cue'][] = ['did', 'done', 'vagueCount']
+const DOES: readonly Item['cue'][] = ['did', 'done', 'vagueCount', 'exercise', 'session']
 
 /** "did it 2 times", "two times I did"; "woke 2 times" counts something else. */
 export const timesDone: Join = (items, at) => {

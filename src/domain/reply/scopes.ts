@@ -1,5 +1,7 @@
 import { type Item, isBreak, isMark, isStrong } from './items.ts'
 import type { Cue, Language } from './lexicon/compile.ts'
+import { setMoved } from './moved.ts'
+import { isZeroOfZone } from './zones.ts'
 
 /** Furthest that a denial carries; further on people have changed the subject. */
 const DENIAL_REACH = 9
@@ -110,36 +112,6 @@ function setBefore(items: readonly Item[]): void {
   }
 }
 
-const TURNS = new Set<Item['cue']>(['moved', 'change', 'better'])
-const BETWEEN_ZONES = new Set<Item['cue']>([
-  'article',
-  'left',
-  'right',
-  'partOf',
-  'inside',
-  'to',
-  'soft',
-  'now',
-])
-
-/** "moved up from the calf to the thigh" tells a change, and its end is where it is. */
-function setMoved(items: readonly Item[]): void {
-  for (let at = 0; at < items.length; at++) {
-    const turns =
-      items[at]!.cue === 'change' || (items[at]!.cue === 'from' && TURNS.has(items[at - 1]?.cue ?? 'mark'))
-    if (!turns) continue
-    const from = nextZone(items, at + 1)
-    const to = from === null ? null : nextZone(items, from + 1)
-    if (from !== null && to !== null && to > from + 1) items[from]!.unread = true
-  }
-}
-
-function nextZone(items: readonly Item[], from: number): number | null {
-  let at = from
-  while (BETWEEN_ZONES.has(items[at]?.cue ?? 'mark')) at += 1
-  return items[at]?.cue === 'zone' ? at : null
-}
-
 function endOfSentence(items: readonly Item[], from: number): number {
   let at = from
   while (!isStrong(items[at])) at += 1
@@ -236,6 +208,10 @@ function deny(items: readonly Item[]): void {
       if (!denyForward(items, at)) denyNoun(items, at)
       if (isBreak(items[at + 1]) && (before === 'zone' || before === 'be' || isMark(items[at - 1], ':')))
         denyBackward(items, at)
+    }
+    if (cue === 'num' && isZeroOfZone(items, at)) {
+      denyBackward(items, at)
+      items[at]!.unread = true
     }
     if (cue === 'nothing' && deniesItsZone(items, at)) {
       denyBackward(items, at)

@@ -144,3 +144,13 @@ export function isBothSides(items: readonly Item[], at: number, language: Langua
   if (item?.cue === 'left' || item?.cue === 'right') return true
   return item?.cue === 'zone' && language.pairs.has(item.text.split(' ').at(-1) ?? '')
 }
+
+/** "foot 0, calf 3": felt in the calf alone. */
+export function isZeroOfZone(items: readonly Item[], at: number): boolean {
+  const [zone, zero] = [items[at - 1], items[at]!]
+  if (zero.value !== 0 || zero.slot !== null || !(zone?.cue === 'zone' || zone?.cue === 'leg')) return false
+  return items.some(
+    (item, i) =>
+      item.cue === 'zone' && !item.denied && items[i + 1]?.cue === 'num' && items[i + 1]!.value > 0,
+  )
+}

@@ -24,6 +24,8 @@ const places = {
     side, the other one, wrong leg, swapped legs, switched sides
   `,
   above: `
+    stops before, stopped before, stopping before, just before, stops short of, stopped short of,
+    stopping short of, stops above, stopped above,
     just above, above, right above, a bit above, bit above, slightly above, north of, short of
   `,
   below: 'below, under, underneath, beneath, south of',
@@ -92,6 +94,7 @@ const doing = {
   onTen: 'on',
   countTimes: 'times',
   all: `
+    kept to the plan, stuck to the plan, followed the plan, did the plan, all of the above,
     all, all done, did all, did em all, done em all, did them all, done them all, all of them, all sessions,
     all the sessions, all
     my sessions, all of it, all exercises, all the exercises, all my exercises, all drills, all my drills,
@@ -114,6 +117,8 @@ const doing = {
   `,
   nothing: 'none, nothing, nowt, not any, nout',
   noSession: `
+    skipped it all, missed it all, skipped all of it, gave it a miss, gave it all a miss, gave them a miss,
+    skipped the lot, missed the lot,
     none done, didnt get to any of it, didnt get to any, didnt do any of it, did none, done none,
     did nothing, done nothing, didnt do any, did not do any, havent done any, have not done any,
     couldnt do any, could not do any, didnt do anything, did not do anything, havent done anything,
@@ -174,7 +179,7 @@ const doing = {
     exercises, set, set of exercises, set of drills, lot of exercises, lots of exercises, lot of drills, goes at it
   `,
   did: `
-    did, ive done, have done, i did, did do, got through, got in, fitted in, squeezed in, fit in, do,
+    did, ive done, have done, i did, get round to, got round to, get around to, got around to, gotten to, did do, got through, got in, fitted in, squeezed in, fit in, do,
     knocked out, smashed, smashed out, banged out, ticked off, got, nailed
   `,
   done: `
@@ -187,8 +192,8 @@ const doing = {
 const feeling = {
   painLetter: 'p, px, pn',
   pain: `
-    pain of, pains of, pain level of, pain score of, pain rating of, ache of, pain levels of, score of,
-    rating of, level of, pain, pains, pain level, pain levels, pain score, pain scale, pain rating,
+    points, pain of, pains of, pain level of, pain score of, pain rating of, ache of, pain levels of, score of,
+    rating of, level of, pain, pains, pain level, pain levels, nprs, pain score, pain scale, pain rating,
     painlevel, painscore, ache, aches, aching, hurt, hurts, hurting, hurty, discomfort, soreness, nrs,
     vas, worst pain, pain worst, pain wise, painwise, ouch, ouchie, level, score, rating, scale,
     intensity, twinge, twinges, sting, stinging, burning, burn, throbbing, throb, cramp, cramping, zing,

@@ -14,6 +14,8 @@ const scope = {
     no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my, pain is
     gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never, without,
     doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, couldnt, wont, wouldnt,
+    doesnt reach, doesnt reach the, doesnt reach my, didnt reach, didnt reach the, didnt reach my, never
+    reached, never reached the, hasnt reached the, not reach the,
     not in, not in the, not in my, no longer, not any more in, nothing in, nothing in the, nothing in my,
     nothing at, nothing down, nothing down the, nothing below, nothing below the, nothing past, nothing
     past the, nothing beyond, none in the, none in my, none in, not below, not past, nor, no sign of, no
@@ -72,6 +74,7 @@ const numbersAndJoints = {
   `,
   from: 'from, from a, from about, started at, started at a, started on, started on a, started as a',
   change: `
+    pains gone from, pains gone from a, pain gone from a, pain has gone from a, pains gone down from,
     went down from a, went up from a, came down from a, rose from a, fell from a, improved from a,
     moved from a,
     down from, up from, down from a, up from a, dropped from, went from, went from a, gone from, gone from
@@ -165,8 +168,7 @@ const talk = {
     ooops, woops
   `,
   sorry: 'actually, sorry, soz, apologies, sry, srry, pardon, sori, actually it was, actually its',
-  wrote:
-    'i put, i said, i wrote, i entered, i typed, i logged, i sent, i pressed, i told you, id put, id said',
+  wrote: 'i put, i said, i wrote, i entered, i typed, i logged, i sent, i pressed, i told you',
   later: `
     next, the coming, coming, if, tomorrow, will do, will, ill do, ill try, ill be, ill have, ill get,
     going to do, gonna do, gonna, about to do, about to, plan to, planning, planning to, planning on, hope
@@ -177,6 +179,7 @@ const talk = {
     case
   `,
   someone: `
+    coach said, coach says, the coach said, physio said, physio says, doc said, doctor said, the doctor said,
     my dad, my mum, my mom, my wife, my husband, my partner, my son, my daughter, my brother, my sister,
     my friend, my mate, a friend, my mother, my father, my neighbour, my neighbor, my kid, my boss, my
     boyfriend, my girlfriend, my colleague, my doctor, the physio said, my physio, my nan, my dog, my

@@ -3,6 +3,8 @@ import type { LexiconData } from '../schema.ts'
 /** Phrases in which a word of ours means something else ("back to work", "on my feet", "half an hour"). */
 export const looksLike = {
   none: `
+    lazy one, slow one, quiet one, busy one, nice one, weird one, funny one, odd one, strange one,
+    in the sun, the sun, some sun, sun is out, sun was out, sun out,
     and everything, and all that, and all, everything else, all over, all around, on the plus side, on the
     bright side, on the other hand, one thing and another,
     back to, back to work, back to normal, back at it, back at work, back on, back on track, back on it,

@@ -6,7 +6,7 @@ export const zones: LexiconData['zones'] = {
   back: `
     back, my back, the back, lower back, low back, lowerback, lower part of my back, lumbar, lumbar spine,
     spine, backs, small of my back, small of the back, in back, sacrum, waist, beltline, belt line, low
-    spine, mid back, lower spine, sacral, sacroiliac, back only, only back, just back, lumber, spinal,
+    spine, mid back, lower spine, sacral, sacroiliac, si joint, sij, back only, only back, just back, lumber, spinal,
     back at a, back at about, back at about a,
     backache, backpain, lowback
   `,
@@ -59,7 +59,11 @@ export const numbers: LexiconData['numbers'] = {
   20: 'twenty',
 }
 
-export const counts: LexiconData['counts'] = { 1: 'once', 2: 'twice', 3: 'thrice' }
+export const counts: LexiconData['counts'] = {
+  1: 'once, one time, a single time, just the once',
+  2: 'twice',
+  3: 'thrice',
+}
 
 export const gerunds: LexiconData['gerunds'] = 'ing'
 
@@ -69,8 +73,8 @@ export const singular: LexiconData['singular'] = 'session, sesh, workout, round,
 export const homophones: LexiconData['homophones'] = { 2: 'to, too', 4: 'for', 8: 'ate' }
 
 export const sides: LexiconData['sides'] = {
-  left: 'left, lefty, lhs, left hand, left sided, leftie',
-  right: 'right, rhs, right hand, right sided, righty',
+  left: 'left, lft, lt, lefty, lhs, left hand, left sided, leftie',
+  right: 'right, rt, rgt, rhs, right hand, right sided, righty',
 }
 
 export const daysBack: LexiconData['daysBack'] = {
@@ -91,7 +95,7 @@ export const weekdays: LexiconData['weekdays'] = {
   4: 'thursday, thu, thurs, thur, thursdays, last thursday',
   5: 'friday, fri, fridays, last friday',
   6: 'saturday, saturdays, last saturday',
-  7: 'sunday, sundays, last sunday',
+  7: 'sunday, sun, sundays, last sunday',
 }
 export const months: LexiconData['months'] = {
   1: 'january, jan',
