@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util'
-import { allRows, eraseClient } from '../engine/course/erase.ts'
+import { readSettings } from '../config.ts'
+import { allRows, backupsUntil, eraseClient } from '../engine/course/erase.ts'
 import { Draft } from '../engine/draft.ts'
 import type { RowCounts } from '../engine/ports.ts'
 import { isLocked } from '../engine/status.ts'
@@ -13,8 +14,8 @@ Erases every row about a client, for good, and prints how many went from each ta
 --yes            do it; without it the counts are shown and nothing is changed
 --database URL   file:PATH or postgresql://…; else DATABASE_URL, else file:data/ebbline.db
 --practice NAME  where several practices know the alias
-Backups made before, files exported, and the chat platform's own copies are out of reach of this: a backup holds the
-client until it ages out by your own rule.
+Backups made before, files exported, and the chat platform's own copies are out of reach of this: a backup may hold the
+client until it is removed, EBBLINE_BACKUP_DAYS (30) after it was made. One put back does not bring the client back.
 Exit status: 0 erased, 1 no such client or database, 2 wrong use, or --yes is missing.`
 
 interface Options {
@@ -22,6 +23,7 @@ interface Options {
   readonly yes: boolean
   readonly database: string | undefined
   readonly practice: string | undefined
+  readonly days: number
 }
 
 /** @throws Error in one sentence where the words typed cannot be used */
@@ -37,7 +39,8 @@ function optionsOf(args: string[]): Options {
   })
   const [alias, second] = positionals
   if (alias === undefined || second !== undefined) throw new Error('Name one client by alias.')
-  return { alias, yes: values.yes, database: values.database, practice: values.practice }
+  const { backupDays: days } = readSettings(process.env)
+  return { alias, yes: values.yes, database: values.database, practice: values.practice, days }
 }
 
 interface Outcome {
@@ -55,19 +58,24 @@ const erase = ({ alias, yes, database, practice }: Options, now: Date): Promise<
     }),
   )
 
-const BACKUPS =
-  'Backups made before today, files exported and the chat platform’s own copies are out of reach: a backup holds them until it ages out by your own rule.'
+const backups = (now: Date, days: number): string =>
+  `Backups made before now may hold a copy until ${backupsUntil(now, 'utc', days)}; they, files exported and the chat platform’s own copies are out of reach.`
 
-async function tell({ alias, yes }: Options, { counts, locked }: Outcome, io: Io): Promise<void> {
+async function tell(
+  { alias, yes, days }: Options,
+  { counts, locked }: Outcome,
+  now: Date,
+  io: Io,
+): Promise<void> {
   for (const [table, rows] of Object.entries(counts)) await io.out(`${table.padEnd(10)} ${rows}`)
   await io.out(`${'all'.padEnd(10)} ${allRows(counts)}`)
   if (locked) io.err(`An urgent sign of ${alias} is open: they were told to seek care, and that stands.`)
   if (yes) {
-    io.err(`${alias} has been erased. ${BACKUPS}`)
+    io.err(`${alias} has been erased. ${backups(now, days)}`)
     return
   }
   io.err(
-    `This would be erased of ${alias}, for good. Nothing was changed: run it again with --yes. ${BACKUPS}`,
+    `This would be erased of ${alias}, for good. Nothing was changed: run it again with --yes. ${backups(now, days)}`,
   )
 }
 
@@ -80,7 +88,8 @@ export async function run(args: string[], io: Io, now: () => Date = () => new Da
     return 2
   }
   try {
-    await tell(options, await erase(options, now()), io)
+    const at = now()
+    await tell(options, await erase(options, at), at, io)
     return options.yes ? 0 : 2
   } catch (error) {
     if (!(error instanceof NotFound || error instanceof StoreProblem)) throw error

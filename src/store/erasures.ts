@@ -15,7 +15,7 @@ async function keep(db: Db, erasures: readonly Erasure[]): Promise<void> {
   await db.setting.createMany({ data: erasures.map(asSetting) })
 }
 
-export const asSetting = ({ hash, salt, at }: Erasure): { key: string; value: string } => ({
+const asSetting = ({ hash, salt, at }: Erasure): { key: string; value: string } => ({
   key: KEY + hash,
   value: `${salt} ${at}`,
 })
@@ -29,6 +29,10 @@ export function fromSetting({ key, value }: { key: string; value: string }): Era
 export interface Settled {
   /** Clients that an older copy of the database had brought back, and that are gone again. */
   readonly again: number
+  /** There was a ledger before. */
+  readonly wasThere: boolean
+  /** Lines of it that could not be read. */
+  readonly unreadable: number
   /** Why the ledger could not be read or written, in one sentence with the mend; null where it could. */
   readonly problem: string | null
 }
@@ -37,25 +41,30 @@ export interface Settled {
  * Makes database and ledger know of the same erasures. One that only the ledger knows was made after this copy of the
  * database: its client is erased again. One that only the database knows is added to the ledger. No clock is asked, so
  * one that was wrong does no harm.
+ * @param more erasures known from elsewhere: from the database that this one replaces
  */
-export async function settleErasures(database: Database, path: string): Promise<Settled> {
-  let again = 0
-  let problem: string | null = null
+export async function settleErasures(
+  database: Database,
+  path: string,
+  more: readonly Erasure[] = [],
+): Promise<Settled> {
+  let settled: Settled = { again: 0, wasThere: true, unreadable: 0, problem: null }
   // the ledger is read under the writer's lock, so that two processes do not add the same line
   await database.transaction(async (db) => {
+    let again = await eraseAgain(db, without(more, await erasuresIn(db)))
     try {
-      const { erasures, isThere } = readLedger(path)
-      const own = await erasuresIn(db)
-      again = await eraseAgain(db, without(erasures, own))
-      const unwritten = without(own, erasures)
-      if (!isThere || unwritten.length > 0) appendLedger(path, unwritten)
+      const { erasures, isThere: wasThere, unreadable } = readLedger(path)
+      again += await eraseAgain(db, without(erasures, await erasuresIn(db)))
+      const unwritten = without(await erasuresIn(db), erasures)
+      settled = { again, wasThere, unreadable, problem: null }
+      if (!wasThere || unwritten.length > 0) appendLedger(path, unwritten)
     } catch (error) {
       if ((error as NodeJS.ErrnoException).syscall === undefined) throw error
-      problem = ledgerProblem(error, path)
+      settled = { ...settled, again, problem: ledgerProblem(error, path) }
     }
   })
-  if (again > 0) await database.scrub()
-  return { again, problem }
+  if (settled.again > 0) await database.scrub()
+  return settled
 }
 
 export async function erasuresIn(db: Db): Promise<Erasure[]> {

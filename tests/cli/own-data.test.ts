@@ -120,7 +120,7 @@ describe('ebb erase', () => {
     const { code, out, err } = await ran(erase.run, 'heron', '--yes')
     expect(code).toBe(0)
     expect(out).toBe(before)
-    expect(err).toContain('until it ages out')
+    expect(err).toContain('may hold a copy until 2026-04-19')
     expect(await file()).toBeNull()
     expect((await ran(erase.run, 'heron', '--yes')).code).toBe(1)
   })

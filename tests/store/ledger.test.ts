@@ -74,7 +74,7 @@ onBothDatabases('the erased', (bench) => {
     expect(readLedger(ledger).erasures).toMatchObject([{ at: ERASED.toISOString() }])
 
     const again = await openStore(older, ledger)
-    expect(again.erasures).toEqual({ again: 1, problem: null })
+    expect(again.erasures).toEqual({ again: 1, wasThere: true, unreadable: 0, problem: null })
     expect(await again.store.transaction((tx) => tx.client('c:heron'))).toBeNull()
     await again.close()
     expect(await clientsIn(older, ledger)).toEqual(['dipper'])
