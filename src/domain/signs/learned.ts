@@ -12,6 +12,8 @@ export interface Learned {
   isOrdinary(sign: SignId): boolean
 }
 
+/** So few words answer a question ("the other one") and are too little to weigh. */
+const ANSWER = 3
 /** Thoughts of self-harm are asked about whenever a word may tell them. */
 const NEVER_DROPPED: SignId = 'self-harm'
 const NOTHING: Learned = { asked: () => [], isOrdinary: () => false }
@@ -36,11 +38,12 @@ export function learnedOf(features: Features): Learned {
       where[i] = window
     }
   }
+  const isAnswer = features.words.filter(({ kind }) => kind !== 'mark').length <= ANSWER
   const asked: Learned['asked'] = (isTakenBack) =>
     SIGN_IDS.flatMap((sign, i) => {
       const window = where[i]
       const least = isTakenBack(sign) ? weights.insist : weights.ask
-      if (window === undefined || likelihood(highest[i]!) < least) return []
+      if (window === undefined || isAnswer || likelihood(highest[i]!) < least) return []
       return [{ rule: asks(sign), at: unitsIn(features, window) }]
     })
   return {
