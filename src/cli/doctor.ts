@@ -36,10 +36,13 @@ export async function run(
   return lines.every(({ state }) => state === 'ok') ? 0 : 1
 }
 
-async function checked({ token, api, databaseUrl, ladders }: Settings, now: () => Date): Promise<Line[]> {
+async function checked(
+  { token, api, databaseUrl, ladders, backupDays }: Settings,
+  now: () => Date,
+): Promise<Line[]> {
   const platform = token === null ? withoutToken : await platformLines(token, api, now)
   try {
-    const database = await databaseLines(databaseUrl)
+    const database = await databaseLines(databaseUrl, backupDays, now())
     const why = token === null ? texts.setToken : texts.needsToken
     return [
       ...platform.lines,

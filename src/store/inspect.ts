@@ -3,11 +3,13 @@ import { dirname } from 'node:path'
 import SqliteDatabase from 'better-sqlite3'
 import pg from 'pg'
 import { readAddress } from './address.ts'
+import { LAST_BACKUP } from './backup.ts'
 import { readHistory as historyOfServer } from './migrate-postgresql.ts'
 import { readHistory as historyOfFile } from './migrate-sqlite.ts'
 import { pendingMigrations, readMigrations } from './migrations.ts'
 import { CONNECT_TIMEOUT_MS, serverProblem } from './postgresql.ts'
 import { StoreProblem } from './problem.ts'
+import { isSound, tablesIn } from './sound.ts'
 import { fileProblem } from './sqlite.ts'
 
 // Longer than the bot holds the file for one piece of work.
@@ -23,6 +25,8 @@ export interface Inspection {
   readonly writable: boolean
   /** Bytes left on the disk of the file; null for a server, whose disk is its own. */
   readonly freeBytes: number | null
+  /** When `ebb backup` last copied it, as an ISO instant; null where that never was, or is not known. */
+  readonly lastBackup: string | null
 }
 
 /** @throws StoreProblem where there is no database, or it cannot be used, with the mend */
@@ -40,19 +44,24 @@ function inspectFile(path: string): Inspection {
   let db: SqliteDatabase.Database | null = null
   try {
     db = new SqliteDatabase(path, { fileMustExist: true, timeout: BUSY_TIMEOUT_MS })
-    const found = db.pragma('integrity_check', { simple: true })
-    const astray = db.pragma('foreign_key_check') as unknown[]
     return {
-      sound: found === 'ok' && astray.length === 0,
+      sound: isSound(db),
       pending: pendingMigrations(readMigrations('sqlite'), historyOfFile(db, path)).length,
       writable: canWrite(db),
       freeBytes: freeOn(dirname(path)),
+      lastBackup: lastBackupOf(db),
     }
   } catch (error) {
     throw error instanceof StoreProblem ? error : fileProblem(error, path)
   } finally {
     db?.close()
   }
+}
+
+function lastBackupOf(db: SqliteDatabase.Database): string | null {
+  if (!tablesIn(db).includes('Setting')) return null
+  const value = db.prepare('SELECT "value" FROM "Setting" WHERE "key" = ?').pluck().get(LAST_BACKUP)
+  return typeof value === 'string' ? value : null
 }
 
 function freeOn(folder: string): number {
@@ -80,7 +89,13 @@ async function inspectServer(url: string, server: string): Promise<Inspection> {
     const history = await historyOfServer(client, server)
     const pending = pendingMigrations(readMigrations('postgresql'), history).length
     const { rows } = await client.query<{ recovering: boolean }>('SELECT pg_is_in_recovery() AS recovering')
-    return { sound: true, pending, writable: rows[0]?.recovering === false, freeBytes: null }
+    return {
+      sound: true,
+      pending,
+      writable: rows[0]?.recovering === false,
+      freeBytes: null,
+      lastBackup: null,
+    }
   } catch (error) {
     throw error instanceof StoreProblem ? error : serverProblem(error, server)
   } finally {

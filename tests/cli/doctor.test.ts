@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import * as doctor from '../../src/cli/doctor.ts'
 import type { PracticeRow } from '../../src/engine/rows.ts'
 import { createPlatform } from '../../src/rehearsal/platform/index.ts'
+import { backUp } from '../../src/store/backup.ts'
 import { openStore } from '../../src/store/open.ts'
 import { doctor as words } from '../../src/text/en/doctor.ts'
 import { textsFor } from '../../src/text/index.ts'
@@ -84,6 +85,7 @@ describe('ebb doctor', () => {
       'migrations',
       'database access',
       'disk space',
+      'backups',
       'channels of server boathouse',
       'platform policy of server boathouse',
       'emergency number of server boathouse',
@@ -194,4 +196,24 @@ describe('ebb doctor', () => {
       expect(err).not.toBe('')
     },
   )
+})
+
+describe('the backups that ebb doctor knows of', () => {
+  const DAY_MS = 24 * 3_600_000
+  const backups = async (now: Date, days = '14'): Promise<string> => {
+    const { text } = await ran({ DATABASE_URL: database, EBBLINE_BACKUP_DAYS: days }, [], () => now)
+    return text.split('\n').find((line) => line.includes(': backups: ')) ?? ''
+  }
+
+  it('are shown with the day and how long they are kept; one too old is not ok', async () => {
+    const made = new Date('2026-03-20T12:00:00Z')
+    expect(await backups(made)).toBe(`ok: backups: ${words.backupNever(14)}`)
+    await backUp(database, join(folder, 'backup.db'), made)
+    expect(await backups(made)).toBe(`ok: backups: ${words.backupAt(made.toISOString(), 14)}`)
+    const later = new Date(made.getTime() + 15 * DAY_MS)
+    expect(await backups(later)).toMatch(
+      /^not ok: backups: .* 2026-03-20T12:00Z, longer ago .*: run ebb backup/,
+    )
+    expect(await backups(later, '30')).toMatch(/^ok: /)
+  })
 })

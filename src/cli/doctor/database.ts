@@ -15,15 +15,18 @@ export interface DatabaseFound {
 }
 
 /** The database, looked at without changing it; its practices where the tables are up to date. */
-export async function databaseLines(url: string): Promise<DatabaseFound> {
+export async function databaseLines(url: string, backupDays: number, now: Date): Promise<DatabaseFound> {
   try {
-    const { sound, pending, writable, freeBytes } = await inspectDatabase(url)
+    const { sound, pending, writable, freeBytes, lastBackup } = await inspectDatabase(url)
     const lines = [
       ok('database', doctor.open),
       sound ? ok('integrity', doctor.sound) : notOk('integrity', doctor.broken),
       pending === 0 ? ok('migrations', doctor.migrated) : notOk('migrations', doctor.pending(pending)),
       writable ? ok('database access', doctor.writable) : notOk('database access', doctor.readOnly),
       spaceLine(freeBytes),
+      freeBytes === null
+        ? ok('backups', doctor.backupServer(backupDays))
+        : backupLine(lastBackup, backupDays, now),
     ]
     const readable = sound && writable && pending === 0
     return { lines, practices: readable ? await practicesOf(url) : null }
@@ -40,8 +43,19 @@ function spaceLine(free: number | null): Line {
     : ok('disk space', doctor.space(free))
 }
 
+const DAY_MS = 24 * 3_600_000
+
+/** Somebody who copies the file by other means is not told that they do wrong. */
+function backupLine(last: string | null, days: number, now: Date): Line {
+  if (last === null) return ok('backups', doctor.backupNever(days))
+  return now.getTime() - Date.parse(last) > days * DAY_MS
+    ? notOk('backups', doctor.backupOld(last, days))
+    : ok('backups', doctor.backupAt(last, days))
+}
+
 async function practicesOf(url: string): Promise<PracticeRow[]> {
-  const store = await openStore(url)
+  // looking changes nothing: the list of erasures is the bot's to keep
+  const store = await openStore(url, null)
   try {
     return await store.store.transaction((tx) => tx.practices())
   } finally {

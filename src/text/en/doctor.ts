@@ -41,6 +41,14 @@ export const doctor = {
   spaceLow: (bytes: number, least: number): string =>
     `${Math.floor(bytes / MB)} MB left, ${least / MB} MB are needed: free some space`,
   serversOwn: 'the disk is the server’s own; look there',
+  backupNever: (days: number): string =>
+    `none by ebb backup is known; by EBBLINE_BACKUP_DAYS backups are kept for ${days} days`,
+  backupAt: (at: string, days: number): string =>
+    `the latest by ebb backup is of ${at.slice(0, 16)}Z; by EBBLINE_BACKUP_DAYS they are kept for ${days} days`,
+  backupOld: (at: string, days: number): string =>
+    `the latest by ebb backup is of ${at.slice(0, 16)}Z, longer ago than the ${days} days of EBBLINE_BACKUP_DAYS: run ebb backup FILE`,
+  backupServer: (days: number): string =>
+    `those of pg_dump are not known here; by EBBLINE_BACKUP_DAYS they are kept for ${days} days`,
   // the practices
   noPractice: 'none is set up: invite the bot to a server and run /set-up there',
   inOrder: 'roles, channels and rights are in order',
