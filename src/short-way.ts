@@ -29,7 +29,7 @@ export function knownBefore({
   const people = openKnown(places.known)
   if (path !== null && !people.isEmpty && !existsSync(path))
     throw new StoreProblem(
-      `The database ${path} is gone, though clients were on file: put it back or put a backup in its place; to begin anew, remove ${places.known}.`,
+      `The database ${path} is gone, though clients were on file: put it back, or put back a backup with ebb restore FILE; to begin anew, remove ${places.known}.`,
     )
   return { places, people }
 }

@@ -55,10 +55,14 @@ export function fileProblem(error: unknown, path: string): StoreProblem {
     return say(`The disk that holds ${path} is full: free some space and start again.`)
   }
   if (code === 'SQLITE_NOTADB') {
-    return say(`${path} is not a SQLite database: ${mend}, or put a backup in its place.`)
+    return say(
+      `${path} is not a SQLite database: ${mend}, or move it away and put back a backup with ebb restore FILE.`,
+    )
   }
   if (code.startsWith('SQLITE_CORRUPT')) {
-    return say(`The database ${path} is damaged: put the latest backup in its place and start again.`)
+    return say(
+      `The database ${path} is damaged: put back the latest backup with ebb restore FILE --replace and start again.`,
+    )
   }
   if (code.startsWith('SQLITE_BUSY')) {
     return say(`Another program holds the database ${path}: end it and start again.`)
@@ -108,7 +112,7 @@ function whileThere(path: string): <T>(work: () => Promise<T>) => Promise<T> {
     const now = statSync(path, { throwIfNoEntry: false })
     if (now?.ino === opened.ino && now.dev === opened.dev) return work()
     throw new StoreProblem(
-      `The database ${path} is not there any more: put it back, or put a backup in its place and start again.`,
+      `The database ${path} is not there any more: put it back, or put back a backup with ebb restore FILE, and start again.`,
     )
   }
 }

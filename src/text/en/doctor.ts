@@ -31,7 +31,7 @@ export const doctor = {
   // the database
   open: 'opens',
   sound: 'rows and pages hang together',
-  broken: 'it is damaged: stop the bot and put the latest backup in its place',
+  broken: 'it is damaged: stop the bot and put back the latest backup with ebb restore FILE --replace',
   migrated: 'the tables are up to date',
   pending: (count: number): string =>
     `${count} change${count === 1 ? '' : 's'} of the tables to be made: make a backup, then start the bot once`,
