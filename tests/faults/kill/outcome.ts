@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import SqliteDatabase from 'better-sqlite3'
+import type { Platform } from '../../../src/rehearsal/platform/index.ts'
+
+/** What stands at the end: rows of the database, and messages as people find them, in no order. */
+export interface Outcome {
+  readonly rows: readonly string[]
+  readonly messages: readonly string[]
+}
+
+export interface Difference {
+  /** In the run without a kill, and not in this one. */
+  readonly lost: readonly string[]
+  readonly twice: readonly string[]
+}
+
+// what happens to be asked of the database at a start, and when
+const PASSED_BY = ['_prisma_migrations', 'Setting', 'Lease']
+
+// ids of the platform go on counting, and what hangs on them differs with them
+const anonymous = (text: string): string =>
+  text
+    .replace(/\b\d{17,20}\b/g, '#')
+    .replace(/\b[0-9a-f]{20}\b/g, '~')
+    // how many messages the same event led to before this one, which hangs on the way it took
+    .replace(/\/receipt\/#\/\d+/g, '/receipt/#')
+
+/**
+ * @param place folder of the bot's files
+ * @param again somebody had to press or type again: each time is an event of its own
+ */
+export function outcomeOf(place: string, platform: Platform, again: boolean): Outcome {
+  return { rows: rowsIn(join(place, 'bot.db'), again), messages: messagesOn(platform, again) }
+}
+
+function rowsIn(path: string, again: boolean): string[] {
+  const database = new SqliteDatabase(path, { readonly: true })
+  const tables = database
+    .prepare("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")
+    .pluck()
+    .all() as string[]
+  const rows = tables
+    .filter((table) => !PASSED_BY.includes(table) && !(again && table === 'Inbound'))
+    .flatMap((table) =>
+      (database.prepare(`SELECT * FROM "${table}"`).all() as { id: string; reason?: string }[])
+        // events that a bot with a database at hand never needs
+        .filter((row) => !(table === 'Inbound' && row.id.endsWith(':told')))
+        .filter((row) => !(again && row.reason === 'shown in place'))
+        .map((row) => anonymous(`${table} ${JSON.stringify(row)}`)),
+    )
+  database.close()
+  return rows.sort()
+}
+
+function messagesOn(platform: Platform, again: boolean): string[] {
+  const { world } = platform
+  const messages = [...world.messages.keys()].map((id) => platform.message(id)!)
+  // who types again is told in other words that it was done already
+  const shown = messages.filter(({ content, ephemeral }) => !ephemeral || (!again && content !== ''))
+  return shown
+    .map(({ channelName, recipient, content, components, ephemeral }) =>
+      anonymous(JSON.stringify([channelName ?? recipient, ephemeral, content, components])),
+    )
+    .sort()
+}
+
+/** Null where both are the same. */
+export function difference(plain: Outcome, killed: Outcome): Difference | null {
+  const lost = [...without(plain.rows, killed.rows), ...without(plain.messages, killed.messages)]
+  const twice = [...without(killed.rows, plain.rows), ...without(killed.messages, plain.messages)]
+  return lost.length + twice.length > 0 ? { lost, twice } : null
+}
+
+/** What is in the one list and not, or not so often, in the other. */
+function without(list: readonly string[], other: readonly string[]): string[] {
+  const left = [...other]
+  return list.filter((one) => {
+    const at = left.indexOf(one)
+    if (at >= 0) left.splice(at, 1)
+    return at < 0
+  })
+}
+
+/** What still waits in the spool; empty at the end of every trial. */
+export const spooled = (place: string): string =>
+  readFileSync(join(place, 'bot.db-spool'), 'utf8').replaceAll('\0', '')

@@ -1,0 +1,26 @@
+import type { Sent } from '../../../src/chat/delivery.ts'
+import type { Event } from '../../../src/engine/event.ts'
+import type { Handled } from '../../../src/engine/ports.ts'
+import type { OutboxRow } from '../../../src/engine/rows.ts'
+
+/** Where a process ends itself: before or after a step, named with its number as in "insert Due 2". */
+export interface Aim {
+  readonly step: string
+  readonly when: 'before' | 'after'
+}
+
+/** What the bot in the child process is asked for. */
+export type Ask =
+  | { readonly ask: 'start'; readonly databaseUrl: string; readonly token: string; readonly api: string }
+  | { readonly ask: 'count'; readonly aim: Aim | null }
+  | { readonly ask: 'tick' | 'quiet' | 'next-due' | 'steps' | 'stop' }
+
+/** Every question brings the time, as the child has no clock of its own. */
+export type Question = Ask & { readonly id: number; readonly now: number }
+
+export type Told =
+  | { readonly told: 'ready' }
+  | { readonly told: 'answer'; readonly id: number; readonly value: unknown }
+  | { readonly told: 'failed'; readonly id: number; readonly error: string }
+  | { readonly told: 'sent'; readonly row: OutboxRow; readonly sent: Sent }
+  | { readonly told: 'handled'; readonly event: Event; readonly handled: Handled }

@@ -1,0 +1,114 @@
+import { rmSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Platform } from '../../../src/rehearsal/platform/index.ts'
+import { Died } from './bot-process.ts'
+import { type KillEvent, lock, type Scene } from './events.ts'
+import { Host } from './host.ts'
+import { type Outcome, outcomeOf, spooled } from './outcome.ts'
+import { whileUnanswered } from './people-again.ts'
+import type { Aim } from './protocol.ts'
+import { type Snapshot, unfold } from './snapshot.ts'
+
+/** The child at one of its steps, or as soon as the platform has stored the so-maniest message and not answered yet. */
+export type KillAt = Aim | { readonly stored: number }
+
+export interface Tried {
+  readonly outcome: Outcome
+  /** What the process did from the event on, in order, where it was not killed. */
+  readonly steps: readonly string[]
+  /** How many messages the platform stored or changed meanwhile. */
+  readonly stored: number
+  readonly wasKilled: boolean
+}
+
+const MINUTE = 60_000
+// the platform gives 3 s, a busy machine takes its time
+const SHORT_WAY_MS = 20_000
+
+/** Runs trials one after another; a process that has survived one serves in the next. */
+export function createTrials(file: string) {
+  let now = new Date(0)
+  const host = new Host({ file, now: () => now })
+
+  async function trial(snapshot: Snapshot, event: KillEvent, at: KillAt | null): Promise<Tried> {
+    now = snapshot.at
+    const { place, platform } = unfold(snapshot, () => now.getTime())
+    await platform.start()
+    const { kills } = host
+    const watch = watchStored(platform, at !== null && 'stored' in at ? at.stored : null, host)
+    await host.start(`file:${join(place, 'bot.db')}`, platform)
+    await host.quiet()
+    await host.ask({ ask: 'count', aim: at !== null && 'step' in at ? at : null })
+    watch.begin()
+    now = new Date(event.at ?? now)
+    const steps = await happen({ platform, cast: snapshot.cast }, event, place)
+    const wasKilled = host.kills > kills
+    for (const minutes of [0, 1]) {
+      now = new Date(now.getTime() + minutes * MINUTE)
+      await host.ask({ ask: 'tick' })
+      await host.quiet()
+    }
+    await host.ask({ ask: 'stop' })
+    const left = spooled(place)
+    if (left !== '') throw new Error(`left in the spool: ${left}`)
+    const outcome = outcomeOf(place, platform, event.interaction === true)
+    await platform.stop()
+    rmSync(place, { recursive: true })
+    return { outcome, steps, stored: watch.count(), wasKilled }
+  }
+
+  /** The event and all that it leads to; killed meanwhile, the bot starts again. */
+  async function happen(scene: Scene, event: KillEvent, place: string): Promise<readonly string[]> {
+    let steps: readonly string[] = []
+    const unlock = event.locked ? lock(join(place, 'bot.db')) : () => {}
+    const whole = async (): Promise<void> => {
+      if (event.act === null) await host.ask({ ask: 'tick' })
+      if (event.locked) await shortWayGone(place, host)
+      unlock()
+      await host.quiet()
+      await host.ask({ ask: 'tick' })
+      await host.quiet()
+      steps = (await host.ask({ ask: 'steps' })) as string[]
+    }
+    const settled = async (): Promise<void> => {
+      try {
+        await whole()
+      } catch (error) {
+        if (!(error instanceof Died)) throw error
+        unlock()
+        await host.revive()
+      }
+    }
+    const act = async (): Promise<unknown> => event.act?.(scene)
+    if (event.interaction) await whileUnanswered({ platform: scene.platform, host, settled }, act)
+    else await act().then(settled)
+    return steps
+  }
+
+  return { trial, close: () => host.close() }
+}
+
+/** Reply and alert are out, and written down; or the bot is no more. */
+async function shortWayGone(place: string, host: Host): Promise<void> {
+  const late = performance.now() + SHORT_WAY_MS
+  while (host.isAlive && (spooled(place).match(/"sent"/g) ?? []).length < 2) {
+    if (performance.now() > late) throw new Error('the short way was not taken')
+    await new Promise((resolve) => setTimeout(resolve, 10))
+  }
+}
+
+/** Kills as soon as a message is stored, which is before the platform's answer leaves. */
+function watchStored(platform: Platform, at: number | null, host: Host) {
+  let [count, begun] = [0, false]
+  platform.on('message', () => {
+    if (!begun) return
+    if (count === at) host.kill()
+    count += 1
+  })
+  return {
+    begin: () => {
+      begun = true
+    },
+    count: () => count,
+  }
+}
