@@ -1,6 +1,6 @@
-import { type REST, Routes } from 'discord.js'
+import { type APIMessage, type REST, Routes } from 'discord.js'
 import type { Logger } from 'pino'
-import { type DirectMessage, isFromPerson } from './direct-messages.ts'
+import { type DirectMessage, messageFrom } from './direct-messages.ts'
 import type { KnownDm } from './parts.ts'
 import { safeError } from './safe-error.ts'
 
@@ -30,9 +30,12 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
     // ids of edits and deletions go on behind that of their message
     for (let after = lastSeen.split(':')[0] ?? '0', size = PAGE; size === PAGE; ) {
       const query = new URLSearchParams({ after, limit: String(PAGE) })
-      const page = (await rest.get(Routes.channelMessages(channel), { query })) as DirectMessage[]
+      const page = (await rest.get(Routes.channelMessages(channel), { query })) as APIMessage[]
       page.sort((a, b) => (BigInt(a.id) < BigInt(b.id) ? -1 : 1))
-      for (const message of page) if (isFromPerson(message)) await hear(message)
+      for (const one of page) {
+        const message = messageFrom(one)
+        if (message) await hear(message)
+      }
       size = page.length
       after = page.at(-1)?.id ?? after
     }

@@ -2,7 +2,7 @@ import { type APIDMChannel, Events, type Interaction, Routes } from 'discord.js'
 import type { ChatEvent } from '../engine/event.ts'
 import { type CatchUp, createCatchUp } from './catch-up.ts'
 import { onCommand, onSuggest } from './command.ts'
-import { type DirectMessage, editOf, isFromPerson, takenBackBy, wordsOf } from './direct-messages.ts'
+import { editFrom, goneFrom, messageFrom, takenBackBy, wordsFrom } from './direct-messages.ts'
 import type { InFlight } from './in-flight.ts'
 import { inAll, textsIn } from './locale.ts'
 import type { ChatParts } from './parts.ts'
@@ -15,11 +15,6 @@ interface Packet {
   readonly t: string | null
   readonly s: number | null
   readonly d: unknown
-}
-interface Deleted {
-  readonly id: string
-  readonly channel_id: string
-  readonly guild_id?: string
 }
 
 export interface Inbound {
@@ -42,7 +37,7 @@ export function listen(parts: ChatParts, inFlight: InFlight): Inbound {
       for (const { channel, user } of dms) talkers.set(channel, user)
       return dms
     },
-    hear: (message) => hand(wordsOf(message), message.channel_id, parts),
+    hear: (message) => hand(wordsFrom(message), message.channel, parts),
     log: parts.log,
   })
   const talkers = new Map<string, string>()
@@ -82,24 +77,28 @@ function workFor(
 ): Promise<void> | null {
   if (t === 'READY') return catchUp.begin()
   if (t === 'MESSAGE_CREATE' || t === 'MESSAGE_UPDATE') {
-    const message = d as DirectMessage
-    if (!isFromPerson(message)) return null
-    talkers.set(message.channel_id, message.author.id)
-    const words = t === 'MESSAGE_CREATE' ? wordsOf(message) : editOf(message)
-    return words && catchUp.before(message.channel_id).then(() => hand(words, message.channel_id, parts))
+    const message = messageFrom(d)
+    if (!message) return null
+    const { channel } = message
+    talkers.set(channel, message.user)
+    const words = t === 'MESSAGE_CREATE' ? wordsFrom(message) : editFrom(message)
+    return words && catchUp.before(channel).then(() => hand(words, channel, parts))
   }
   if (t === 'MESSAGE_DELETE') {
-    const gone = d as Deleted
-    if (gone.guild_id !== undefined) return null
-    return catchUp.before(gone.channel_id).then(() => takenBack(gone, talkers, parts))
+    const gone = goneFrom(d)
+    return gone && catchUp.before(gone.channel).then(() => takenBack(gone, talkers, parts))
   }
   return null
 }
 
 /** Who took it back is not told: in private it can only be the person, or the bot itself, which never does. */
-async function takenBack(gone: Deleted, talkers: Map<string, string>, parts: ChatParts): Promise<void> {
-  const user = talkers.get(gone.channel_id) ?? (await talkerOf(gone.channel_id, parts))
-  if (user) await hand(takenBackBy(user, gone.id), gone.channel_id, parts)
+async function takenBack(
+  { id, channel }: { readonly id: string; readonly channel: string },
+  talkers: Map<string, string>,
+  parts: ChatParts,
+): Promise<void> {
+  const user = talkers.get(channel) ?? (await talkerOf(channel, parts))
+  if (user) await hand(takenBackBy(user, id), channel, parts)
 }
 
 async function talkerOf(channel: string, { client }: ChatParts): Promise<string | null> {

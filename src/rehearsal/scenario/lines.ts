@@ -1,4 +1,4 @@
-import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from 'yaml'
+import { type Document, isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from 'yaml'
 import type { Problem } from './problem.ts'
 
 export type Path = readonly PropertyKey[]
@@ -17,12 +17,13 @@ export function readYaml(text: string): Lined {
   const doc = parseDocument(text, { lineCounter: counter, prettyErrors: false })
   const lineAt = (offset: number | undefined): number =>
     offset === undefined ? 1 : counter.linePos(offset).line
-  const problems = doc.errors.map(({ message, pos }) => ({
+  const problems: Problem[] = doc.errors.map(({ message, pos }) => ({
     line: lineAt(pos[0]),
     text: `${message.replace(/\s+/g, ' ')}; allowed: YAML 1.2`,
   }))
+  const value = problems.length > 0 ? null : plainOf(doc, problems)
   return {
-    value: problems.length > 0 ? null : doc.toJS(),
+    value,
     problems,
     lineOf(path, key) {
       let at = doc.contents as Node | null
@@ -35,6 +36,17 @@ export function readYaml(text: string): Lined {
       }
       return line
     },
+  }
+}
+
+/** An alias without its anchor, or one that stands for far too much, shows only now. */
+function plainOf(doc: Document, problems: Problem[]): unknown {
+  try {
+    return doc.toJS()
+  } catch (error) {
+    if (!(error instanceof ReferenceError)) throw error
+    problems.push({ line: 1, text: `${error.message}; allowed: an alias after its anchor` })
+    return null
   }
 }
 

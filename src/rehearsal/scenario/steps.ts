@@ -48,6 +48,7 @@ export function clientSteps({ file, findings }: Run, client: ClientFileEntry, in
   const steps: Step[] = []
   for (let n = 1; n <= file.days; n += 1) {
     const items = read.get(keyOf.get(n) ?? '') ?? []
+    if (items.length === 0) continue
     const day = dayOf(file, n)
     const at = instants(items, day, zone, instantOf(day, prompt, zone), DEFAULTS.replyMs)
     for (const [i, item] of items.entries()) {
