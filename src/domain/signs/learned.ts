@@ -4,28 +4,19 @@ import type { Match } from './match.ts'
 import { asks } from './net.ts'
 import { likelihood, Sum } from './weights.ts'
 
-/** What the third layer makes of a message. */
-export interface Learned {
-  /** Signs that are likely enough to be asked about; likelier, where another layer had taken the sign back. */
-  asked(isTakenBack: (sign: SignId) => boolean): Match[]
-  /** Whether the message is ordinary talk as far as this sign goes. */
-  isOrdinary(sign: SignId): boolean
-}
+/** Signs that are likely enough to be asked about; likelier, where another layer had taken the sign back. */
+export type Learned = (isTakenBack: (sign: SignId) => boolean) => Match[]
 
 /** So few words answer a question ("the other one") and are too little to weigh. */
 const ANSWER = 3
-/** Thoughts of self-harm are asked about whenever a word may tell them. */
-const NEVER_DROPPED: SignId = 'self-harm'
-const NOTHING: Learned = { asked: () => [], isOrdinary: () => false }
 
 /**
  * The third layer: weights learned from the corpus, summed over what a message says and how it is said. It tells
- * nothing by itself: what it finds likely is asked about, and what only the net found and it finds far from likely
- * is not.
+ * nothing by itself and stills nothing: what it finds likely is asked about.
  */
 export function learnedOf(features: Features): Learned {
   const { weights } = features.reading.lexicon
-  if (weights === null) return NOTHING
+  if (weights === null) return () => []
   const highest = SIGN_IDS.map(() => Number.NEGATIVE_INFINITY)
   const where: (Window | undefined)[] = SIGN_IDS.map(() => undefined)
   for (const window of windowsOf(features.reading.units)) {
@@ -39,18 +30,13 @@ export function learnedOf(features: Features): Learned {
     }
   }
   const isAnswer = features.words.filter(({ kind }) => kind !== 'mark').length <= ANSWER
-  const asked: Learned['asked'] = (isTakenBack) =>
+  return (isTakenBack) =>
     SIGN_IDS.flatMap((sign, i) => {
       const window = where[i]
       const least = isTakenBack(sign) ? weights.insist : weights.ask
       if (window === undefined || isAnswer || likelihood(highest[i]!) < least) return []
       return [{ rule: asks(sign), at: unitsIn(features, window) }]
     })
-  return {
-    asked,
-    isOrdinary: (sign) =>
-      sign !== NEVER_DROPPED && likelihood(highest[SIGN_IDS.indexOf(sign)]!) < weights.drop,
-  }
 }
 
 function unitsIn({ reading }: Features, { start, end }: Window): number[] {

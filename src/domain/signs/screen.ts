@@ -68,18 +68,16 @@ export function readingOf(text: string, locale: string): Features & { readonly f
 }
 
 /**
- * What the patterns found, and of what the net caught the signs that they did not tell; both without what they would
- * only ask and what was learned to be ordinary talk. Then what was learned to be a sign where neither tells it.
+ * What the patterns found, of what the net caught the signs that they did not tell, and what was learned to be a
+ * sign where neither tells it.
  */
-function judgedOf(reading: Reading, { isOrdinary, asked }: Learned, caught: readonly Match[]): Judged[] {
-  const isMeant = ({ match, verdict }: Judged): boolean =>
-    verdict !== 'unsure' || !isOrdinary(match.rule.sign)
+function judgedOf(reading: Reading, asked: Learned, caught: readonly Match[]): Judged[] {
   const judgedOne = (match: Match): Judged => ({ match, verdict: judge(reading, match) })
-  const judged = matchesOf(reading).map(judgedOne).filter(isMeant)
+  const judged = matchesOf(reading).map(judgedOne)
   const told = new Set(judged.filter(({ verdict }) => isTold(verdict)).map(({ match }) => match.rule.sign))
   const isNew = ({ rule }: Match): boolean => !told.has(rule.sign)
   const more = caught.filter((match) => isNew(match) && !isOfSaddle(match, judged)).map(judgedOne)
-  judged.push(...more.filter((one) => isTold(one.verdict) && isMeant(one)))
+  judged.push(...more.filter((one) => isTold(one.verdict)))
   const isTakenBack = (sign: SignId): boolean => judged.some(({ match }) => match.rule.sign === sign)
   for (const match of asked(isTakenBack).filter(isNew)) judged.push({ match, verdict: 'unsure' })
   return judged

@@ -9,8 +9,6 @@ export const weightsShape = z.strictObject({
   ask: z.number().min(0).max(1),
   /** The same where the first layer found the sign and took it back: denied, supposed, of another, long ago. */
   insist: z.number().min(0).max(1),
-  /** Below this likelihood what only the second layer found is not asked about. */
-  drop: z.number().min(0).max(1),
   /** Its weight before any word is read, per sign of `signs`. */
   bias: z.array(z.number()),
   signs: z.array(z.enum(SIGN_IDS)),
@@ -29,7 +27,6 @@ type Row = readonly number[]
 export interface Weights {
   readonly ask: number
   readonly insist: number
-  readonly drop: number
   readonly bias: readonly number[]
   readonly words: ReadonlyMap<string, Row>
   readonly meanings: ReadonlyMap<number, Row>
@@ -57,7 +54,7 @@ function keyOf(written: string, classes: ClassIds, size: number): number {
 
 /** Checks the weights and makes them ready; throws where they name a class that the lexicon does not have. */
 export function compileWeights(source: WeightsSource, classes: ClassIds, size: number): Weights {
-  const { ask, insist, drop, bias, signs, features } = weightsShape.parse(source)
+  const { ask, insist, bias, signs, features } = weightsShape.parse(source)
   const words = new Map<string, Row>()
   const meanings = new Map<number, Row>()
   for (const line of features) {
@@ -72,7 +69,6 @@ export function compileWeights(source: WeightsSource, classes: ClassIds, size: n
   return {
     ask,
     insist,
-    drop,
     bias: SIGN_IDS.map((sign) => bias[signs.indexOf(sign)] ?? NEVER),
     words,
     meanings,

@@ -31,12 +31,10 @@ interface Example {
 
 const FILES: Readonly<Record<string, readonly string[]>> = {
   en: ['en.jsonl', 'en-more.jsonl', 'en-unseen.jsonl', 'en-learned.jsonl'],
-  es: ['es.jsonl', 'es-learned.jsonl'],
 }
 /** See `weights.ts`; chosen by the totals of the texts set aside, so that no sign of level emergency among them is lost. */
-const AT: Readonly<Record<string, Pick<WeightsSource, 'ask' | 'insist' | 'drop'>>> = {
-  en: { ask: 0.3, insist: 0.8, drop: 0.002 },
-  es: { ask: 0.4, insist: 0.8, drop: 0.0005 },
+const AT: Readonly<Record<string, Pick<WeightsSource, 'ask' | 'insist'>>> = {
+  en: { ask: 0.3, insist: 0.8 },
 }
 const ROUNDS = 20
 /** A sign missed weighs as much as so many asked for nothing. */
@@ -49,11 +47,24 @@ const START = -2
 /** Tenths below which a weight is left out. */
 const LIGHT = 12
 
-const rowsOf = (path: string | URL): Row[] =>
+const jsonIn = <T>(path: string | URL): T[] =>
   readFileSync(path, 'utf8')
     .trim()
     .split('\n')
-    .map((line): Row => JSON.parse(line))
+    .map((line): T => JSON.parse(line))
+const rowsOf = (path: string | URL): Row[] => jsonIn<Row>(path)
+
+interface Reply {
+  readonly text: string
+  readonly part?: string
+  readonly expect: { readonly signs?: readonly SignId[] }
+}
+
+/** Check-ins in which nobody told of a sign: what is written every day must not be asked about. */
+const repliesWithout = (locale: string): Row[] =>
+  jsonIn<Reply>(new URL(`../reply/corpus/${locale}.jsonl`, import.meta.url))
+    .filter(({ expect }) => (expect.signs ?? []).length === 0)
+    .map(({ text, part }) => ({ text, signs: [], ...(part ? { part } : {}) }))
 
 class Names implements Sink {
   readonly found = new Set<string>()
@@ -185,10 +196,7 @@ function printFolds(examples: readonly Example[], folds: number, least: number):
   }
 }
 
-function written(
-  { ids, weights, bias }: Model,
-  at: Pick<WeightsSource, 'ask' | 'insist' | 'drop'>,
-): WeightsSource {
+function written({ ids, weights, bias }: Model, at: Pick<WeightsSource, 'ask' | 'insist'>): WeightsSource {
   const features = [...ids].map(([feature, id]) => {
     const parts = weights
       .map((weight, k) => [k, Math.round(weight[id]! * 10)] as const)
@@ -210,6 +218,7 @@ const { values, positionals } = parseArgs({
 const { locale, folds, least } = values
 const corpus = new URL('corpus/', import.meta.url)
 const all = [
+  ...repliesWithout(locale),
   ...FILES[locale]!.flatMap((file) => rowsOf(new URL(file, corpus))),
   ...positionals.flatMap((file) => rowsOf(file)),
 ].filter(({ part }) => part !== 'kept')

@@ -1,4 +1,3 @@
-import type { WeightsSource } from '../../weights.ts'
 import type { LexiconSource } from '../shape.ts'
 import { versionOf } from '../version.ts'
 import { circumstances } from './circumstances.ts'
@@ -13,7 +12,6 @@ import { ordinary, skipped, spellings } from './ordinary.ts'
 import { patterns } from './patterns.ts'
 import { places } from './places.ts'
 import { sensations } from './sensations.ts'
-import weights from './weights.json' with { type: 'json' }
 
 /** Spanish of Spain and of Latin America, polite and not. */
 export const es: LexiconSource = {
@@ -145,7 +143,6 @@ export const es: LexiconSource = {
   },
   patterns,
   net,
-  weights: weights as WeightsSource,
   subjects: {
     saddle: 'saddle-numbness',
     wipe: 'saddle-numbness',
