@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { BACKUP_DAYS } from './engine/course/erase.ts'
 
+const HEALTH_PORT = 'EBBLINE_HEALTH_PORT must be a port from 1024 to 65535'
 const BACKUP_DAYS_RANGE = 'EBBLINE_BACKUP_DAYS must be a whole number of days from 1 to 3650'
 
 /** What the environment may say; everything has a default but the token. */
@@ -29,6 +30,13 @@ const Environment = z.object({
     .min(1, BACKUP_DAYS_RANGE)
     .max(3650, BACKUP_DAYS_RANGE)
     .default(BACKUP_DAYS),
+  /** Port on this machine alone where GET /health answers; none where left out. */
+  EBBLINE_HEALTH_PORT: z.coerce
+    .number(HEALTH_PORT)
+    .int(HEALTH_PORT)
+    .min(1024, HEALTH_PORT)
+    .max(65_535, HEALTH_PORT)
+    .optional(),
   /** A YAML file with the practice's own ladders. */
   EBBLINE_LADDERS: z.string().trim().min(1, 'EBBLINE_LADDERS must name a file').optional(),
   /** Where urgent signs are kept while the database is away; beside the database file where left out. */
@@ -42,6 +50,7 @@ export interface Settings {
   readonly token: string | null
   readonly databaseUrl: string
   readonly api: string | null
+  readonly healthPort: number | null
   readonly ladders: string | null
   readonly backupDays: number
   readonly spoolFolder: string | null
@@ -63,6 +72,7 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     DATABASE_URL,
     DISCORD_API,
     EBBLINE_BACKUP_DAYS,
+    EBBLINE_HEALTH_PORT,
     EBBLINE_LADDERS,
     EBBLINE_SPOOL_DIR,
     LOG_LEVEL,
@@ -71,6 +81,7 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     token: DISCORD_TOKEN ?? null,
     databaseUrl: DATABASE_URL,
     api: DISCORD_API ?? null,
+    healthPort: EBBLINE_HEALTH_PORT ?? null,
     ladders: EBBLINE_LADDERS ?? null,
     backupDays: EBBLINE_BACKUP_DAYS,
     spoolFolder: EBBLINE_SPOOL_DIR ?? null,

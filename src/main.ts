@@ -1,7 +1,10 @@
+import type { Server } from 'node:http'
 import { type Logger, pino } from 'pino'
 import { within } from './chat/in-flight.ts'
 import { readSettings, type Settings, SettingsError } from './config.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
+import { serveHealth } from './health.ts'
+import { createHeart, type Heart } from './heartbeat.ts'
 import { readOwnLadders } from './own-ladders.ts'
 import { startTicker } from './schedule/ticker.ts'
 
@@ -50,12 +53,28 @@ async function serve(settings: Settings, token: string, ladders: readonly OwnLad
   })
   const service = await Promise.race([starting, ended.then(() => null)])
   if (!service) return leave(0, log)
-  const ticker = startTicker(() => service.bot.tick(), log)
+  const heart = createHeart({ ...service.store, now: () => new Date() })
+  // told before the first tick takes what has come due
+  await heart.awake()
+  const health = settings.healthPort === null ? null : await openHealth(settings.healthPort, heart)
+  const ticker = startTicker(async () => {
+    await service.bot.tick()
+    await heart.beat()
+  }, log)
   log.info('ready')
   const code = await ended
   await ticker.stop()
+  health?.close()
   await within(service.stop(), STOP_MS, undefined)
   return leave(code, log)
+}
+
+async function openHealth(port: number, heart: Heart): Promise<Server> {
+  try {
+    return await serveHealth(port, heart)
+  } catch {
+    throw new SettingsError(`Port ${port} of EBBLINE_HEALTH_PORT is taken: name another, or leave it out.`)
+  }
 }
 
 /** Ends at once: what is still under way is in the database, and is taken up at the next start. */

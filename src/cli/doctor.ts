@@ -4,15 +4,17 @@ import { doctor as texts } from '../text/en/doctor.ts'
 import { databaseLines } from './doctor/database.ts'
 import { hostLines } from './doctor/host.ts'
 import { type Line, notChecked, shown } from './doctor/line.ts'
+import { liveLines } from './doctor/live.ts'
 import { type PlatformFound, platformLines, unasked } from './doctor/platform.ts'
 import { practiceLines } from './doctor/practices.ts'
 import type { Io } from './io.ts'
 
-export const help = `Usage: ebb doctor [--database URL]
+export const help = `Usage: ebb doctor [--live] [--database URL]
 Checks what the bot needs, a line each: "ok", "not ok" with the mend, or "not checked" with what comes first. Looks at
 the token, the clock, intents, channels and their privacy, the platform's policy, the emergency numbers, the database,
 zone data, own ladders and Node.js, as DISCORD_TOKEN, DISCORD_API, DATABASE_URL and EBBLINE_LADDERS name them. It may
 run beside the bot. Changes nothing, and names neither clients nor the token.
+--live           only whether the bot works at this moment: for a watchdog
 --database URL   file:PATH or postgresql://…; else DATABASE_URL, else file:data/ebbline.db
 Exit status: 0 all ok, 1 something is not ok or could not be checked, 2 wrong use.`
 
@@ -23,15 +25,20 @@ export async function run(
   now: () => Date = () => new Date(),
 ): Promise<number> {
   let settings: Settings
+  let live = false
   try {
-    const { values } = parseArgs({ args, options: { database: { type: 'string' } } })
+    const { values } = parseArgs({
+      args,
+      options: { database: { type: 'string' }, live: { type: 'boolean', default: false } },
+    })
+    live = values.live
     const url = values.database ?? environment.DATABASE_URL
     settings = readSettings({ ...environment, ...(url === undefined ? {} : { DATABASE_URL: url }) })
   } catch (error) {
     io.err(`${(error as Error).message}${error instanceof SettingsError ? '' : `\n${help}`}`)
     return 2
   }
-  const lines = await checked(settings, now)
+  const lines = live ? await liveLines(settings.databaseUrl, now()) : await checked(settings, now)
   for (const line of lines) await io.out(shown(line))
   return lines.every(({ state }) => state === 'ok') ? 0 : 1
 }

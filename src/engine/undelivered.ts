@@ -1,3 +1,4 @@
+import { addDays } from '../domain/day.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { Texts } from '../text/index.ts'
 import { onCall } from './course/cover.ts'
@@ -11,16 +12,30 @@ import type { OutboxRow, PracticeRow } from './rows.ts'
 /**
  * A message that will not arrive. A client's: the coach hears so, once a client and reason. A channel's: an alert
  * goes to the other channel, else to the coach and deputy in private; of anything else the other channel hears once
- * a day. A stale one is only noted.
+ * a day. A stale one is only noted; of a second prompt in a row the coach hears.
  */
 export async function undelivered(parts: EngineParts, tx: Tx, event: Undelivered, now: Date): Promise<void> {
   const row = await tx.outbox(event.outbox)
-  if (!row || event.reason === 'stale') return
+  if (!row) return
+  if (event.reason === 'stale') return row.kind === 'prompt' ? withoutPrompts(parts, tx, row, now) : undefined
   if (row.body.address.to === 'client') return toPerson(parts, tx, row, event, now)
   const practice = row.practiceId === null ? null : await tx.practice(row.practiceId)
   if (!practice) return
   const postings = await otherWays(parts, tx, { row, practice, reason: event.reason, now })
   await tx.apply({ changes: [], postings })
+}
+
+/** The second prompt in a row that came too late to be sent: the coach hears that the client is without. */
+async function withoutPrompts(parts: EngineParts, tx: Tx, row: OutboxRow, now: Date): Promise<void> {
+  const file = row.clientId === null ? null : await tx.client(row.clientId)
+  const day = /\d{4}-\d\d-\d\d$/.exec(row.key)?.[0]
+  if (!file || !day) return
+  const before = await tx.outboxByKey(row.key.replace(day, addDays(day, -1)))
+  if (before?.state !== 'dropped' && before?.state !== 'failed') return
+  const draft = draftOf(parts, file, now, row.id)
+  const text = draft.forCoach.away.noPrompts(draft.client.ref)
+  draft.toCoach({ kind: 'notice', text, key: draft.id('no-prompts', day) })
+  await commit(tx, draft)
 }
 
 async function toPerson(

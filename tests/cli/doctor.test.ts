@@ -6,6 +6,7 @@ import SqliteDatabase from 'better-sqlite3'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import * as doctor from '../../src/cli/doctor.ts'
 import type { PracticeRow } from '../../src/engine/rows.ts'
+import { createHeart } from '../../src/heartbeat.ts'
 import { createPlatform } from '../../src/rehearsal/platform/index.ts'
 import { backUp } from '../../src/store/backup.ts'
 import { openStore } from '../../src/store/open.ts'
@@ -96,6 +97,22 @@ describe('ebb doctor', () => {
     expect(text).toContain('confirmed on 2026-03-01')
     expect(text).toContain('PT: 112, seen: ')
     expect(platform.violations).toEqual([])
+  })
+
+  it('--live tells whether the bot works at this moment, by the exit status too', async () => {
+    const at = (seconds: number) => () => new Date(Date.parse('2026-03-02T08:00:00Z') + seconds * 1000)
+    expect(await ran(connected(), ['--live'], at(0))).toMatchObject({ code: 1 })
+    const { store, settings, close } = await openStore(database)
+    await createHeart({ store, settings, now: at(0) }).beat()
+    await close()
+    const well = await ran(connected(), ['--live'], at(70))
+    expect(well.text).toContain('ok: beat: the bot works; its latest beat is 70 s ago')
+    expect(well.code).toBe(0)
+    const still = await ran(connected(), ['--live'], at(600))
+    expect(still.text).toContain(
+      'not ok: beat: the bot does not work: its latest beat was at 2026-03-02T08:00:00Z',
+    )
+    expect(still.code).toBe(1)
   })
 
   it('without a token says what it could not check', async () => {

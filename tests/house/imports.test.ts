@@ -22,6 +22,8 @@ const ANYTHING = [
   'service',
   'short-way',
   'drawing',
+  'heartbeat',
+  'health',
   'own-ladders',
   'bot',
   'config',

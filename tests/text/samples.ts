@@ -55,6 +55,7 @@ const BY_NAME: Readonly<Record<string, unknown>> = {
   sources: ['SOURCE'],
   lines: ['LINE-A', 'LINE-B'],
   entries: ['ENTRY'],
+  refs: ['REF-A', 'REF-B'],
   known: ['KNOWN'],
   risks: ['RISK'],
   flags: ['FLAG'],

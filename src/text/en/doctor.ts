@@ -49,6 +49,14 @@ export const doctor = {
     `the latest by ebb backup is of ${at.slice(0, 16)}Z, longer ago than the ${days} days of EBBLINE_BACKUP_DAYS: run ebb backup FILE`,
   backupServer: (days: number): string =>
     `those of pg_dump are not known here; by EBBLINE_BACKUP_DAYS they are kept for ${days} days`,
+  // whether it works now
+  neverBeat: 'the bot has not run on this database yet: start it with npm start',
+  beats: (seconds: number): string => `the bot works; its latest beat is ${seconds} s ago`,
+  still: (at: string): string =>
+    `the bot does not work: its latest beat was at ${at.slice(0, 19)}Z. Start it with npm start, or look at its log`,
+  noneWaits: 'none waits longer than it should',
+  waitsSince: (at: string): string =>
+    `one waits since ${at.slice(0, 19)}Z: look at the token and the network with ebb doctor`,
   // the practices
   noPractice: 'none is set up: invite the bot to a server and run /set-up there',
   inOrder: 'roles, channels and rights are in order',

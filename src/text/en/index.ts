@@ -1,5 +1,6 @@
 import { access } from './access.ts'
 import { alerts, backAgain } from './alerts.ts'
+import { away } from './away.ts'
 import { chat } from './chat.ts'
 import { client } from './client.ts'
 import { coach } from './coach.ts'
@@ -38,6 +39,7 @@ export const en = {
   plan,
   proposals,
   alerts,
+  away,
   backAgain,
   digestAgain,
   decided,

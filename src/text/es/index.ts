@@ -1,6 +1,7 @@
 import type { Texts } from '../index.ts'
 import { access } from './access.ts'
 import { alerts, backAgain } from './alerts.ts'
+import { away } from './away.ts'
 import { chat } from './chat.ts'
 import { client } from './client.ts'
 import { coach } from './coach.ts'
@@ -40,6 +41,7 @@ export const es: Texts = {
   plan,
   proposals,
   alerts,
+  away,
   backAgain,
   digestAgain,
   decided,
