@@ -1,6 +1,7 @@
 import { type APIMessage, type REST, Routes } from 'discord.js'
 import type { Logger } from 'pino'
-import { type DirectMessage, messageFrom } from './direct-messages.ts'
+import type { Words } from '../engine/event.ts'
+import { type DirectMessage, editFrom, messageFrom, wordsFrom } from './direct-messages.ts'
 import type { KnownDm } from './parts.ts'
 import { safeError } from './safe-error.ts'
 
@@ -17,8 +18,8 @@ export interface CatchUp {
 export interface CatchUpParts {
   readonly rest: REST
   readonly knownDms: () => Promise<readonly KnownDm[]>
-  /** Applies one message; messages applied before are known by their id. */
-  readonly hear: (message: DirectMessage) => Promise<void>
+  /** Applies what somebody wrote or changed; what was applied before is known by its id. */
+  readonly hear: (words: Words, channel: string) => Promise<void>
   readonly log: Logger
 }
 
@@ -26,19 +27,17 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
   let known: Promise<Map<string, KnownDm>> = Promise.resolve(new Map())
   const fetched = new Map<string, Promise<void>>()
 
-  const fetchAll = async ({ channel, lastSeen }: KnownDm): Promise<void> => {
-    // ids of edits and deletions go on behind that of their message
-    for (let after = lastSeen.split(':')[0] ?? '0', size = PAGE; size === PAGE; ) {
+  const fetchAll = async ({ channel, after: from }: KnownDm): Promise<void> => {
+    const written: DirectMessage[] = []
+    for (let after = from, size = PAGE; size === PAGE; ) {
       const query = new URLSearchParams({ after, limit: String(PAGE) })
       const page = (await rest.get(Routes.channelMessages(channel), { query })) as APIMessage[]
       page.sort((a, b) => (BigInt(a.id) < BigInt(b.id) ? -1 : 1))
-      for (const one of page) {
-        const message = messageFrom(one)
-        if (message) await hear(message)
-      }
+      written.push(...page.map(messageFrom).filter((message) => message !== null))
       size = page.length
       after = page.at(-1)?.id ?? after
     }
+    for (const words of asItCame(written)) await hear(words, channel)
   }
 
   const fetchOnce = (dm: KnownDm): Promise<void> => {
@@ -70,4 +69,16 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
       if (dm) await fetchOnce(dm)
     },
   }
+}
+
+/**
+ * Messages and their edits, oldest first. Of a message that was changed only the new words are left: where it was not
+ * applied before, its edit is applied with it.
+ */
+function asItCame(messages: readonly DirectMessage[]): Words[] {
+  const all = messages.flatMap((message) => {
+    const edit = editFrom(message)
+    return edit ? [{ ...wordsFrom(message), appliesToo: edit.id }, edit] : [wordsFrom(message)]
+  })
+  return all.sort((a, b) => a.at.getTime() - b.at.getTime())
 }

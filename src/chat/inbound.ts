@@ -37,7 +37,7 @@ export function listen(parts: ChatParts, inFlight: InFlight): Inbound {
       for (const { channel, user } of dms) talkers.set(channel, user)
       return dms
     },
-    hear: (message) => hand(wordsFrom(message), message.channel, parts),
+    hear: (words, channel) => hand(words, channel, parts),
     log: parts.log,
   })
   const talkers = new Map<string, string>()

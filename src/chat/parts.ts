@@ -9,8 +9,8 @@ import type { FileParts } from './files.ts'
 export interface KnownDm {
   readonly channel: string
   readonly user: string
-  /** Id of the last message of theirs that was applied; where there is none, of the bot's first one to them. */
-  readonly lastSeen: string
+  /** What lies behind this message is fetched after a time away; what was applied before is known by its id. */
+  readonly after: string
 }
 
 /** What the chat is put together from. */

@@ -28,8 +28,10 @@ export function createEngine(parts: EngineParts): Engine {
         if (await tx.seen(event.id)) return NOTHING
         const handled = await chat(parts, tx, event, now)
         const file = fileInUse(await tx.clientsOfUser(event.actor.user))
-        const row = { id: event.id, clientId: file?.client.id ?? null, at: now }
-        await tx.apply({ changes: [{ put: 'inbound', row }], postings: [] })
+        const of = { clientId: file?.client.id ?? null, at: now }
+        const ids = [event.id, ...(event.kind === 'words' && event.appliesToo ? [event.appliesToo] : [])]
+        const changes = ids.map((id) => ({ put: 'inbound', row: { id, ...of } }) as const)
+        await tx.apply({ changes, postings: [] })
         return handled
       }),
   }

@@ -50,6 +50,8 @@ export interface Words extends FromChat {
   readonly text: string
   /** Platform id of the message that this edits. */
   readonly edits: string | null
+  /** Id of the edit whose words these are already: it counts as applied with them. */
+  readonly appliesToo?: string
   /** Something beside words: a picture, a voice message, a sticker. */
   readonly attached: 'none' | 'file' | 'voice' | 'sticker'
 }

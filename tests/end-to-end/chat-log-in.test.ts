@@ -96,7 +96,7 @@ describe('a line that breaks', () => {
     const before = stage.heron.say('before')
     await stage.settled()
     const { channelId } = stage.platform.message(before)!
-    stage.knownDms.push({ channel: channelId, user: stage.heron.id, lastSeen: before })
+    stage.knownDms.push({ channel: channelId, user: stage.heron.id, after: before })
     stage.platform.refuseResume()
     stage.platform.dropGateway()
     const meanwhile = stage.heron.say('meanwhile')

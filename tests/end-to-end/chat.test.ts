@@ -103,7 +103,7 @@ describe('words in private', () => {
     const first = stage.heron.say('before')
     await stage.settled()
     const channel = stage.platform.message(first)!.channelId
-    stage.knownDms.push({ channel, user: stage.heron.id, lastSeen: `${first}:gone` })
+    stage.knownDms.push({ channel, user: stage.heron.id, after: first })
     const missed: string[] = []
     await stage.restart(() => {
       for (let n = 0; n < 130; n += 1) missed.push(stage.heron.say(`missed ${n}`))
@@ -113,6 +113,27 @@ describe('words in private', () => {
     const order = [...new Set(stage.heard.map((event) => ('id' in event ? event.id : '')))]
     expect(order).toEqual([first, ...missed, live])
     expect(stage.heard.at(1)).toMatchObject({ at: new Date(stage.platform.message(missed[0]!)!.at) })
+  })
+
+  it('changed while the bot was away are heard as they are now, with the edit behind them', async (context) => {
+    const stage = await stageOf(context)
+    const first = stage.heron.say('2 calf 4')
+    await stage.settled()
+    const channel = stage.platform.message(first)!.channelId
+    stage.knownDms.push({ channel, user: stage.heron.id, after: String(BigInt(first) - 1n) })
+    stage.heard.length = 0
+    let later = ''
+    await stage.restart(() => {
+      stage.heron.edit(first, '2 calf 5')
+      later = stage.heron.say('thanks')
+    })
+    const edit = `${first}:${stage.platform.message(first)!.editedAt}`
+    expect(stage.heard).toMatchObject([
+      // applied before: the engine knows its id
+      { id: first, text: '2 calf 5', edits: null, appliesToo: edit },
+      { id: edit, text: '2 calf 5', edits: first },
+      { id: later, text: 'thanks' },
+    ])
   })
 
   it('edited or taken back after a restart are still known', async (context) => {
