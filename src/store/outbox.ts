@@ -9,28 +9,30 @@ const upToDate = (row: OutboxRow): OutboxRow => ({
   body: { ...row.body, files: row.body.files ?? [] },
 })
 
+/** The text of a file is in the record itself: once the message has gone, or will not go, no second copy is kept. */
+function withoutText({ kind, body }: OutboxRow): { body?: OutboxRow['body'] } {
+  if (kind !== 'report' || !body.files?.some((file) => 'text' in file)) return {}
+  return {
+    body: { ...body, files: body.files.map((file) => ('text' in file ? { ...file, text: '' } : file)) },
+  }
+}
+
 /**
  * The ledger of messages. A client's messages of one priority leave in the order in which they were written: one
  * that must wait (a later time, another try) keeps those behind it waiting too.
  */
 export function outboxStore(database: Database): OutboxStore {
-  const update = (id: string, from: object, data: object): Promise<void> =>
-    database.use(async (db) => {
-      // a row that is gone (its client was erased meanwhile) is no error
-      await tableOf(db, 'outbox').updateMany({ where: { id, ...from }, data })
-    })
-  /** Of an answer to a stranger nothing is kept; the event's own id keeps it from being written again. */
-  const forget = (id: string): Promise<void> =>
-    database.use(async (db) => {
-      await tableOf(db, 'outbox').deleteMany({ where: { id, practiceId: null } })
-    })
-  /** The text of a file is in the record itself: once it has gone no second copy is kept. */
-  const emptyFiles = (id: string): Promise<void> =>
-    database.use(async (db) => {
-      const row = await tableOf(db, 'outbox').findFirst({ where: { id, kind: 'report' } })
-      if (!row?.body.files?.some((file) => 'text' in file)) return
-      const files = row.body.files.map((file) => ('text' in file ? { ...file, text: '' } : file))
-      await tableOf(db, 'outbox').updateMany({ where: { id }, data: { body: { ...row.body, files } } })
+  /**
+   * What has become of a row, in one transaction. Of an answer to a stranger nothing is kept: the event's own id keeps
+   * it from being written again. A row that is gone (its client was erased meanwhile) is no error.
+   */
+  const settle = (id: string, from: object, data: object): Promise<void> =>
+    database.transaction(async (db) => {
+      const outbox = tableOf(db, 'outbox')
+      const row = await outbox.findFirst({ where: { id, ...from } })
+      if (!row) return
+      if (row.practiceId === null) await outbox.deleteMany({ where: { id } })
+      else await outbox.updateMany({ where: { id }, data: { ...data, ...withoutText(row) } })
     })
   const waiting = { state: 'waiting' }
   const tried = { attempts: { increment: 1 } }
@@ -52,20 +54,14 @@ export function outboxStore(database: Database): OutboxStore {
         })
         return rows.map(upToDate)
       }),
-    sent: async (id, sentAt, channel, platformId) => {
-      await update(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried })
-      await emptyFiles(id)
-      await forget(id)
-    },
-    failed: async (id, reason) => {
-      await update(id, waiting, { state: 'failed', reason, ...tried })
-      await forget(id)
-    },
-    dropped: async (id, reason) => {
-      await update(id, waiting, { state: 'dropped', reason })
-      await forget(id)
-    },
-    retry: (id, notBefore) => update(id, waiting, { notBefore, ...tried }),
+    sent: (id, sentAt, channel, platformId) =>
+      settle(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried }),
+    failed: (id, reason) => settle(id, waiting, { state: 'failed', reason, ...tried }),
+    dropped: (id, reason) => settle(id, waiting, { state: 'dropped', reason }),
+    retry: (id, notBefore) =>
+      database.use(async (db) => {
+        await tableOf(db, 'outbox').updateMany({ where: { id, ...waiting }, data: { notBefore, ...tried } })
+      }),
     nextDue: () =>
       database.use(async (db) => {
         // the first of each row of waiting messages decides, those behind it cannot go earlier
