@@ -15,10 +15,11 @@ export const decide: CoachCommand = {
     { name: 'ladder', kind: 'text', required: false, choices: LADDER_IDS },
     { name: 'reason', kind: 'text', required: false },
     { name: 'show-reason', kind: 'yes-no', required: false },
+    { name: 'anyway', kind: 'yes-no', required: false },
   ],
   run(draft, { options, actor }) {
     const assessment = assessOn(draft, draft.today)
-    const { text, choices } = decideTyped(draft, {
+    const wish = {
       decision: options.do as Decision,
       ladder: options.ladder === undefined ? assessment.ladder : String(options.ladder),
       reason: String(options.reason ?? '').slice(0, 300),
@@ -26,7 +27,8 @@ export const decide: CoachCommand = {
       by: `<@${actor.user}>`,
       proposal: assessment.proposal,
       rules: assessment.reasons,
-    })
+    }
+    const { text, choices } = decideTyped(draft, wish, options.anyway === true)
     const answer = { ...plain(text, draft.client.ref), kind: 'decision' as const }
     return choices ? { ...answer, choices } : answer
   },

@@ -17,7 +17,9 @@ it('a practice’s own ladder is planned, shown with its cautions, decided on, a
     const today = await practice.command('today', {}, 'heron')
     expect(today?.drills).toEqual(['extension:1', 'balance:1'])
     expect(today?.text).toContain('Stand near a wall.\nStop if the leg gives way.')
-    await practice.command('decide', { client: 'heron', do: 'advance', ladder: 'balance' })
+    const asked = await practice.command('decide', { client: 'heron', do: 'advance', ladder: 'balance' })
+    expect(asked?.text).toMatch(/works with a band/)
+    await practice.answerPress(asked, 'all-the-same')
     expect(practice.to('heron').at(-1)?.text).toContain('“Stand steady” is **Banded step**')
     expect(await practice.store.laddersInPlans()).toEqual([
       { ladder: 'balance', clients: 1 },

@@ -4,6 +4,7 @@ import type { Assessment, Proposal } from '../../domain/rules/assessment.ts'
 import type { Draft } from '../draft.ts'
 import type { Filled } from '../event.ts'
 import type { Act, Button, Choices } from '../message.ts'
+import { keyOf } from '../plan/plan-acts.ts'
 import type { CheckInRow, DecisionRow } from '../rows.ts'
 import {
   DECISIONS,
@@ -15,6 +16,7 @@ import {
   type Wish,
 } from './decide.ts'
 import { reportButton } from './report.ts'
+import { type Accepted, keepChecked, unreadBefore } from './step-check.ts'
 import { assessOn } from './watch.ts'
 
 /** What a wish to decide came to. */
@@ -47,11 +49,11 @@ export function decidePressed(draft: Draft, act: Act, filled: Filled | null, by:
   const facts = { on: act.on as Day, at: typeof act.at === 'string' ? new Date(act.at) : null }
   const before = latestDecision(draft, facts)
   if (before) return { ...alreadyDecided(draft, before, wish), privately: true }
-  return newerReply(draft, facts, wish) ?? taken(draft, wish)
+  return newerReply(draft, facts, wish) ?? readFirst(draft, wish, seenIn(act)) ?? taken(draft, wish)
 }
 
 /** The same by command, which stands on no message: only what was decided today can have gone before it. */
-export function decideTyped(draft: Draft, wish: Wish): DecisionSaid {
+export function decideTyped(draft: Draft, wish: Wish, anyway: boolean): DecisionSaid {
   const problem = decisionProblem(draft, wish)
   if (problem) return said(problem)
   const before = draft.file.decisions.findLast(
@@ -60,10 +62,23 @@ export function decideTyped(draft: Draft, wish: Wish): DecisionSaid {
       row.decision !== 'clear' &&
       (row.by !== wish.by || (row.decision === wish.decision && row.ladder === wish.ladder)),
   )
-  return before ? alreadyDecided(draft, before, wish) : taken(draft, wish)
+  if (before) return alreadyDecided(draft, before, wish)
+  return readFirst(draft, wish, anyway ? 'all' : []) ?? taken(draft, wish)
 }
 
+/** What speaks against the next rung is said before anything is done, once. */
+function readFirst(draft: Draft, wish: Wish, accepted: Accepted): DecisionSaid | null {
+  const unread = unreadBefore(draft, wish, accepted)
+  if (unread.length === 0) return null
+  const seen = [...(accepted === 'all' ? [] : accepted), ...unread.map(keyOf)]
+  const text = draft.forCoach.plan.beforeStep(draft.client.ref, unread)
+  return { ...said(text), choices: { buttons: [allTheSame(draft, wish, seen)], pick: null } }
+}
+
+const seenIn = ({ seen }: Act): string[] => (typeof seen === 'string' ? seen.split(' ').filter(Boolean) : [])
+
 function taken(draft: Draft, wish: Wish): DecisionSaid {
+  keepChecked(draft, wish)
   const started = decide(draft, wish)
   const { decision, ladder, by, reason, shown = false } = wish
   const facts = { ref: draft.client.ref, decision, ladder, by, reason, started }
@@ -129,13 +144,13 @@ function newest(draft: Draft, { on, at }: Facts): CheckInRow | undefined {
 }
 
 /** The decision once more, on the facts as they are now. */
-function allTheSame(draft: Draft, wish: Wish): Button {
+function allTheSame(draft: Draft, wish: Wish, seen: readonly string[] = []): Button {
   const { decision, ladder, reason, shown = false, proposal } = wish
   const facts = { on: draft.today, at: draft.now.toISOString() }
   return {
     name: 'all-the-same',
     label: draft.forCoach.decisions.allTheSame(decision, labelled(decision, ladder)),
-    act: { do: 'decide', decision, ladder, reason, shown, proposal, ...facts },
+    act: { do: 'decide', decision, ladder, reason, shown, proposal, seen: seen.join(' '), ...facts },
     style: 'danger',
   }
 }

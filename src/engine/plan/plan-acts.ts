@@ -14,7 +14,7 @@ export interface PlanAsked {
   readonly accepts: readonly string[] | 'all'
 }
 
-const keyOf = ({ id, ladder, rung }: Conflict): string => `${id}/${ladder}/${rung}`
+export const keyOf = ({ id, ladder, rung }: Conflict): string => `${id}/${ladder}/${rung}`
 
 /** Refused, asked back with what speaks against it, or saved. */
 export function planAnswer(draft: Draft, { wish, by, accepts }: PlanAsked): Answer {

@@ -11,6 +11,12 @@ const COMMAND_OF: Readonly<Record<string, string>> = {
   export: 'export-client',
 }
 
+/** What whoever wrote the scenario has weighed already. */
+const ADDED: Readonly<Record<string, Readonly<Record<string, boolean>>>> = {
+  erase: { sure: true },
+  decide: { anyway: true },
+}
+
 /** An action of the coach as the command that a coach types for it; null with a finding where it cannot be. */
 export function coachCommand(
   item: Item,
@@ -40,5 +46,5 @@ export function coachCommand(
   const options = Object.fromEntries(
     Object.entries(given).filter((pair): pair is [string, string] => pair[1] !== undefined),
   )
-  return { name, options: item.name === 'erase' ? { ...options, sure: true } : options }
+  return { name, options: { ...options, ...ADDED[item.name] } }
 }

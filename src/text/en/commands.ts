@@ -58,7 +58,7 @@ export const commands = {
     pain: 'Worst pain, 0 to 10',
     ladders: 'Like “extension:1 glide:1”',
     loads: 'Like “lift:2 5 kg; glide:2 light band”',
-    anyway: 'True: save it although something speaks against it',
+    anyway: 'True: do it although something speaks against it',
     from: 'First day, like 2026-03-02',
     until: 'Last day, like 2026-03-16',
     to: 'The coach who takes over',

@@ -25,7 +25,7 @@ const AGAINST: Readonly<Record<PlanConflictId | AdviceId, string>> = {
     'opens when reach is back or none and pain at most 3 for 7 answered days, with bend back and hip lift at their last rung. That does not hold yet.',
   'open-alarm': 'goes up while an alarm is open; see /why. While it is open nothing advances by itself.',
   'anchor-check':
-    'works with a band. Has the client shown you the band (no nicks) and an anchor that holds a hard pull? By saving you say yes.',
+    'works with a band. Has the client shown you the band (no nicks) and an anchor that holds a hard pull? By going on you say yes.',
   'no-load': 'has no load yet. The client is told to use no weight until you name one, like “lift:2 5 kg”.',
   'load-step': 'gets a heavier load within a week of the last plan. One step a week is common practice.',
   'eases-forward':
@@ -84,6 +84,12 @@ export const plan = {
   conflicts: (ref: string, conflicts: readonly Conflict[]): string =>
     [
       `**Not saved yet: ${harmless(ref)}.** Please look at this first:`,
+      ...conflicts.map(against),
+      'It is common practice, not a verdict, and the decision is yours.',
+    ].join('\n'),
+  beforeStep: (ref: string, conflicts: readonly Conflict[]): string =>
+    [
+      `**Nothing is changed yet: ${harmless(ref)}.** Please look at this before the next rung:`,
       ...conflicts.map(against),
       'It is common practice, not a verdict, and the decision is yours.',
     ].join('\n'),

@@ -59,7 +59,7 @@ export const OPTION: Readonly<Record<string, string>> = {
   pain: 'Peor dolor, 0 a 10',
   ladders: 'Como “extension:1 glide:1”',
   loads: 'Como “lift:2 5 kg; glide:2 banda ligera”',
-  anyway: 'True: guárdalo aunque algo hable en contra',
+  anyway: 'True: hazlo aunque algo hable en contra',
   from: 'Primer día, como 2026-03-02',
   until: 'Último día, como 2026-03-16',
   to: 'El coach que se hace cargo',

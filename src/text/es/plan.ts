@@ -18,7 +18,7 @@ const AGAINST: Readonly<Record<PlanConflictId | AdviceId, string>> = {
     'se abre cuando el alcance es espalda o ninguno y el dolor 3 como mucho durante 7 días respondidos, con Hacia atrás y Elevar cadera en su último peldaño. Eso aún no se cumple.',
   'open-alarm': 'sube con un aviso abierto; mira /why. Mientras esté abierto, nada avanza por sí solo.',
   'anchor-check':
-    'usa una banda. ¿Te ha mostrado el cliente la banda (sin cortes) y un anclaje que aguanta un tirón fuerte? Al guardar dices que sí.',
+    'usa una banda. ¿Te ha mostrado el cliente la banda (sin cortes) y un anclaje que aguanta un tirón fuerte? Si sigues, dices que sí.',
   'no-load':
     'aún no tiene carga. Se le dice al cliente que no use peso hasta que pongas uno, como “lift:2 5 kg”.',
   'load-step':
@@ -82,6 +82,12 @@ export const plan: Texts['plan'] = {
   conflicts: (ref, conflicts) =>
     [
       `**Aún sin guardar: ${harmless(ref)}.** Mira antes esto, por favor:`,
+      ...conflicts.map(against),
+      'Es lo común en la práctica, no un veredicto, y la decisión es tuya.',
+    ].join('\n'),
+  beforeStep: (ref, conflicts) =>
+    [
+      `**Aún no ha cambiado nada: ${harmless(ref)}.** Mira esto antes del peldaño siguiente, por favor:`,
       ...conflicts.map(against),
       'Es lo común en la práctica, no un veredicto, y la decisión es tuya.',
     ].join('\n'),
