@@ -68,8 +68,19 @@ beforeAll(async () => {
   }
   town.heron.say(SIGN)
   await town.next((event) => event.channelId === town.alertChannel.id)
+  // what has arrived is marked a moment later
+  await expect.poll(waiting, { timeout: 10_000 }).toBe(0)
 }, 90_000)
 afterAll(() => town.close())
+
+function waiting(): unknown {
+  const db = new SqliteDatabase(town.database, { readonly: true })
+  try {
+    return db.prepare(`SELECT count(*) FROM "Outbox" WHERE "state" = 'waiting'`).pluck().get()
+  } finally {
+    db.close()
+  }
+}
 
 /** Every row but those that say that an event was applied, and what was last told to the platform. */
 function rows(without: readonly string[] = []): Record<string, unknown[]> {
