@@ -40,6 +40,24 @@ describe('a question of a client', () => {
     ])
   })
 
+  it('changed before it is answered stays one question; after that it is a new one', async () => {
+    await practice.say('heron', 'should I use two pillows for the first drill?', { id: '100' })
+    await practice.say('heron', 'should I use three pillows for the first drill?', {
+      id: '100:1',
+      edits: '100',
+    })
+    expect(practice.toCoach().at(-1)?.text).toMatch(/puts the question differently.*three pillows/)
+    expect((await practice.file('heron')).questions.map(({ words }) => words)).toEqual([
+      'should I use three pillows for the first drill?',
+    ])
+    await answerForm('One is enough.')
+    await practice.say('heron', 'should I use four pillows for the first drill?', {
+      id: '100:2',
+      edits: '100',
+    })
+    expect((await practice.file('heron')).questions).toHaveLength(2)
+  })
+
   it('is listed until it is answered, by the command too', async () => {
     expect((await practice.command('questions'))?.text).toContain('No question')
     await practice.say('heron', 'should I use two pillows for the first drill?')

@@ -10,11 +10,18 @@ const OVERDUE_MS = 2 * 24 * 3_600_000
 /** Characters of an answer: with the question before it, it fits one message. */
 const ANSWER_MOST = 1500
 
-/** A question in words is kept and carried to the coach's channel, with a form for the answer. */
+/**
+ * A question in words is kept and carried to the coach's channel, with a form for the answer. Changed by its writer
+ * before it is answered it stays one question, and the coach reads how it is put now.
+ */
 export function askCoach(draft: Draft, words: string): void {
   const { ref } = draft.client
+  // the id of an edit goes on behind that of its message
+  const asked = draft.id('question', draft.cause.split(':')[0]!)
+  const before = draft.file.questions.find(({ id }) => id === asked)
+  const isOpen = before?.answeredAt === null
   const row: QuestionRow = {
-    id: draft.id('question', draft.cause),
+    id: before && !isOpen ? draft.id('question', draft.cause) : asked,
     clientId: draft.client.id,
     at: draft.written,
     words,
@@ -24,9 +31,10 @@ export function askCoach(draft: Draft, words: string): void {
   }
   draft.put('question', row)
   const quoted = draft.file.practice.quote ? words : null
+  const { courseForCoach } = draft.forCoach
   draft.toCoach({
     kind: 'notice',
-    text: draft.forCoach.courseForCoach.asks(ref, quoted),
+    text: isOpen ? courseForCoach.asksAnew(ref, quoted) : courseForCoach.asks(ref, quoted),
     buttons: [answerButton(draft, row)],
   })
 }

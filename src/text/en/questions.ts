@@ -35,6 +35,8 @@ export const questions = {
 export const questionsForCoach = {
   asks: (ref: string, words: string | null): string =>
     `**${harmless(ref)}** asks: ${words === null ? '(words kept in the record: see /questions)' : `“${harmless(words, 800)}”`}`,
+  asksAnew: (ref: string, words: string | null): string =>
+    `**${harmless(ref)}** puts the question differently: ${words === null ? '(words kept in the record: see /questions)' : `“${harmless(words, 800)}”`}`,
   answerButton: 'Answer',
   answerTitle: (ref: string): string => `Answer ${ref}`,
   answerField: 'Your answer, as the client reads it',

@@ -19,6 +19,8 @@ export const questions: Pick<Texts['course'], 'answered' | 'mine'> = {
 export const questionsForCoach = {
   asks: (ref, words) =>
     `**${harmless(ref)}** pregunta: ${words === null ? '(palabras en el registro: mira /questions)' : `“${harmless(words, 800)}”`}`,
+  asksAnew: (ref, words) =>
+    `**${harmless(ref)}** plantea la pregunta de otro modo: ${words === null ? '(palabras en el registro: mira /questions)' : `“${harmless(words, 800)}”`}`,
   answerButton: 'Responder',
   answerTitle: (ref) => `Responder a ${ref}`,
   answerField: 'Tu respuesta, tal como se leerá',
