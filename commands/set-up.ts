@@ -16,6 +16,7 @@ export const setUp: PracticeCommand = {
   name: 'set-up',
   who: 'keeper',
   options: [
+    { name: 'name', kind: 'text', required: false },
     { name: 'coach-role', kind: 'role', required: false },
     { name: 'coach-channel', kind: 'channel', required: false },
     { name: 'alert-channel', kind: 'channel', required: false },

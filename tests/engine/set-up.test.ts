@@ -55,6 +55,7 @@ describe('/set-up', () => {
     [{ region: 'no' }, { region: 'NO' }],
     [{ regions: 'PT es' }, { regions: ['PT', 'ES'] }],
     [{ retention: 90 }, { retentionDays: 90 }],
+    [{ name: '  Boathouse   gym ' }, { name: 'Boathouse gym' }],
     [{ window: 20 }, { window: 20 }],
     [{ quote: false }, { quote: false }],
     [{ 'policy-settled': false }, { policyConfirmed: null }],

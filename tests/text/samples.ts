@@ -128,6 +128,7 @@ const BY_PATH: Readonly<Record<string, readonly unknown[]>> = {
       emergency: 'EMERGENCY',
       regions: ['REGIONS'],
       retentionDays: 41,
+      name: 'NAME',
       language: 'LANGUAGE',
       window: 43,
       quote: true,

@@ -1,15 +1,18 @@
 import { WEEKDAYS } from '../../domain/day.ts'
 import { dayAt, isClockTime, isZone } from '../../domain/local-time.ts'
 import { regionOf } from '../../domain/region.ts'
+import { UNNAMED } from '../../domain/unnamed.ts'
 import type { Texts } from '../../text/index.ts'
 import type { Command } from '../event.ts'
 import type { PracticeRow } from '../rows.ts'
+
+const NAME_MOST = 60
 
 /** A practice of which nothing has been said yet. */
 export const newPractice = (guild: string, now: Date): PracticeRow => ({
   id: guild,
   guild,
-  name: 'the practice',
+  name: UNNAMED,
   zone: 'UTC',
   region: null,
   language: 'en',
@@ -48,6 +51,7 @@ export function readPractice(
     return commands.badDigest(digest)
   return {
     ...before,
+    name: readName(word('name')) ?? before.name,
     zone,
     region,
     regions,
@@ -63,6 +67,10 @@ export function readPractice(
     policyConfirmed: policy(options['policy-settled'], before, dayAt(now, zone)),
   }
 }
+
+/** In one line; null where nothing was said. */
+const readName = (said: string | null): string | null =>
+  said?.replace(/\s+/g, ' ').slice(0, NAME_MOST).trim() || null
 
 /** Confirmed as of today; "no" takes it back. */
 function policy(said: unknown, before: PracticeRow, today: string): PracticeRow['policyConfirmed'] {

@@ -44,6 +44,7 @@ export const commands = {
     person: 'The person to invite',
     alias: 'How the practice knows them: letters, digits, hyphen',
     side: 'The leg with symptoms',
+    name: 'What clients know the practice by',
     zone: 'Time zone, like Europe/Lisbon',
     prompt: 'Time of the daily prompt, like 08:00',
     reminder: 'Time of the one reminder, like 19:00',

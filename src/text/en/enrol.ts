@@ -1,7 +1,9 @@
+import { harmless } from './digest.ts'
+
 /** Invitation, consent and screening, as a client reads them. */
 export const enrol = {
   welcome: (practice: string, days: number): string =>
-    `Hello! Your coach at ${practice.slice(0, 40)} would like you to check in here once a day.\n` +
+    `Hello! Your coach at ${harmless(practice, 40)} would like you to check in here once a day.\n` +
     '**What it is:** I ask about your sessions, how far down you feel it, your pain and a few warning signs. Your coach reads it and sets your plan.\n' +
     '**What it is not:** I am a program. I do not diagnose, and I do not stand in for a doctor.\n' +
     `**What is kept:** your answers, until ${days} days after the end. Only your coach’s team sees them. The chat service keeps its own copies, out of our reach.\n` +

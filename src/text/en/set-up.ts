@@ -1,3 +1,5 @@
+import { harmless } from './digest.ts'
+
 /** What the keeper reads at set-up: every setting, what is missing and how to mend it. */
 export interface Settings {
   readonly coachRole: string | null
@@ -12,6 +14,7 @@ export interface Settings {
   readonly retentionDays: number
   /** Minutes over which prompts may be spread. */
   readonly window: number
+  readonly name: string
   readonly quote: boolean
   readonly policyConfirmed: string | null
   /** The emergency number of the region, where it is known. */
@@ -25,6 +28,7 @@ export const setUp = {
   stillMissing: '**Still missing**',
   worthALook: '**Worth a look**',
   settings: (s: Settings): string[] => [
+    `name: ${harmless(s.name, 60)}`,
     `coach-role: ${s.coachRole ? `<@&${s.coachRole}>` : 'none yet'}`,
     `coach-channel: ${s.coachChannel ? `<#${s.coachChannel}>` : 'none yet'}`,
     `alert-channel: ${s.alertChannel ? `<#${s.alertChannel}>` : 'the coach channel'}`,

@@ -45,6 +45,7 @@ export const OPTION: Readonly<Record<string, string>> = {
   person: 'La persona a la que invitas',
   alias: 'Cómo la conoce la práctica: letras, cifras, guion',
   side: 'La pierna con síntomas',
+  name: 'Cómo conocen la práctica sus clientes',
   zone: 'Zona horaria, como Europe/Madrid',
   prompt: 'Hora del mensaje diario, como 08:00',
   reminder: 'Hora del único recordatorio, como 19:00',

@@ -1,12 +1,11 @@
+import { UNNAMED } from '../../domain/unnamed.ts'
+import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
-
-/** What a practice is called until it has a name of its own. */
-const UNNAMED = 'the practice'
 
 /** Invitation, consent and screening, as a client reads them. */
 export const enrol = {
   welcome: (practice, days) =>
-    `¡Hola! Tu coach de ${practice === UNNAMED ? 'la práctica' : practice.slice(0, 40)} te invita a contar aquí, una vez al día, cómo vas.\n` +
+    `¡Hola! Tu coach de ${practice === UNNAMED ? 'la práctica' : harmless(practice, 40)} te invita a contar aquí, una vez al día, cómo vas.\n` +
     '**Qué es:** pregunto por tus sesiones, hasta dónde lo notas, el dolor y unas señales de alarma. Tu coach lo lee y pone tu plan.\n' +
     '**Qué no es:** soy un programa. No diagnostico ni hago de médico.\n' +
     `**Qué se guarda:** tus respuestas, hasta ${days} días tras el final. Solo las ve el equipo de tu coach. El chat guarda sus propias copias, fuera de nuestro alcance.\n` +

@@ -1,3 +1,5 @@
+import { UNNAMED } from '../../domain/unnamed.ts'
+import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
 
 /** What the keeper reads at set-up. */
@@ -8,6 +10,7 @@ export const setUp: Texts['setUp'] = {
   stillMissing: '**Aún falta**',
   worthALook: '**Para revisar**',
   settings: (s) => [
+    `name: ${s.name === UNNAMED ? 'la práctica' : harmless(s.name, 60)}`,
     `coach-role: ${s.coachRole ? `<@&${s.coachRole}>` : 'ninguno aún'}`,
     `coach-channel: ${s.coachChannel ? `<#${s.coachChannel}>` : 'ninguno aún'}`,
     `alert-channel: ${s.alertChannel ? `<#${s.alertChannel}>` : 'el canal de coaches'}`,

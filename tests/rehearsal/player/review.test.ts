@@ -13,7 +13,7 @@ describe("a week's review of forty clients by buttons alone", () => {
     const clicks = script.steps.flatMap(({ act }) =>
       act.who === 'coach' && 'press' in act ? [act.press] : [],
     )
-    const play = await playText(text)
+    const play = await playText(text, 'chat')
     expect(play.checks.failed).toEqual([])
     const cards = play.messages.filter(({ to, kind }) => to === 'coach' && kind === 'digest')
     const proposed = cards.filter(({ text }) => !text.includes('Proposal: none'))
