@@ -6,6 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest'
 import ours from '../../package.json' with { type: 'json' }
 import { playScenario } from '../../src/rehearsal/player/index.ts'
 import { loadScenario } from '../../src/rehearsal/scenario/index.ts'
+import { isShort, LEFT_OUT } from '../long.ts'
 
 /**
  * Every request that the bot sends in the scenarios, against the platform's published API schemas. Source: Discord's
@@ -15,9 +16,9 @@ import { loadScenario } from '../../src/rehearsal/scenario/index.ts'
  */
 const version = ours.dependencies['discord-api-spec']
 const SCENARIOS = fileURLToPath(new URL('../../scenarios/', import.meta.url))
-// forty clients take a minute, and are played through the same stand-in by tests/rehearsal/player/review.test.ts
-const PLAYED_ELSEWHERE = 'review-of-forty.yaml'
-const files = readdirSync(SCENARIOS).filter((name) => name.endsWith('.yaml') && name !== PLAYED_ELSEWHERE)
+const LONG = ['review-of-forty.yaml', 'course-of-heron.yaml']
+const files = readdirSync(SCENARIOS).filter((name) => name.endsWith('.yaml'))
+const usual = files.filter((name) => !LONG.includes(name))
 
 const folder = mkdtempSync(join(tmpdir(), 'ebbline-schemas-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
@@ -25,17 +26,15 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 describe(`requests of whole scenarios against the published schemas (discord-api-spec ${version})`, () => {
   it('has scenarios to look at', () => expect(files.length).toBeGreaterThanOrEqual(4))
 
-  it.each(files)(
-    '%s',
-    async (name) => {
-      const { script } = loadScenario(name, readFileSync(join(SCENARIOS, name), 'utf8'))
-      const database = `file:${join(folder, `${name}.db`)}`
-      const result = await playScenario({ script, database, folder, direct: false })
-      expect(result.messages.length).toBeGreaterThan(0)
-      // what the schemas do not allow, and what the scenario itself expects and did not come
-      expect(result.checks.failed).toEqual([])
-    },
-    // fourteen weeks through the whole stand-in take minutes on a loaded machine
-    600_000,
-  )
+  const play = async (name: string): Promise<void> => {
+    const { script } = loadScenario(name, readFileSync(join(SCENARIOS, name), 'utf8'))
+    const database = `file:${join(folder, `${name}.db`)}`
+    const result = await playScenario({ script, database, folder, direct: false })
+    expect(result.messages.length).toBeGreaterThan(0)
+    // what the schemas do not allow, and what the scenario itself expects and did not come
+    expect(result.checks.failed).toEqual([])
+  }
+
+  it.each(usual)('%s', play, 600_000)
+  it.skipIf(isShort).each(LONG)(`%s${LEFT_OUT}`, play, 600_000)
 })
