@@ -11,8 +11,8 @@ import { oddFields, spoiled } from './spoil.ts'
 
 /** Cases of each kind, always the same ones. */
 const CASES = 100_000
-/** A scenario file takes a millisecond: a fifth of them, unless all are asked for with EBBLINE_FUZZ=all. */
-const SCENARIO_CASES = process.env.EBBLINE_FUZZ === 'all' ? CASES : CASES / 5
+/** A scenario file takes a millisecond: a tenth of them, unless all are asked for with EBBLINE_FUZZ=all. */
+const SCENARIO_CASES = process.env.EBBLINE_FUZZ === 'all' ? CASES : CASES / 10
 const SEED = 20261125
 /** Nothing that comes from outside may hold up the bot: the longest that one case may take on a busy machine. */
 const LONGEST_MS = 1_000

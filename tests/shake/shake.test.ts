@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { practiceOf } from './practice.ts'
 import { shake } from './shake.ts'
 
-/** A handful that together hold faults of every kind; `npm run shake` plays as many as there is time for. */
-const SEEDS = [3, 22]
+/** One of a few seconds; `npm run shake` plays as many as there is time for. */
+const SEEDS = [22]
 
 describe('whole practices from a seed, under random replies, decisions and faults', () => {
   it('are the same for the same seed', () => {
