@@ -1,4 +1,5 @@
 import { type Item, isBreak, isMark, isStrong } from './items.ts'
+import type { Language } from './lexicon/compile.ts'
 
 /** Nobody corrects more often in one message; each costs a look at all of it. */
 const MOST_CORRECTIONS = 8
@@ -29,6 +30,22 @@ const VALUES: readonly Item['cue'][] = [
 ]
 const NAMES: readonly Item['cue'][] = ['pain', 'session', 'did', 'place', 'painLetter', 'sessionLetter']
 
+/** What may stand between a retraction and the number that takes the place of the other ("5, no, it was 6"). */
+const AFTER_NO: readonly Item['cue'][] = ['article', 'be', 'was', 'soft', 'pain', 'painLetter', 'mark']
+const MOST_AFTER_NO = 3
+
+/** "5 no 6", "5, no, 6": the first number is taken back; "4, no 2 sessions" denies. */
+export function settleNo(items: readonly Item[], { takesBack }: Language): void {
+  items.forEach((item, at) => {
+    if (!takesBack.has(item.text) || (item.cue !== 'no' && item.cue !== 'nope')) return
+    const before = isMark(items[at - 1], ',-.') ? at - 2 : at - 1
+    let next = at + 1
+    while (next <= at + MOST_AFTER_NO && AFTER_NO.includes(items[next]?.cue ?? 'num')) next += 1
+    const isValue = items[before]?.cue === 'num' && items[next]?.cue === 'num'
+    if (isValue && items[next + 1]?.cue !== 'session') item.cue = 'correction'
+  })
+}
+
 /** "sorry 4" corrects; "sorry for the delay" does not: a value must follow at once. */
 function leadsToValue(items: readonly Item[], at: number): boolean {
   // "skipped it sorry, calf 5": the excuse ends its own clause
@@ -52,8 +69,11 @@ function isNamed(items: readonly Item[], n: Item): boolean {
   return near.some((i) => i !== undefined && NAMES.includes(i.cue))
 }
 
+const namesSessions = (items: readonly Item[], n: Item): boolean =>
+  n.slot === 'sessions' || ['session', 'done'].includes(items[items.indexOf(n) + 1]?.cue ?? 'mark')
+
 /** What follows the correction takes the place of what came before: a zone of zones, a number of the one before it. */
-function replace(items: readonly Item[], at: number): void {
+function replace(items: readonly Item[], at: number, most: number): void {
   const earlier = items.slice(0, at)
   const after = items.slice(at)
   if (after.some(isZone)) for (const zone of earlier.filter(isZone)) zone.unread = true
@@ -72,7 +92,8 @@ function replace(items: readonly Item[], at: number): void {
     for (const n of before) n.unread = true
     return
   }
-  const last = before.at(-1)
+  // "calf 4 2 done, make that a 5": too many for sessions, so it was the other number
+  const last = before.findLast((n) => first.value <= most || !namesSessions(items, n)) ?? before.at(-1)
   if (!last) return
   last.value = first.value
   last.range = first.range
@@ -103,7 +124,7 @@ function denyWritten(items: readonly Item[], at: number): boolean {
 }
 
 /** Applies "sorry, 5" and the like; answers whether the message corrects something. */
-export function applyCorrections(items: readonly Item[]): boolean {
+export function applyCorrections(items: readonly Item[], most: number): boolean {
   let corrects = false
   let replaced = 0
   items.forEach((item, at) => {
@@ -113,7 +134,7 @@ export function applyCorrections(items: readonly Item[]): boolean {
     if (!cue || !leadsToValue(items, at)) return
     if (item.cue === 'sorry' && !replacesAny(items, at)) return
     corrects = true
-    if (++replaced <= MOST_CORRECTIONS) replace(items, at)
+    if (++replaced <= MOST_CORRECTIONS) replace(items, at, most)
   })
   return notButThat(items) || corrects
 }

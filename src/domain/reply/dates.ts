@@ -1,5 +1,5 @@
 import { addDays, type Day, daysBetween, isDay, WEEKDAYS, weekday } from '../day.ts'
-import { type Item, isMark, makeItem } from './items.ts'
+import { type Item, isBreak, isMark, makeItem } from './items.ts'
 import type { Language } from './lexicon/compile.ts'
 import type { ReadingContext } from './reading.ts'
 
@@ -77,6 +77,15 @@ function daysAgo(items: readonly Item[], at: number, today: Day): readonly [numb
   return null
 }
 
+const REPORTED: readonly Item['cue'][] = ['pain', 'session', 'place', 'soft', 'zone', 'did', 'num']
+
+/** "yesterday's drive" names the drive; "yesterday's pain", "yesterday's: 2 calf 4" name the day. */
+function isOfThing(items: readonly Item[], at: number, { daysOfThings }: Language): boolean {
+  if (!daysOfThings.has(items[at]!.text)) return false
+  const next = items[at + 1]
+  return next !== undefined && !isBreak(next) && next.cue !== 'mark' && !REPORTED.includes(next.cue)
+}
+
 function dateAt(
   items: readonly Item[],
   at: number,
@@ -85,6 +94,7 @@ function dateAt(
 ): readonly [number, Day] | null {
   const { today, promptDay } = context
   const item = items[at]!
+  if (isOfThing(items, at, language)) return null
   if (item.cue === 'weekday') return [1, lastWeekday(item.value, today)]
   // "today" after midnight is still the day of the latest prompt
   if (item.cue === 'day') return [1, item.value === 0 ? promptDay : addDays(today, -item.value)]

@@ -137,9 +137,25 @@ function phraseAt(
   if (!phrases) return null
   for (const phrase of phrases) {
     const length = covers(steps, at, phrase)
-    if (length > 0) return { length, means: phrase.means }
+    if (length > 0 && !isTakenUp(steps, at, length, phrase.means, language))
+      return { length, means: phrase.means }
   }
   return null
+}
+
+/** "it doesn't" answers; "it doesn't reach the knee" goes on. */
+function isTakenUp(
+  steps: readonly Step[],
+  at: number,
+  length: number,
+  { cue }: Meaning,
+  language: Language,
+): boolean {
+  if (length < 2 || (cue !== 'yes' && cue !== 'nope')) return false
+  const next = steps[at + length]?.token.kind
+  if (next !== 'word' && next !== 'number') return false
+  const last = language.cues.get(steps[at + length - 1]!.word ?? '')
+  return last?.some(({ means }) => means.cue === 'did' || means.cue === 'no') ?? false
 }
 
 export interface Itemised {
@@ -171,6 +187,11 @@ export function itemise(tokens: readonly Token[], language: Language): Itemised 
       const last = steps[at + found.length - 1]!.token
       const text = found.length === 1 ? word! : textOf(steps, at, found.length)
       if (found.means.cue === 'thanks') courteous = true
+      else if (found.means.cue === 'noBeyond')
+        items.push(
+          makeItem('no', 0, text, token.start, last.end, tight),
+          makeItem('beyond', 0, text, token.start, last.end, true),
+        )
       else items.push(makeItem(found.means.cue, found.means.value, text, token.start, last.end, tight))
       if (apart && found.means.cue !== 'thanks') items.at(-1)!.apart = true
       at += found.length

@@ -52,6 +52,7 @@ const andHalf: Join = (items, at) => {
   const a = items[at]
   if (!isNum(a)) return null
   let next = at + 1
+  if (items[next]?.cue === 'andPart') return [2, [merged(a, items[next]!, a.value + 0.5)]]
   if (isMark(items[next], '-')) next += 1
   if (items[next]?.cue !== 'and') return null
   next += isMark(items[next + 1], '-') ? 2 : 1

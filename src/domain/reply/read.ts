@@ -1,7 +1,7 @@
 import { type Day, daysBetween } from '../day.ts'
 import { screen } from '../signs/screen.ts'
 import { answerTo } from './answers.ts'
-import { applyCorrections, deniedNumber } from './corrections.ts'
+import { applyCorrections, deniedNumber, settleNo } from './corrections.ts'
 import { joinDates } from './dates.ts'
 import { type Folded, fold } from './fold.ts'
 import { type DayGroup, groupByDay } from './groups.ts'
@@ -13,7 +13,7 @@ import { languageOf } from './lexicon/index.ts'
 import { type DayReading, type Evidence, type Reading, type ReadingContext, SLOTS } from './reading.ts'
 import { setScopes } from './scopes.ts'
 import { readSlots } from './slots.ts'
-import type { SlotsFound } from './taken.ts'
+import { EXTRA_SESSIONS, type SlotsFound } from './taken.ts'
 import { tokenise } from './tokens.ts'
 
 /** A day named further back is asked back. */
@@ -102,8 +102,9 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const tokens = tokenise(folded)
   const { items: raw, words, courteous } = itemise(tokens, language)
   const items = joinNumbers(joinDates(raw, context, language), context.planned, language)
+  settleNo(items, language)
   setScopes(items, language)
-  const corrects = applyCorrections(items)
+  const corrects = applyCorrections(items, context.planned + EXTRA_SESSIONS)
   if (corrects) settleDenied(items, context.planned)
   const answer = answerTo(context.asked, { items, words, tokens }, language)
   const days = readDays(items, context, language)

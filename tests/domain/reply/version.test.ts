@@ -5,6 +5,8 @@ import { en } from '../../../src/domain/reply/lexicon/en/index.ts'
 import { es } from '../../../src/domain/reply/lexicon/es/index.ts'
 import { lexiconVersion } from '../../../src/domain/reply/lexicon/index.ts'
 import { LexiconSchema } from '../../../src/domain/reply/lexicon/schema.ts'
+import { versionOf } from '../../../src/domain/reply/lexicon/version.ts'
+import { lexiconFor } from '../../../src/domain/signs/lexicon/languages.ts'
 
 interface Kept {
   version: string
@@ -24,7 +26,7 @@ describe('the version kept beside a reading', () => {
     ['en', en],
     ['es', es],
   ])('changes with the words of %s', (language, data) => {
-    const now: Kept = { version: lexiconVersion(language), words: words(data) }
+    const now: Kept = { version: versionOf(language), words: words(data) }
     const before = kept[language]
     const raised = now.version !== before?.version
     expect(
@@ -34,6 +36,13 @@ describe('the version kept beside a reading', () => {
     expect(now, `Write into tests/domain/reply/versions.json: "${language}": ${JSON.stringify(now)}`).toEqual(
       before,
     )
+  })
+
+  it('names the screen for urgent signs as well', () => {
+    for (const language of ['en', 'es'])
+      expect(lexiconVersion(language)).toBe(
+        `${versionOf(language)}/${lexiconFor(language).version.slice(language.length + 1)}`,
+      )
   })
 
   it('tells the language apart, and follows the one a locale falls back on', () => {

@@ -26,6 +26,8 @@ export interface Language {
   readonly inverted: ReadonlySet<string>
   readonly gerunds: readonly string[]
   readonly singular: ReadonlySet<string>
+  readonly daysOfThings: ReadonlySet<string>
+  readonly takesBack: ReadonlySet<string>
   readonly homophones: ReadonlyMap<string, number>
   readonly cues: Phrasebook<Meaning>
   readonly within: Phrasebook<Intent>
@@ -101,6 +103,8 @@ export function compile(data: LexiconData): Language {
     inverted: new Set(lexicon.inverted),
     gerunds: lexicon.gerunds,
     singular: new Set(lexicon.singular),
+    daysOfThings: new Set(lexicon.daysOfThings),
+    takesBack: new Set(lexicon.takesBack),
     homophones: new Map(
       Object.entries(lexicon.homophones).flatMap(([n, list]) =>
         list.map((w): [string, number] => [w, Number(n)]),

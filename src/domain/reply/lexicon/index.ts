@@ -1,3 +1,4 @@
+import { versionOf as signsVersionOf } from '../../signs/lexicon/version.ts'
 import { compile, type Language } from './compile.ts'
 import { en } from './en/index.ts'
 import { es } from './es/index.ts'
@@ -12,5 +13,11 @@ export function languageOf(locale: string): Language {
   return LANGUAGES.find(({ language }) => language === wanted) ?? LANGUAGES[0]!
 }
 
-/** The words and rules by which a reply in this locale is read ("en-3.3": the reader's version, then the words'). */
-export const lexiconVersion = (locale: string): string => versionOf(languageOf(locale).language)
+/**
+ * By what a reply in this locale is read: version of the reader and of its words, then of the screen for urgent signs
+ * and of its words ("en-5.7/2.3").
+ */
+export const lexiconVersion = (locale: string): string => {
+  const { language } = languageOf(locale)
+  return `${versionOf(language)}/${signsVersionOf(language).split('-').at(-1)}`
+}

@@ -40,6 +40,7 @@ export const CUES = {
   moved: 'a change of reach without a value: asked back',
   same: 'as before: asked back',
   no: 'denies what follows',
+  noBeyond: 'denies what lies beyond the zone that follows: the zone is the end of it',
   clear: 'denies what comes before',
   was: 'past tense',
   now: 'sets the present against the past',
@@ -70,6 +71,7 @@ export const CUES = {
   inside: 'before a zone; a number before it is pain',
   soft: 'any other word that changes nothing',
   correction: 'what follows replaces what came before',
+  andPart: 'after a number, a part of one more',
   sorry: 'the same, where a value follows at once',
   wrote: 'what follows was written before; another of its kind after it is meant instead',
   later: 'not done yet: what follows is no value',
@@ -124,6 +126,10 @@ export const LexiconSchema = z.strictObject({
   /** Names of one session: a number after such a word is its place in the row ("session 2"). */
   singular: phrases.default([]),
   sides: z.strictObject({ left: phrases, right: phrases }),
+  /** Day words that mostly belong to a thing ("yesterday's drive"); alone or before our own words they date. */
+  daysOfThings: phrases.default([]),
+  /** Between two numbers such a word takes the first back ("5 no 6"). */
+  takesBack: phrases.default([]),
   /** Calendar days back from today. */
   daysBack: numbered,
   /** 1 is Monday. */

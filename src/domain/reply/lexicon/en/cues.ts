@@ -92,7 +92,7 @@ const doing = {
   aSession:
     'a session, a sesh, a workout, a full session, a quick session, another, another one, another session, an extra one, one more session',
   onTen: 'on',
-  countTimes: 'times',
+  countTimes: 'times, time',
   all: `
     kept to the plan, stuck to the plan, followed the plan, did the plan, all of the above,
     all, all done, did all, did em all, done em all, did them all, done them all, all of them, all sessions,

@@ -10,23 +10,110 @@ const scope = {
     as it was, as with, from last, from what it was, what it was
   `,
   hour: 'before, after, until, since, by',
+  noBeyond: `
+    did not go below, did not go below my, did not go below the, did not go beyond,
+    did not go beyond my, did not go beyond the, did not go further than, did not go further than my,
+    did not go further than the, did not go lower than, did not go lower than my,
+    did not go lower than the, did not go past, did not go past my, did not go past the,
+    did not go under, did not go under my, did not go under the, didnt get below, didnt get below my,
+    didnt get below the, didnt get beyond, didnt get beyond my, didnt get beyond the,
+    didnt get further than, didnt get further than my, didnt get further than the,
+    didnt get lower than, didnt get lower than my, didnt get lower than the, didnt get past,
+    didnt get past my, didnt get past the, didnt get under, didnt get under my, didnt get under the,
+    didnt go below, didnt go below my, didnt go below the, didnt go beyond, didnt go beyond my,
+    didnt go beyond the, didnt go further than, didnt go further than my, didnt go further than the,
+    didnt go lower than, didnt go lower than my, didnt go lower than the, didnt go past,
+    didnt go past my, didnt go past the, didnt go under, didnt go under my, didnt go under the,
+    does not go below, does not go below my, does not go below the, does not go beyond,
+    does not go beyond my, does not go beyond the, does not go further than,
+    does not go further than my, does not go further than the, does not go lower than,
+    does not go lower than my, does not go lower than the, does not go past, does not go past my,
+    does not go past the, does not go under, does not go under my, does not go under the,
+    doesnt go below, doesnt go below my, doesnt go below the, doesnt go beyond, doesnt go beyond my,
+    doesnt go beyond the, doesnt go further than, doesnt go further than my,
+    doesnt go further than the, doesnt go lower than, doesnt go lower than my,
+    doesnt go lower than the, doesnt go past, doesnt go past my, doesnt go past the, doesnt go under,
+    doesnt go under my, doesnt go under the, has not gone below, has not gone below my,
+    has not gone below the, has not gone beyond, has not gone beyond my, has not gone beyond the,
+    has not gone further than, has not gone further than my, has not gone further than the,
+    has not gone lower than, has not gone lower than my, has not gone lower than the,
+    has not gone past, has not gone past my, has not gone past the, has not gone under,
+    has not gone under my, has not gone under the, hasnt gone below, hasnt gone below my,
+    hasnt gone below the, hasnt gone beyond, hasnt gone beyond my, hasnt gone beyond the,
+    hasnt gone further than, hasnt gone further than my, hasnt gone further than the,
+    hasnt gone lower than, hasnt gone lower than my, hasnt gone lower than the, hasnt gone past,
+    hasnt gone past my, hasnt gone past the, hasnt gone under, hasnt gone under my,
+    hasnt gone under the, never got below, never got below my, never got below the, never got beyond,
+    never got beyond my, never got beyond the, never got further than, never got further than my,
+    never got further than the, never got lower than, never got lower than my,
+    never got lower than the, never got past my, never got past the, never got under,
+    never got under my, never got under the, never went below, never went below my,
+    never went below the, never went beyond, never went beyond my, never went beyond the,
+    never went further than, never went further than my, never went further than the,
+    never went lower than, never went lower than my, never went lower than the, never went past my,
+    never went under, never went under my, never went under the, no numbness below,
+    no numbness below my, no numbness below the, no numbness beyond, no numbness beyond my,
+    no numbness beyond the, no numbness further than, no numbness further than my,
+    no numbness further than the, no numbness lower than, no numbness lower than my,
+    no numbness lower than the, no numbness past, no numbness past my, no numbness past the,
+    no numbness under, no numbness under my, no numbness under the, no pain below, no pain below my,
+    no pain below the, no pain beyond, no pain beyond my, no pain beyond the, no pain further than,
+    no pain further than my, no pain further than the, no pain lower than, no pain lower than my,
+    no pain lower than the, no pain past, no pain past my, no pain past the, no pain under,
+    no pain under my, no pain under the, no symptoms below, no symptoms below my,
+    no symptoms below the, no symptoms beyond, no symptoms beyond my, no symptoms beyond the,
+    no symptoms further than, no symptoms further than my, no symptoms further than the,
+    no symptoms lower than, no symptoms lower than my, no symptoms lower than the, no symptoms past,
+    no symptoms past my, no symptoms past the, no symptoms under, no symptoms under my,
+    no symptoms under the, no tingling below, no tingling below my, no tingling below the,
+    no tingling beyond, no tingling beyond my, no tingling beyond the, no tingling further than,
+    no tingling further than my, no tingling further than the, no tingling lower than,
+    no tingling lower than my, no tingling lower than the, no tingling past, no tingling past my,
+    no tingling past the, no tingling under, no tingling under my, no tingling under the, not below,
+    not below my, not below the, not beyond, not beyond my, not beyond the, not further than,
+    not further than my, not further than the, not going below, not going below my,
+    not going below the, not going beyond, not going beyond my, not going beyond the,
+    not going further than, not going further than my, not going further than the,
+    not going lower than, not going lower than my, not going lower than the, not going past,
+    not going past my, not going past the, not going under, not going under my, not going under the,
+    not lower than, not lower than my, not lower than the, not past, not past my, not past the,
+    not under, not under my, not under the, nothing below, nothing below my, nothing below the,
+    nothing beyond, nothing beyond my, nothing beyond the, nothing felt below, nothing felt below my,
+    nothing felt below the, nothing felt beyond, nothing felt beyond my, nothing felt beyond the,
+    nothing felt further than, nothing felt further than my, nothing felt further than the,
+    nothing felt lower than, nothing felt lower than my, nothing felt lower than the,
+    nothing felt past, nothing felt past my, nothing felt past the, nothing felt under,
+    nothing felt under my, nothing felt under the, nothing further than, nothing further than my,
+    nothing further than the, nothing going on below, nothing going on below my,
+    nothing going on below the, nothing going on beyond, nothing going on beyond my,
+    nothing going on beyond the, nothing going on further than, nothing going on further than my,
+    nothing going on further than the, nothing going on lower than, nothing going on lower than my,
+    nothing going on lower than the, nothing going on past, nothing going on past my,
+    nothing going on past the, nothing going on under, nothing going on under my,
+    nothing going on under the, nothing lower than, nothing lower than my, nothing lower than the,
+    nothing past, nothing past my, nothing past the, nothing to report below,
+    nothing to report below my, nothing to report below the, nothing to report beyond,
+    nothing to report beyond my, nothing to report beyond the, nothing to report further than,
+    nothing to report further than my, nothing to report further than the,
+    nothing to report lower than, nothing to report lower than my, nothing to report lower than the,
+    nothing to report past, nothing to report past my, nothing to report past the,
+    nothing to report under, nothing to report under my, nothing to report under the, nothing under,
+    nothing under my, nothing under the
+  `,
   no: `
-    no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my, pain is
-    gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never, without,
-    doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, couldnt, wont, wouldnt,
-    doesnt reach, doesnt reach the, doesnt reach my, didnt reach, didnt reach the, didnt reach my, never
-    reached, never reached the, hasnt reached the, not reach the,
-    not in, not in the, not in my, no longer, not any more in, nothing in, nothing in the, nothing in my,
-    nothing at, nothing down, nothing down the, nothing below, nothing below the, nothing past, nothing
-    past the, nothing beyond, none in the, none in my, none in, not below, not past, nor, no sign of, no
-    pain in, no pain in the, no pain in my, no pain at the, no pain below, no pain past, no pain down, no
-    pain down the, no pain down my, no pain around, no more, nothing under, nowhere near, nowhere near
-    the, not near, not reaching, not as far as, neither, out of my, out of the, left my, free of, rather
-    than, instead of, hasnt reached, nothing to report in, nothing to report below,
-    nothing to report below the, nothing to report past,
-    absent from, no symptoms in, no symptoms in
-    the, no symptoms in my, no symptoms below, no symptoms past, no pains in, no pain on, no pain on the,
-    no tingling, no tingle, pain free in, pain free in the, pain free in my, nada in, zero in the
+    no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my,
+    pain is gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never,
+    without, doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, couldnt, wont, wouldnt,
+    doesnt reach, doesnt reach the, doesnt reach my, didnt reach, didnt reach the, didnt reach my,
+    never reached, never reached the, hasnt reached the, not reach the, not in, not in the, not in my,
+    no longer, not any more in, nothing in, nothing in the, nothing in my, nothing at, nothing down,
+    nothing down the, none in the, none in my, none in, nor, no sign of, no pain in, no pain in the,
+    no pain in my, no pain at the, no pain down, no pain down the, no pain down my, no pain around,
+    no more, nowhere near, nowhere near the, not near, not reaching, not as far as, neither, out of my,
+    out of the, left my, free of, rather than, instead of, hasnt reached, nothing to report in,
+    absent from, no symptoms in, no symptoms in the, no symptoms in my, no pains in, no pain on,
+    no pain on the, no tingling, no tingle, pain free in, pain free in the, pain free in my, nada in,
+    zero in the
   `,
   clear: `
     fine, ok, okay, clear, gone, good, quiet, normal, great, happy, sorted, all good, all clear, went
@@ -90,6 +177,8 @@ const numbersAndJoints = {
   outOf: 'out of, of, outta, over, of a possible, out of a possible, of the, of my',
   of: '',
   point: 'point, dot',
+  andPart:
+    'and a bit, and a bit of, and a little, and a bit more, and a quarter, and some, and a third, and change',
   percent: 'percent, per cent',
   atMost: `
     never went over, never went above, never went past, didnt go over, didnt go above, never got above,
@@ -138,6 +227,7 @@ const smallWords = {
     kept, hangs around, is in, is in the, is in my, in it, in there
   `,
   soft: `
+    set it off, set off, set me off, sets it off, set that off, set things off, setting it off,
     while i, because, cos, cause, coz, rn, if i, tho, fr, bruh, period, comma, full stop,
     new line, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
     pain, no extra pain, no worse pain, no increase in pain, no change in pain, no added pain, no
@@ -165,7 +255,8 @@ const talk = {
     was wrong, my bad, mistyped, i mistyped, misread, fat fingers, ment, i ment, sory i meant, sorry i
     meant, sorry i mean, sorry meant, sorry that should be, sorry make that, sorry correction, sorry
     wrong, no sorry, oops i meant, no i meant, no i mean, autocorrect, in fact, actually no, no actually,
-    ooops, woops
+    ooops, woops, jk, just kidding, only kidding, kidding, joking, just joking, only joking, wait no make that,
+    no make that, no make it, no wait make that, no scratch that, no hang on, hang on, no hold on
   `,
   sorry: 'actually, sorry, soz, apologies, sry, srry, pardon, sori, actually it was, actually its',
   wrote: 'i put, i said, i wrote, i entered, i typed, i logged, i sent, i pressed, i told you',
@@ -186,7 +277,7 @@ const talk = {
     uncle, my aunt, my crewmate, my coxswain, my coach
   `,
   ask: `
-    can i, could i, should i, shall i, may i, do i, is it, is this, is that, are there, what, whats, how,
+    can i, could i, should i, whens, wheres, hows, whos, shall i, may i, do i, is it, is this, is that, are there, what, whats, how,
     how do, why, would it, would you, will it, does it, does this, can you, could you, should we, any
     chance, how many, how long, how much, what if, is there, wondering if, i wonder, any advice, do you,
     have you, are you, can we, what should, what do, quick question, question, got a question, i have a

@@ -5,6 +5,7 @@ import { bent, known } from './known.ts'
 import {
   counts,
   daysBack,
+  daysOfThings,
   gerunds,
   homophones,
   months,
@@ -21,6 +22,7 @@ import { barriers, intents, keyboard } from './talk.ts'
 export const en: LexiconData = {
   language: 'en',
   decimalComma: false,
+  takesBack: 'no, nope, nah, noo',
   dayFirst: false,
   inverted: 'is, are, was, were, has, have, had',
   zones,
@@ -32,6 +34,7 @@ export const en: LexiconData = {
   sides,
   singular,
   daysBack,
+  daysOfThings,
   weekdays,
   months,
   cues: { ...cuesOfSlots, ...cuesOfGrammar },

@@ -8,7 +8,7 @@ export const zones: LexiconData['zones'] = {
     spine, backs, small of my back, small of the back, in back, sacrum, waist, beltline, belt line, low
     spine, mid back, lower spine, sacral, sacroiliac, si joint, sij, back only, only back, just back, lumber, spinal,
     back at a, back at about, back at about a,
-    backache, backpain, lowback
+    backache, backpain, lowback, bk pain, bk only, only bk, just bk
   `,
   buttock: `
     buttock, buttocks, butt, butts, bum, bums, bottom, glute, glutes, gluteal, gluteus, cheek, cheeks, bum
@@ -74,7 +74,7 @@ export const homophones: LexiconData['homophones'] = { 2: 'to, too', 4: 'for', 8
 
 export const sides: LexiconData['sides'] = {
   left: 'left, lft, lt, lefty, lhs, left hand, left sided, leftie',
-  right: 'right, rt, rgt, rhs, right hand, right sided, righty',
+  right: 'right, r, rt, rgt, rhs, right hand, right sided, righty',
 }
 
 export const daysBack: LexiconData['daysBack'] = {
@@ -97,6 +97,10 @@ export const weekdays: LexiconData['weekdays'] = {
   6: 'saturday, saturdays, last saturday',
   7: 'sunday, sun, sundays, last sunday',
 }
+/** "yesterday's drive", "Monday's row" */
+export const daysOfThings: LexiconData['daysOfThings'] =
+  'yesterdays, ydays, mondays, tuesdays, wednesdays, thursdays, fridays, saturdays, sundays, todays'
+
 export const months: LexiconData['months'] = {
   1: 'january, jan',
   2: 'february, feb',

@@ -69,6 +69,7 @@ export const everyday: LexiconSource['circumstances'] = {
     sore, tight, tightness, stiff, ache, aching, strap, strapped, bike, cycling, horse, riding, shower,
     washed, kick, kicked, drill, rung, roller, press`,
   'pee-plain': `
+    (before/after/between) (the/my/each/both/) (session/sessions/drill/drills/row/run/walk/sets/training/work/bed/breakfast/lunch/dinner),
     dog, dogs, cat, puppy, hamster, rabbit, baby, toddler, nappy, nappies, trail, bag, hydrated, clear,
     break, breaks,
     (went/gone/go/going/off/up/stopped/stop/nipped/ran/popped/out/need/needed/time/pause/paused/quick/left) for a (pee/wee/piss/slash/poo/poop/leak),

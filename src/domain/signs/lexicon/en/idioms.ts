@@ -3,6 +3,13 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    wrong (chat/number/person/thread/button/group/app/box/field/line/message),
+    dropped a (weight plate/dumbbell/kettlebell/barbell/weight on), weight plate(/s),
+    (tearing/ripping/tore/ripped) through (the/my/these/all/both/a) (sessions/session/drills/sets/set/list/workout/book/programme/program),
+    (burned/burnt) my (hand/finger/fingers/thumb/arm/tongue/wrist) (on/with/off/at/in/taking/making/cooking),
+    (pain/it/back/ache/worst/that/number) (hit/hits) (a/an/about/around/about a/) (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten),
+    hit (a/an/about/around/) (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten) (on/when/while/at/after/by/in/out/today/this/tonight/for/then/but/and/with/getting/going/walking/climbing/during/once),
+    chill (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten),
     too weak to (resist/say no/refuse), (that/it) (was/is) (crap/shit/shite),
     crap (game/match/weather/film/result), (form/you/app/bot) asked about my,
     weak (attempt/week/sun/sunshine/tea/coffee/wifi/effort/start/signal/spot/spots/point/points/link/day/performance/willpower/pun/connection/squash/light/month/mind),

@@ -8,6 +8,10 @@ export const mind: LexiconSource['words'] = {
     thoughts of (dying/death/harming myself/hurting myself/killing myself/ending it/ending my life/ending things),
     dark thoughts`,
   harm: `
+    (leave/leaving/quit/quitting/depart) (this/the) (world/life/earth/planet), (quit/quitting) (life/living),
+    (want/wanted/wanna/going/ready/like) to (stop/quit/finish with) (being here/being alive/existing/living/breathing/life),
+    leave it all behind (for good/forever), end it (for good/forever), ending (my life/me),
+    (want/wanted/wanna/going/ready) (to/) end (this life/my life/my story/my pain for good/the pain for good/the suffering),
     suicidal, feeling suicidal, suicidle, sucidal,
     (want/wants/wanted/wanting/wanna/wana/ready/going/gonna/thinking about/thought about/think about/thinking of/thought of/plan/planning/tempted/feel like/felt like/prefer/rather/better/wish i could/hope to/hoping to/about to/close to/might just/might/will/would rather/just) (to/i/) (die/be dead/dying/kill myself/killing myself/end my life/ending my life/end it/ending it/end it all/ending it all/end things/ending things/hurt myself/hurting myself/harm myself/harming myself/top myself/topping myself/be gone/not be here/not wake up/disappear/disappear forever/sleep and never wake up/go to sleep and not wake up/jump/jump off/cut myself/cutting myself/take my life/take my own life/taking my life/taking my own life/do myself in/do away with myself/give up on life/off myself/check out/call it a day on life/unalive/go to sleep forever/just not exist/not exist),
     kill myself, killing myself, killed myself, kms, unalive myself, unalive, end my life, ending my life,
@@ -68,6 +72,7 @@ export const mind: LexiconSource['words'] = {
     (better/easier/best/better off/happier/simpler) (for everyone/for them/for all/for my family/) if i (wasn't/wasnt/weren't/werent/was not/am not/were not/was) (around/here/alive/gone/dead/there),
     if i wasn't (here/around/alive) (any more/anymore)`,
   'harm-maybe': `
+    leave (it all/everything/everyone/you all/them all/this all) (behind/), leave forever, leave for good, want out of it all,
     (hurting/harming/cutting/burning/scratching/hitting/starving/punishing) myself,
     end it, ending it, can't do this anymore, cant do this anymore, can't do this any more,
     cant do this any more, cannot do this anymore, can't take it anymore, cant take it anymore,
@@ -84,6 +89,7 @@ export const mind: LexiconSource['words'] = {
     dying, death, kill, hate my life, hate myself, a burden, no way out, can't face, cant face, no future,
     pointless, everything is pointless, nothing left, can't be bothered living, lost the will`,
   'harm-not': `
+    (can't/cant/cannot/couldn't/couldnt) go on (holiday/vacation/the/a/my/walks/runs/trips/long/sunday/saturday/monday/tuesday/wednesday/thursday/friday),
     suicide (sprint/sprints/run/runs/drill/drills/squad/set/sets/interval/intervals), suicides,
     hurt myself (lifting/gardening/running/rowing/doing/at/on/in/when/moving/again/yesterday/today/by/while/picking/carrying/training/with/getting/playing/last),
     cut myself (shaving/cooking/chopping/on/a/some/while/gardening/with a),

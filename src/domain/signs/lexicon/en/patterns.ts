@@ -122,6 +122,8 @@ export const patterns: LexiconSource['patterns'] = [
   ['leg-weakness', 'weak-alone', {}],
   ['leg-weakness', `leg|legs|both-legs|other-leg & ${WEAK}`, { within: 4, unless: 'lift-talk' }],
   ['leg-weakness', 'cant leg-task', { within: 2, unless: 'only-pain' }],
+  ['leg-weakness', 'no-tiptoe', { unless: 'only-pain' }],
+  ['leg-weakness', 'no-tiptoe', { unsure: true }],
   ['leg-weakness', 'cant leg-task', { within: 2, unsure: true }],
   ['leg-weakness', 'cant walk', { within: 2, unless: 'only-pain' }],
   ['leg-weakness', 'cant walk|walk-far', { within: 2, unsure: true }],

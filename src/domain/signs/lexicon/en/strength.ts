@@ -47,6 +47,9 @@ export const strength: LexiconSource['words'] = {
   'weak-verb': `
     giving way, gives way, gave way, give way, given way, keeps giving way, gave out, gives out,
     giving out, buckle, buckles, buckled, buckling, slapping, slaps, dragging, drags`,
+  /** No finding in name, so that it does not mean "can't go on" as well. */
+  'no-tiptoe': `
+    (can't/cant/cannot/couldn't/couldnt) go (up/) on (my/the/) (tiptoe/tiptoes/tip toe/tip toes/toes/heels)`,
   'weak-alone': `
     foot drop, footdrop, drop foot, dropfoot, dropped foot, foot slap, foot slapping, foot slaps,
     foot flop, foot flops, foot drags, foot dragging,

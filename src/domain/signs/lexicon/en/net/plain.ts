@@ -4,6 +4,12 @@ import type { NetSource } from '../../shape.ts'
 export const plain: NetSource['words'] = {
   /** Read whole, and silent. */
   idiom: `
+    lazy (day/days/session/morning/evening/sunday/saturday/weekend/bones/me/today/week/afternoon/start/sod/git/bum/mood/night/with/about/on the),
+    a lazy one, (i'm/im/i am/i was) (so/too/just/really/pretty/super/very/) lazy,
+    (too/pure/sheer/bit of) lazy to, laziness, lazy so, lazy and,
+    solid (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten), solid (session/sessions/effort/work/workout/day/week/progress/night/start/set/row/hour/sleep/performance),
+    (a/pretty/felt/feeling) solid (today/all/the/in),
+    chill (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten), chill (vibes/mode/time/week/night/walk/row/weekend/afternoon/today/tonight),
     (was/am/i'm/im/is/feel/feeling/felt/totally/completely/still/bit) wiped out,
     wiped out (today/tired/after/from),
     hit by (a/the/) (deadline/wave of/bug/bill/cold/reality/memory/feeling/tiredness/hangover/migraine/deadlines/storm/rain/power cut/train strike/news),
