@@ -47,6 +47,7 @@ export function createClient(token: string, api: string | null = null, perSecond
       GuildMemberManager: { maxSize: 0, keepOverLimit: (member) => member.id === member.client.user.id },
       UserManager: { maxSize: 0, keepOverLimit: (user) => user.id === user.client.user?.id },
     }),
+    allowedMentions: { parse: [] },
     rest: { globalRequestsPerSecond: perSecond, ...(api ? { api } : {}) },
   })
   client.rest.setToken(token)

@@ -23,11 +23,25 @@ const STYLES = { main: ButtonStyle.Primary, danger: ButtonStyle.Danger } as cons
 
 /** The rows under a message: its list of choices first, then its buttons, five a row. */
 export function rowsOf(outbox: string, { buttons, pick }: Choices): Row[] {
-  const lists = pick ? chunks(pick.options, OPTIONS_A_LIST).map((part, n) => list(outbox, pick, part, n)) : []
+  const lists = pick ? listsOf(pick).map((part, n) => list(outbox, pick, part, n)) : []
   const drawn = buttons.map((button, index) => buttonOf(button, customId({ outbox, part: 'button', index })))
   return [...lists.map((one) => rowOf([one])), ...chunks(drawn, BUTTONS_A_ROW).map(rowOf)]
 }
 type Choices = { readonly [K in 'buttons' | 'pick']: Message[K] }
+
+/** The options of each list that a choice is shown as. */
+export const listsOf = (pick: Pick): Option[][] => chunks(pick.options, OPTIONS_A_LIST)
+
+/** The options behind the values chosen; null where they are not a choice that was offered. */
+export function chosenOf(
+  offered: readonly Option[],
+  values: readonly string[],
+  most: number,
+): Option[] | null {
+  const chosen = offered.filter(({ value }) => values.includes(value))
+  const fits = chosen.length === values.length && chosen.length <= most
+  return fits ? chosen : null
+}
 
 const rowOf = (components: Row['components']): Row => ({ type: ComponentType.ActionRow, components })
 

@@ -15,6 +15,7 @@ const wire = z.object({
   id,
   channel_id: id,
   guild_id: z.unknown().optional(),
+  webhook_id: id.optional().catch(undefined),
   type: z.number().catch(MessageType.Default),
   author: z.object({ id, bot: z.boolean().catch(false), system: z.boolean().catch(false) }),
   content: z.string().catch(''),
@@ -37,13 +38,13 @@ export interface DirectMessage {
   readonly attached: Words['attached']
 }
 
-/** Null where it is none: written by a bot or in a server, a notice of the platform, or without who, where or id. */
+/** Null where it is none: written by a bot, over a webhook or in a server, a notice of the platform, or without who, where or id. */
 export function messageFrom(data: unknown): DirectMessage | null {
   const read = wire.safeParse(data)
   if (!read.success) return null
-  const { id, channel_id: channel, guild_id: guild, type, author, content } = read.data
+  const { id, channel_id: channel, guild_id: guild, webhook_id: webhook, type, author, content } = read.data
   const written = type === MessageType.Default || type === MessageType.Reply
-  if (guild !== undefined || !written || author.bot || author.system) return null
+  if (guild !== undefined || !written || author.bot || author.system || webhook !== undefined) return null
   return {
     ...{ id, channel, user: author.id, text: content, attached: attachedTo(read.data) },
     // an id holds the instant at which it was given

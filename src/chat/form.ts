@@ -9,7 +9,7 @@ import {
 } from 'discord.js'
 import type { Filled } from '../engine/event.ts'
 import type { Field, Form } from '../engine/message.ts'
-import { optionsOf } from './components.ts'
+import { chosenOf, optionsOf } from './components.ts'
 import { cut, cutInTwo } from './cut.ts'
 
 // Limits of the platform (its documentation, "Component Reference": Label, Text Input).
@@ -69,15 +69,31 @@ function select(field: Field): APIStringSelectComponent {
   }
 }
 
-/** What was filled in, by field name: one text or value, or the list of a multiple choice. Empty ones are left out. */
-export function readForm(form: Form, fields: ModalSubmitFields): Filled {
+/**
+ * What was filled in, by field name: one text or value, or the list of a multiple choice. Empty ones are left out, and
+ * so is what the form does not ask: the rest may hold a sign. Null where a field holds what it could not be given.
+ */
+export function readForm(form: Form, fields: ModalSubmitFields): Filled | null {
   const filled: Record<string, string | readonly string[]> = {}
-  for (const { name, kind } of form.fields) {
-    const given = fields.fields.get(name)
-    if (given && 'value' in given && typeof given.value === 'string' && given.value !== '')
-      filled[name] = given.value
-    const values = given && 'values' in given ? given.values : []
-    if (values[0] !== undefined) filled[name] = kind === 'many' ? [...values] : values[0]
+  for (const field of form.fields) {
+    const value = readField(field, fields.fields.get(field.name))
+    if (value === null) return null
+    if (value.length > 0) filled[field.name] = value
   }
   return filled
+}
+
+type Given = ReturnType<ModalSubmitFields['fields']['get']>
+
+/** Empty where nothing was filled in; null where it is of another kind than the field, or was not offered. */
+function readField({ kind, options = [] }: Field, given: Given): string | readonly string[] | null {
+  if (!given) return ''
+  if (kind === 'line' || kind === 'lines') {
+    if (given.type !== ComponentType.TextInput || typeof given.value !== 'string') return null
+    return given.value.slice(0, kind === 'line' ? LINE_MOST : LINES_MOST)
+  }
+  if (given.type !== ComponentType.StringSelect) return null
+  const chosen = chosenOf(options, given.values, kind === 'many' ? options.length : 1)
+  if (!chosen) return null
+  return kind === 'many' ? given.values : (given.values[0] ?? '')
 }

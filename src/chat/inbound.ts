@@ -114,12 +114,15 @@ async function hand(event: ChatEvent, channel: string, parts: ChatParts): Promis
   } catch (error) {
     log.error({ error: safeError(error), kind: event.kind }, 'an event could not be handled')
     const content = inAll(parts, ({ failed }) => failed)
-    const body = { content, nonce: event.id.slice(0, 25), enforce_nonce: true }
+    const once = { nonce: event.id.slice(0, 25), enforce_nonce: true }
+    const body = { content, ...once, allowed_mentions: { parse: [] } }
     if (event.kind === 'words') await client.rest.post(Routes.channelMessages(channel), { body })
   }
 }
 
 async function interact(interaction: Interaction, parts: ChatParts): Promise<void> {
+  // as with messages: only people are heard
+  if (interaction.user.bot || interaction.user.system) return
   if (interaction.isAutocomplete()) return onSuggest(interaction, parts)
   const isPress = interaction.isButton() || interaction.isStringSelectMenu()
   if (!isPress && !interaction.isModalSubmit() && !interaction.isChatInputCommand()) return

@@ -4,6 +4,7 @@ import type { Act, Answer, Button } from '../engine/message.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import { acknowledge, LOOK_UP_MS } from './acknowledge.ts'
 import { actorOf } from './actor.ts'
+import { chosenOf, listsOf } from './components.ts'
 import { type ComponentRef, customId, readCustomId } from './custom-id.ts'
 import { readForm, renderForm } from './form.ts'
 import { within } from './in-flight.ts'
@@ -22,7 +23,7 @@ export async function onPress(
   const look = ref ? parts.outbox(ref.outbox) : Promise.resolve(null)
   // whether it opens a form must be known before it is acknowledged: a form cannot be shown afterwards
   const early = await within(look, LOOK_UP_MS, LATE)
-  const form = early === LATE ? undefined : formBehind(early, ref)
+  const form = early !== LATE && early && mayPress(early, interaction) ? formBehind(early, ref) : undefined
   if (ref && form) {
     await interaction.showModal(renderForm(customId({ ...ref, part: 'form' }), form))
     return
@@ -43,8 +44,9 @@ export async function onForm(interaction: ModalSubmitInteraction, parts: ChatPar
   const ref = readCustomId(interaction.customId)
   await acknowledge(() => interaction.deferUpdate(), parts.log)
   const row = ref && (await parts.outbox(ref.outbox))
-  const button = ref && row?.body.buttons[ref.index]
-  if (!row || !button?.form || !mayPress(row, interaction))
+  const button = ref?.part === 'form' ? row?.body.buttons[ref.index] : undefined
+  const filled = button?.form ? readForm(button.form, interaction.fields) : null
+  if (!row || !button || !filled || !mayPress(row, interaction))
     return tell(interaction, textsIn(parts, interaction.locale).expired, parts)
   const { answer } = await parts.bot.handle({
     kind: 'form',
@@ -52,7 +54,7 @@ export async function onForm(interaction: ModalSubmitInteraction, parts: ChatPar
     actor: actorOf(interaction),
     outbox: row.id,
     act: button.act,
-    filled: readForm(button.form, interaction.fields),
+    filled,
   })
   await show(interaction, answer, row, button.act, parts)
 }
@@ -60,12 +62,13 @@ export async function onForm(interaction: ModalSubmitInteraction, parts: ChatPar
 const formBehind = (row: OutboxRow | null, ref: ComponentRef | null): Button['form'] =>
   ref?.part === 'button' ? row?.body.buttons[ref.index]?.form : undefined
 
-/** In private only the addressee has the message; in a channel the engine looks at roles. */
-function mayPress({ body: { address } }: OutboxRow, { user }: Press): boolean {
-  const whose = address.to === 'client' ? address.user : address.only
-  return whose === undefined || whose === user.id
+/** What one person was told is theirs alone; the rest counts in its own channel, where the engine looks at roles. */
+function mayPress({ body: { address } }: OutboxRow, { user, channelId }: Press): boolean {
+  if (address.to === 'client') return address.user === user.id
+  return address.only === undefined ? address.channel === channelId : address.only === user.id
 }
 
+/** Null where there is no such button or list, or what was chosen was not offered there. */
 function choiceOf(
   interaction: ButtonInteraction | StringSelectMenuInteraction,
   { id: outbox, body }: OutboxRow,
@@ -77,8 +80,9 @@ function choiceOf(
     return button ? { ...from, act: button.act, label: button.label, values: [] } : null
   }
   const { pick } = body
-  if (ref.part !== 'pick' || !pick) return null
-  const chosen = pick.options.filter((option) => interaction.values.includes(option.value))
+  const offered = ref.part === 'pick' && pick ? listsOf(pick)[ref.index] : undefined
+  const chosen = pick && offered && chosenOf(offered, interaction.values, pick.most)
+  if (!chosen || chosen.length === 0) return null
   const values = chosen.map((option) => option.value)
   return { ...from, act: pick.act, label: chosen.map((option) => option.label).join('; '), values }
 }

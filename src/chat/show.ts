@@ -65,10 +65,11 @@ export async function showBeside(interaction: Answerable, answer: Answer, parts:
 /** A sentence of the chat's own, wherever there is still room for it; a failure is only logged. */
 export async function tell(interaction: Answerable, content: string, { log }: ChatParts): Promise<void> {
   try {
+    const said = { content, allowedMentions: CALL_NOBODY }
     if (!interaction.deferred && !interaction.replied)
-      await interaction.reply({ content, flags: ONLY_FOR_THEM })
-    else if (interaction.isChatInputCommand()) await interaction.editReply({ content })
-    else await interaction.followUp({ content, flags: ONLY_FOR_THEM })
+      await interaction.reply({ ...said, flags: ONLY_FOR_THEM })
+    else if (interaction.isChatInputCommand()) await interaction.editReply(said)
+    else await interaction.followUp({ ...said, flags: ONLY_FOR_THEM })
   } catch (error) {
     log.warn({ error: safeError(error) }, 'an answer could not be shown')
   }

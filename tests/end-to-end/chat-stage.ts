@@ -1,5 +1,4 @@
 import pino from 'pino'
-import type { TestContext } from 'vitest'
 import { type Bot, createBot } from '../../src/bot.ts'
 import { type Chat, connect, createClient } from '../../src/chat/client.ts'
 import { createCourier } from '../../src/chat/courier.ts'
@@ -76,7 +75,12 @@ const WORDS: CommandWords = {
 // bytes that stand for a picture: what is in it does not matter here
 const PNG = new Uint8Array([137, 80, 78, 71])
 
-export async function setStage(context: TestContext): Promise<Stage> {
+/** Whatever tells when the stage is to be taken down: a test, or all of a file. */
+export interface Ends {
+  onTestFinished(end: () => Promise<void>): void
+}
+
+export async function setStage(context: Ends): Promise<Stage> {
   const platform = createPlatform()
   const guild = platform.build.addGuild('boathouse')
   const coachRole = platform.build.addRole(guild.id, 'coach').id

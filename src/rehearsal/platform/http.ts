@@ -1,6 +1,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import { setTimeout as wait } from 'node:timers/promises'
 import { readBody } from './body.ts'
+import { type Call, callOf } from './calls.ts'
 import type { Context } from './context.ts'
 import type { Fault, Faults } from './faults.ts'
 import type { Limits } from './limits.ts'
@@ -40,6 +41,9 @@ export interface HttpSettings {
 export class HttpApi {
   readonly requests: SeenRequest[] = []
   readonly violations: Violation[] = []
+  readonly calls: Call[] = []
+  /** Paths of attachments that were fetched. */
+  readonly fetched: string[] = []
   readonly server = createServer((request, response) => void this.receive(request, response))
   /** Requests in hand. */
   inFlight = 0
@@ -114,6 +118,8 @@ export class HttpApi {
   private async route(operation: Operation, request: IncomingMessage, url: URL, raw: Buffer): Promise<Reply> {
     const { body, files } = await readBody(request.headers['content-type'] ?? '', raw)
     checkRequest(operation, body)
+    const call = callOf(operation.name, body)
+    if (call) this.calls.push(call)
     const run = ROUTES[operation.name]
     if (!run) {
       this.violations.push({ request: operation.name, reason: 'the stand-in has no such route' })
@@ -136,6 +142,7 @@ export class HttpApi {
   }
 
   private serveFile(path: string, response: ServerResponse): void {
+    this.fetched.push(path)
     const file = this.settings.context.world.files.get(path.split('/')[3] ?? '')
     if (!file) response.writeHead(404).end()
     else response.writeHead(200, { 'content-type': file.contentType }).end(file.data)

@@ -8,9 +8,10 @@
  */
 export type { Answer, Modal } from './answer.ts'
 export type { ChannelOptions } from './builder.ts'
-export { Intent } from './codes.ts'
+export { ComponentType, Intent, InteractionType } from './codes.ts'
 export type { Fault } from './faults.ts'
 export type { FieldValues } from './fill.ts'
+export type { Forged } from './forger.ts'
 export type { SeenRequest, Violation } from './http.ts'
 export { PLATFORM_RATES, type Rates } from './limits.ts'
 export type { OptionValues } from './options.ts'

@@ -45,16 +45,18 @@ function whoAndWhere(world: World, channel: Channel, user: Account) {
       authorizing_integration_owners: { 0: '0' },
     }
   }
-  const member = guild.members.get(user.id)!
+  const member = guild.members.get(user.id)
+  const shown = member && {
+    ...memberObject(world, member),
+    permissions: channelPermissions(guild, channel, user.id).toString(),
+  }
   return {
     context: 0,
     guild_id: guild.id,
     guild: { id: guild.id, features: [], locale: 'en-US' },
     guild_locale: 'en-US',
-    member: {
-      ...memberObject(world, member),
-      permissions: channelPermissions(guild, channel, user.id).toString(),
-    },
+    // the platform has a member here always: without one it is forged
+    ...(shown ? { member: shown } : { user: userObject(user) }),
     app_permissions: channelPermissions(guild, channel, world.bot.id).toString(),
     authorizing_integration_owners: { 0: guild.id },
   }

@@ -73,6 +73,12 @@ export class Interactions {
     })
   }
 
+  /** Sends one that was sent before once more, under the same id. */
+  again(id: string): void {
+    const { world, publish } = this.context()
+    publish(eventForAll('INTERACTION_CREATE', interactionObject(world, this.byId.get(id)!)))
+  }
+
   /** Takes the bot's first answer; refuses one that is late, double, or does not fit the interaction. */
   answer(id: string, token: string, body: CallbackBody, files: BuildFile[]): StoredMessage | null {
     const interaction = this.byId.get(id)

@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net'
 import { Builder } from './builder.ts'
 import type { Context } from './context.ts'
 import { type Fault, Faults } from './faults.ts'
+import { Forger } from './forger.ts'
 import { Gateway } from './gateway.ts'
 import { HttpApi } from './http.ts'
 import { Interactions } from './interactions.ts'
@@ -35,6 +36,7 @@ const DEFAULT_HEARTBEAT_MS = 41_250
 export class Platform {
   readonly world: World
   readonly build: Builder
+  readonly forger: Forger
   private readonly gateway: Gateway
   private readonly api: HttpApi
   private readonly faults = new Faults()
@@ -61,8 +63,10 @@ export class Platform {
       url: '',
       gatewayUrl: '',
     }
+    this.forger = new Forger(this.context)
     this.build = new Builder(this.world, this.gateway.publish)
-    const limits = new Limits(ratesOf(options.limits ?? 'off'))
+    const { limits: rates = 'off' } = options
+    const limits = new Limits(rates === 'off' ? null : rates === 'platform' ? PLATFORM_RATES : rates)
     this.api = new HttpApi({ context: this.context, faults: this.faults, limits, token })
     this.api.server.on('upgrade', (request, socket, head) => this.gateway.upgrade(request, socket, head))
   }
@@ -133,6 +137,11 @@ export class Platform {
   /** Requests that the published API does not allow; a test fails where there is any. */
   get violations() {
     return this.api.violations
+  }
+
+  /** Messages that may call somebody, and paths of attachments that were fetched. */
+  get effects() {
+    return { calls: this.api.calls, fetched: this.api.fetched }
   }
 
   /** How often chat commands were declared: for everybody, or for one server. */
@@ -231,11 +240,6 @@ export class Platform {
   restoreToken(): void {
     this.revoked = false
   }
-}
-
-function ratesOf(limits: 'off' | 'platform' | Rates): Rates | null {
-  if (limits === 'off') return null
-  return limits === 'platform' ? PLATFORM_RATES : limits
 }
 
 /** Makes a platform; `start()` lets it listen. */
