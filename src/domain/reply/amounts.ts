@@ -33,6 +33,8 @@ const isOpen = (item: Item | undefined): boolean =>
 function stands(items: readonly Item[], at: number): boolean {
   const before = items[at - 1]
   const after = items[at + 1]
+  // "do exercise one time"
+  if (before?.cue === 'exercise' && items[at - 2]?.cue !== 'zone') return isOpen(after)
   return isOpen(before) && isOpen(after)
 }
 

@@ -34,12 +34,14 @@ export function toldByHour(items: readonly Item[]): { value: number; from: Item 
   for (let at = 0; at + 2 < items.length; at++) {
     const [first, and] = [items[at]!, items[at + 1]!]
     if (first.cue !== 'dayPart' || first.unread || (and.cue !== 'and' && !isMark(and, '&+/'))) continue
-    const before = items[at - 1]
+    const before = items[at - 1]?.cue === 'article' ? items[at - 2] : items[at - 1]
     const counts = before?.cue === 'count' && items[at + 2]!.cue === 'count'
     if (counts && items[at + 3]?.cue === 'dayPart')
       return { value: before.value + items[at + 2]!.value, from: before }
     const does = before !== undefined && DOES.includes(before.cue) && !before.denied && !before.unread
-    if (does && items[at + 2]!.cue === 'dayPart' && isBreak(items[at + 3])) return { value: 2, from: before }
+    const named = items[at + 3]?.cue === 'session' ? 1 : 0
+    if (does && items[at + 2]!.cue === 'dayPart' && isBreak(items[at + 3 + named]))
+      return { value: 2, from: before }
   }
   return null
 }

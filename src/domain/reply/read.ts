@@ -15,6 +15,7 @@ import { setScopes } from './scopes.ts'
 import { readSlots } from './slots.ts'
 import { EXTRA_SESSIONS, type SlotsFound } from './taken.ts'
 import { tokenise } from './tokens.ts'
+import { joinTurns } from './told-in-turn.ts'
 
 /** A day named further back is asked back. */
 const FURTHEST_BACK = 3
@@ -101,7 +102,11 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const folded = fold(text)
   const tokens = tokenise(folded)
   const { items: raw, words, courteous } = itemise(tokens, language)
-  const items = joinNumbers(joinDates(raw, context, language), context.planned, language)
+  const items = joinNumbers(
+    joinTurns(joinDates(raw, context, language), context.planned),
+    context.planned,
+    language,
+  )
   settleNo(items, language)
   setScopes(items, language)
   const corrects = applyCorrections(items, context.planned + EXTRA_SESSIONS)

@@ -16,6 +16,7 @@ export interface Rule {
   readonly alone: boolean
   readonly denialOnly: boolean
   readonly isNegative: boolean
+  readonly unscored: boolean
   readonly isDenial: boolean
   readonly sure: number | null
   readonly needs: number | null
@@ -86,6 +87,7 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
     unsure: options.unsure ?? false,
     alone: options.alone ?? false,
     denialOnly: options.denialOnly ?? false,
+    unscored: options.unscored ?? false,
     isNegative: options.isNegative ?? false,
     isDenial: options.isDenial ?? false,
     sure: idOf(options.sure),

@@ -7,6 +7,10 @@ import { likelihood, Sum } from './weights.ts'
 /** Signs that are likely enough to be asked about; likelier, where another layer had taken the sign back. */
 export type Learned = (isTakenBack: (sign: SignId) => boolean) => Match[]
 
+/** Who only wants to leave the programme says little more than that. */
+const FAREWELL = 8
+const HARM: SignId = 'self-harm'
+
 /** So few words answer a question ("the other one") and are too little to weigh. */
 const ANSWER = 3
 
@@ -29,12 +33,15 @@ export function learnedOf(features: Features): Learned {
       where[i] = window
     }
   }
-  const isAnswer = features.words.filter(({ kind }) => kind !== 'mark').length <= ANSWER
+  const words = features.words.filter(({ kind }) => kind !== 'mark').length
+  const { context, lexicon } = features.reading
+  const leaves = words <= FAREWELL && context.anywhere[lexicon.cue.leaving] === 1
   return (isTakenBack) =>
     SIGN_IDS.flatMap((sign, i) => {
       const window = where[i]
       const least = isTakenBack(sign) ? weights.insist : weights.ask
-      if (window === undefined || isAnswer || likelihood(highest[i]!) < least) return []
+      if (window === undefined || words <= ANSWER || (leaves && sign === HARM)) return []
+      if (likelihood(highest[i]!) < least) return []
       return [{ rule: asks(sign), at: unitsIn(features, window) }]
     })
 }

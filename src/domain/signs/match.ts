@@ -88,8 +88,14 @@ function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
   return { rule, at }
 }
 
-function holds({ context }: Reading, match: Match): boolean {
+/** A number of the scale is told somewhere, in digits or words. */
+const isScored = ({ units, context, lexicon }: Reading): boolean =>
+  units.some(({ value }) => value !== null) || context.anywhere[lexicon.cue.score] === 1
+
+function holds(reading: Reading, match: Match): boolean {
+  const { context } = reading
   const { needs, unless, anywhere } = match.rule
+  if (match.rule.unscored && isScored(reading)) return false
   const told = context.told(match.at[0]!)
   if (needs !== null && told[needs] !== 1) return false
   if (unless !== null && context.toldInPhrase(match.at.at(-1)!)[unless] === 1) return false

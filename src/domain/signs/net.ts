@@ -147,6 +147,7 @@ export const asks = (sign: Rule['sign']): Rule => ({
   alone: false,
   denialOnly: false,
   isNegative: true,
+  unscored: false,
   isDenial: false,
   sure: null,
   needs: null,

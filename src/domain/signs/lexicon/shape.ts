@@ -55,6 +55,8 @@ export const CUES = [
   'thing',
   'gerund',
   'finding',
+  'score',
+  'leaving',
 ] as const
 export type Cue = (typeof CUES)[number]
 
@@ -85,6 +87,8 @@ const options = z.strictObject({
   anywhere: z.string().optional(),
   /** Only where no other pattern uses these units. */
   alone: z.boolean().optional(),
+  /** No number may stand in the message: with one the words name a scale ("worst pain 6"). */
+  unscored: z.boolean().optional(),
   /** The negation is part of the finding ("haven't peed since noon") and takes nothing back. */
   isNegative: z.boolean().optional(),
   /** Evidence of absence where it is negated, nothing where it is not. */

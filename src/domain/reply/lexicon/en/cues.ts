@@ -51,7 +51,9 @@ const places = {
     as far as, as far as the, as far as my, all the way to, all the way to the, all the way to my,
     all the way down to, all the way down to the, all the way down to my, reaching, reaches, reached,
     reaching the, reaching my, right down to, right down to the, right down to my, through the,
-    through my, across the, across my, down into, down into the, down into my, down in, down in the,
+    coming to, coming to the, coming to my, coming down to, coming down to the, coming down to my, coming into,
+    coming into the, coming into my, coming in the, coming in my, coming as far as, arrives at,
+    arrives to, through my, across the, across my, down into, down into the, down into my, down in, down in the,
     down in my, along the, along my, up in the, from my, near the, near my, round the, inside the,
     inside my, towards the, towards my, toward the, toward my, as low as, low as, as far down as,
     as far down as the, as far down as my
@@ -137,7 +139,7 @@ const doing = {
     forgot them all, forgot to train, forgot to exercise, didnt do my exercises, didnt do my sessions,
     didnt do the exercises, didnt do the sessions, did not do my exercises, did not do my sessions,
     didnt do my drills, didnt do the drills, havent done my exercises, havent done my sessions,
-    none today, nothing done, nothing today, did bugger all, bugger all, did sod all, sod all, did jack,
+    nothing done, did bugger all, bugger all, did sod all, sod all, did jack,
     done jack, did zip, didnt do nothing, done nowt, did nowt, no sesh, no seshes, no seshs,
     none managed, managed none, managed nothing, no drills today, did neither, couldnt do it,
     couldnt do them, none at all done, missed my sessions, missed my exercises, skipped my sessions,
@@ -179,7 +181,7 @@ const doing = {
     exercises, set, set of exercises, set of drills, lot of exercises, lots of exercises, lot of drills, goes at it
   `,
   did: `
-    did, ive done, have done, i did, get round to, got round to, get around to, got around to, gotten to, did do, got through, got in, fitted in, squeezed in, fit in, do,
+    did, ive done, have done, i did, stopped after, called it after, called it a day after, get round to, got round to, get around to, got around to, gotten to, did do, got through, got in, fitted in, squeezed in, fit in, do,
     knocked out, smashed, smashed out, banged out, ticked off, got, nailed
   `,
   done: `

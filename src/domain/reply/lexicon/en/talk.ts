@@ -1,8 +1,44 @@
 import type { LexiconData } from '../schema.ts'
 
+/** "don't want to do the check-ins any more", "cancel my plan": who wants out, and of what. */
+const leaving = [
+  'dont want to do',
+  'do not want to do',
+  'dont want',
+  'dont want any more of',
+  'no longer want',
+  'no longer want to do',
+  'want to stop',
+  'like to stop',
+  'want to end',
+  'like to end',
+  'stop taking part in',
+  'want out of',
+  'quit',
+  'cancel',
+  'leave',
+  'drop out of',
+  'dropping out of',
+  'withdraw from',
+  'get me out of',
+  'sign me out of',
+]
+const left = [
+  ...['check ins', 'checkins', 'check in', 'program', 'programme', 'plan', 'coaching', 'messages', 'bot'],
+  ...['app', 'study', 'course', 'scheme', 'reminders', 'questions'],
+]
+const leavingIt = leaving
+  .flatMap((verb) =>
+    left.flatMap((what) =>
+      ['', 'the ', 'this ', 'these ', 'my ', 'your '].map((of) => `${verb} ${of}${what}`),
+    ),
+  )
+  .join(', ')
+
 export const intents: LexiconData['intents'] = {
   leave: {
     within: `
+      ${leavingIt}, stop taking part, dont want to take part, no longer want to take part, want to drop out,
       delete everything, erase everything, remove everything, unsubscribe, stop messaging me, stop texting
       me, stop contacting me, stop sending me, stop writing to me, delete my data, delete me, delete my
       account, erase me, erase my data, remove me, remove my data, forget me, i want to leave, want to
@@ -100,6 +136,8 @@ export const intents: LexiconData['intents'] = {
   },
   correct: {
     within: `
+      change my pain, change my sessions, change my reach, change the pain, change the sessions, change the
+      reach, change pain to, change sessions to, change reach to, update my pain, update my sessions,
       that was wrong, that is wrong, thats wrong, wrong number, i made a mistake, made a mistake, mistake
       in, want to correct, like to correct, need to correct, need to change, want to change my, like to
       change my, can i change, can i correct, change my answer, correct my, wrong answer, got it wrong,

@@ -147,6 +147,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     spreading, spread to, gone into, moved into, crossed, crossed over, over to, into the other,
     in the other, moved across, new, since, catching up, copying, same`,
   shield: `
+    all over (with/from/in/and), (aches/achy/aching/sore/hot/shaking/cold/pain/tingly) all over,
     
     gone (numb/dead/to sleep/floppy/limp/lame/wrong/funny/weird/odd/slack/blind/weak/thin/on/down/into/up/out/from/through),
     not gone (numb/),

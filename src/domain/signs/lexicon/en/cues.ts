@@ -10,7 +10,7 @@ export const cues: LexiconSource['words'] = {
     (havent/haven't) (any/a/no), ain't got (any/no/), aint got (any/no/),
     (not had/not got/not having) (any/a/), no problems with, no problem with, no issues with,
     no issue with, no trouble with, no troubles with, no bother with, no difficulty with,
-    no changes (to/in/with), no change (to/with) my, nothing wrong with, nothing up with,
+    nothing wrong with, nothing up with,
     nothing weird with, nothing odd with, nothing to report with, nowt wrong with, no worries with,
     no concerns (with/about/over), denies, denying, deny, deny any, denies any, neither, nowt, zilch, nada,
     minus,
@@ -33,8 +33,13 @@ export const cues: LexiconSource['words'] = {
     none, nope, nil, nah, absent, neg, negative, not present, not there, not at all, never, not really,
     not so far, denied, n, not noticed, not applicable, na, nothing there, none there, none of it, all no,
     all clear`,
+  /** Denies what works ("no change in my bladder"), never what fails ("no change in the numbness"). */
+  'no-change': `
+    (no/zero/without/not any/noticed no/seen no) (change/changes/new change/new changes/difference) (in/to/with/for/of/on) (my/the/),
+    nothing (new/different/changed) (in/to/with/for/about/on) (my/the/)`,
   unsaid: `
-    no change in, no changes in, no change to the, no change with the, no change, no difference in,
+    (no/zero/without/not any/noticed no/seen no) (change/changes/new change/new changes/difference) (in/to/with/for/of/on) (my/the/),
+    no change, no difference in,
     no difference, no improvement in, no improvement, no better, no different, no less, not any less,
     not any better, not better, not improving, not improved, not (only/just/simply/merely), not gone,
     not gone away, hasn't gone, hasnt gone, has not gone, hasn't gone away, hasnt gone away, won't go away,

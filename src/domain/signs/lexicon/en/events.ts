@@ -104,7 +104,7 @@ export const events: LexiconSource['words'] = {
     seeing blurry, seeing spots, everything blurred, everything is blurred, everything blurry,
     everything is blurry`,
   balance: `
-    balance off, off balance,
+    balance off, off balance, (a bit/a little/a touch/a tad/bit/little/slightly) off balance,
     balance (is/has/has been/seems/feels/) (slowly/gradually/steadily/a bit/much/a lot/) (getting worse/worse/worsening/deteriorating/declining/going/shot/terrible/bad/poor/rubbish/not great/not good/not what it was/getting bad),
     balance is off, balance problems, balance trouble, balance issues,
     balance is bad, balance is poor, balance gone, balance has gone, balance went, lost my balance,

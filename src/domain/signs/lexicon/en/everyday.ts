@@ -68,6 +68,9 @@ export const everyday: LexiconSource['circumstances'] = {
     pillow, band, ball, towel, block, cushion, foam, squeeze, squeezed, stretch, stretching, stretched,
     sore, tight, tightness, stiff, ache, aching, strap, strapped, bike, cycling, horse, riding, shower,
     washed, kick, kicked, drill, rung, roller, press`,
+  leaving: `
+    (leave/end/ending/quit/quitting/stop/stopping/cancel/leaving/drop/drop out of/finish with/withdraw from/out of/done with) (the/this/these/my/your/) (program/programme/plan/check ins/checkins/check-ins/coaching/messages/app/bot/study/course/scheme/reminders/club/list/chat/group/server/channel/trial),
+    stop taking part, take part (any/any more/anymore/in the/in this), drop out, unsubscribe, opt out`,
   'pee-plain': `
     (before/after/between) (the/my/each/both/) (session/sessions/drill/drills/row/run/walk/sets/training/work/bed/breakfast/lunch/dinner),
     dog, dogs, cat, puppy, hamster, rabbit, baby, toddler, nappy, nappies, trail, bag, hydrated, clear,
@@ -128,6 +131,7 @@ export const everyday: LexiconSource['circumstances'] = {
     lying on (it/my arm),
     (from/after) (sleeping/lying/leaning) on (it/my arm/my hand), shook it out`,
   'fever-plain': `
+    minus, below zero, below freezing, forecast, (room/water/air/outside/sea/river/body) temperature, in the boathouse,
     boiler (is/was/'s/) (broken/broke/off/bust/dead), heating (is/was/'s/) (broken/broke/off/bust),
     no heating, in the (flat/boat/rain/cold/wind/snow), outside, bus stop,
     touchline, stands, waiting for the bus, cold (house/swim/dip/morning/outing), sea swim, ice bath,

@@ -3,12 +3,19 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    (lost/losing/lose/got/have) (the/my/a/) weight training, weight training, gave (me/) (a/another/) (click/pop/crack/clunk/creak/twinge/jolt/moan/groan),
+    short of (time/cash/money/sleep/people/hands/rowers), (back passage/passage) of (the/a/my/our),
+    can't stand (burpees/planks/running/mondays/him/her/people/traffic/cyclists/coffee/winter), cant stand (burpees/planks/running/mondays/traffic),
+    fallen off the wagon, washing up, (washing/washed/wash) (the/my/) (car/dishes/boat/boats/hair/hands/dog/kit/windows/floor/pots),
     wrong (chat/number/person/thread/button/group/app/box/field/line/message),
     dropped a (weight plate/dumbbell/kettlebell/barbell/weight on), weight plate(/s),
     (tearing/ripping/tore/ripped) through (the/my/these/all/both/a) (sessions/session/drills/sets/set/list/workout/book/programme/program),
     (burned/burnt) my (hand/finger/fingers/thumb/arm/tongue/wrist) (on/with/off/at/in/taking/making/cooking),
     (pain/it/back/ache/worst/that/number) (hit/hits) (a/an/about/around/about a/) (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten),
     hit (a/an/about/around/) (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten) (on/when/while/at/after/by/in/out/today/this/tonight/for/then/but/and/with/getting/going/walking/climbing/during/once),
+    (dropped/dropping/drops/drop/fell/down/went/gone/came/jumped/jumps/shot/climbed/rose/crept) (from/to/down to/down from/back to/back down to/up to/by) (a/an/about/around/) (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten),
+    (gave/giving/given/gives) (her/him/them/you/us), (gave/giving/gives) me (a/an/about/grief/some/trouble/hassle/jip/gyp/bother/0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten),
+    no (1/2/one/two) (session/sessions/drill/set),
     chill (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten),
     too weak to (resist/say no/refuse), (that/it) (was/is) (crap/shit/shite),
     crap (game/match/weather/film/result), (form/you/app/bot) asked about my,

@@ -55,9 +55,12 @@ export const illness: LexiconSource['words'] = {
     once it's warm, once warm, when warm, gets warm, is warm when, after warm, nice and warm, warms up,
     keep warm, keep it warm, keeping warm, kept warm, stay warm, blue sky, hot chocolate, hot on,
     not so hot, not too hot, hot coffee, red face`,
+  /** A name of the scale as well, where its number is told. */
+  'worst-pain': 'worst pain, worst ache, worst the pain',
+  score: 'zero, one, two, three, four, five, six, seven, eight',
   severe: `
     unbearable, unbearably, excruciating, intolerable, can't bear it, cant bear it, cannot bear it,
-    can't bear the pain, worst pain, worst pain ever, worst pain of my life, worst ever,
+    can't bear the pain, worst pain (ever/imaginable/possible/yet/i've had/i've ever had/ive ever had/ive had/i have had/i have ever had/in my life/i can remember/i could imagine/i've felt/i've known), worst pain of my life, worst ever,
     worst it's ever been, worst its ever been, worst it has ever been, worst i've ever had,
     worst i have ever had, worst ive ever had, the worst it's been, never had pain like,
     never felt pain like, pain like never before, agony, in agony, agonising, agonizing, absolute agony,

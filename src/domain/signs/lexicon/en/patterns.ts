@@ -48,6 +48,9 @@ export const patterns: LexiconSource['patterns'] = [
   ['bladder-change', 'leaking-word', { alone: true, unsure: true, unless: 'not-me-leak' }],
   ['bladder-change', 'slow-start & stream-word', { within: 3 }],
   ['bladder-change', 'loss', { alone: true, unsure: true }],
+  ['bladder-change', 'no-change bladder|pee|loo', { within: 6, isDenial: true }],
+  ['bowel-change', 'no-change bowel|poo|loo', { within: 6, isDenial: true }],
+  ['sexual-change', 'no-change sex|erection', { within: 6, isDenial: true }],
   ['bladder-change', 'can-pee', { isDenial: true }],
   ['bowel-change', 'can-poo', { isDenial: true }],
   ['leg-weakness', 'can-stand', { isDenial: true }],
@@ -230,6 +233,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['calf-swelling', 'swell-strong', {}],
   // pain beyond measure
   ['severe-unrelenting', 'severe', {}],
+  ['severe-unrelenting', 'worst-pain', { unsure: true, unscored: true }],
   ['severe-unrelenting', 'constant & pain', { within: 4, unsure: true }],
   ['severe-unrelenting', 'pain cant-hold', { within: 3, unsure: true }],
   ['night-sweats', 'soaked', { needs: 'bed-word', unsure: true }],

@@ -9,6 +9,7 @@ export const plain: NetSource['words'] = {
     (too/pure/sheer/bit of) lazy to, laziness, lazy so, lazy and,
     solid (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten), solid (session/sessions/effort/work/workout/day/week/progress/night/start/set/row/hour/sleep/performance),
     (a/pretty/felt/feeling) solid (today/all/the/in),
+    (trying/want/wanting/hoping/need/needing/meant) to lose (some/a bit of/a little/) weight,
     chill (0/1/2/3/4/5/6/7/8/9/10/zero/one/two/three/four/five/six/seven/eight/nine/ten), chill (vibes/mode/time/week/night/walk/row/weekend/afternoon/today/tonight),
     (was/am/i'm/im/is/feel/feeling/felt/totally/completely/still/bit) wiped out,
     wiped out (today/tired/after/from),
