@@ -62,7 +62,7 @@ onBothDatabases('an erased client', (bench) => {
   let heron: StoredRow['row'] | undefined
 
   it('has left something to be found before', async () => {
-    const rows = await play('coach', 14)
+    const rows = await play('coach', 7)
     heron = rows.find(({ table, row }) => table === 'Client' && row.ref === 'heron')?.row
     for (const trace of TRACES) expect(rows.some(({ text }) => trace.test(text))).toBe(true)
   }, 240_000)

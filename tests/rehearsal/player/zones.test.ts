@@ -36,7 +36,8 @@ describe.each([
 ] as const)('%s', (file, cases, days) => {
   let play: PlayResult
   beforeAll(async () => {
-    play = await playText(readFileSync(`scenarios/${file}`, 'utf8'))
+    // through the chat client, so that its requests are held against the platform's schemas here too
+    play = await playText(readFileSync(`scenarios/${file}`, 'utf8'), 'chat')
   }, 180_000)
 
   it('meets what it expects', () => expect(play.checks.failed).toEqual([]))
