@@ -37,7 +37,7 @@ export function applyAct(draft: Draft, act: Act, values: readonly string[], word
     case 'pause':
       return noted(pauseInWords(draft))
     case 'seen':
-      return noted(seen(draft, act.value === 'yes'))
+      return noted(seen(draft, act.value === 'yes', act.day as Day))
     case 'on-the-way':
       answeredNow(draft, 'on-the-way')
       return noted(act.value === 'yes' ? draft.texts.client.onTheWayThanks : draft.texts.client.goNow)
@@ -52,9 +52,11 @@ function isTooOld({ today }: Draft, { ask, value, day }: Act): boolean {
   return !tellsSign && typeof day === 'string' && isDay(day) && daysBetween(day, today) > BACK_DAYS
 }
 
-/** Seen or not, as they say: the coach hears of it, since only the coach can open the plan again. */
-function seen(draft: Draft, yes: boolean): string {
-  if (yes) draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.saysSeen(draft.client.ref) })
+/** Seen or not, as they say: the coach hears of it, once a day, since only the coach can open the plan again. */
+function seen(draft: Draft, yes: boolean, day: Day): string {
+  const { coach } = draft.forCoach
+  if (yes)
+    draft.toCoach({ kind: 'notice', key: draft.id('seen', day), text: coach.saysSeen(draft.client.ref) })
   return yes ? draft.texts.client.seenThanks : draft.texts.client.seenNotYet
 }
 
@@ -89,7 +91,7 @@ function answer(draft: Draft, ask: Ask, { value, day, act, values, words }: Chos
     case 'side':
       return sideAnswer(draft, value, day, words)
     case 'barrier':
-      return answerBarrier(draft, value)
+      return answerBarrier(draft, value, day)
     case 'day':
       return answerDay(draft, value, act)
   }
@@ -109,13 +111,14 @@ function sideAnswer(draft: Draft, value: string, day: Day, words: string): Noted
   return noted(text, day)
 }
 
-/** What gets in the way: kept with the open episode and told to the coach. */
-function answerBarrier(draft: Draft, value: string): Noted {
+/** What gets in the way: kept with the open episode and told to the coach, once however often it is pressed. */
+function answerBarrier(draft: Draft, value: string, day: Day): Noted {
   const barrier = BARRIERS.find((known) => known === value) ?? ('other' as Barrier)
   const flag = draft.file.flags.find((row) => row.rule === 'adherence' && row.closedAt === null)
   if (flag) draft.put('flag', { ...flag, figures: { ...flag.figures, barrier } })
   draft.toCoach({
     kind: 'notice',
+    key: draft.id('barrier', day, barrier),
     text: draft.forCoach.coach.barrier(draft.client.ref, draft.forCoach.client.barrier[barrier]),
   })
   return noted(draft.texts.client.barrierThanks)

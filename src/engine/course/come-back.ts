@@ -36,7 +36,12 @@ export function answerRemind(draft: Draft, yes: boolean): string {
   if (yes) draft.due('come-back', instantOf(addDays(draft.today, COME_BACK_DAYS), client.prompt, client.zone))
   else for (const due of draft.file.dues) if (due.kind === 'come-back') draft.drop('due', due.id)
   // that somebody wants no more word is no news to the coach
-  if (yes) draft.toCoach({ kind: 'notice', text: forCoach.courseForCoach.remind(client.ref) })
+  if (yes)
+    draft.toCoach({
+      kind: 'notice',
+      key: draft.id('remind'),
+      text: forCoach.courseForCoach.remind(client.ref),
+    })
   return texts.course.remindNoted(yes)
 }
 
@@ -54,11 +59,12 @@ export function onComeBackDue(draft: Draft): void {
 }
 
 /** The answer is carried to the coach; a sign in it has been dealt with before. */
-export function answerComeBack(draft: Draft, words: string, isWorse: boolean): string {
+function answerComeBack(draft: Draft, words: string, isWorse: boolean, key: string): string {
   const { client, texts, forCoach, file } = draft
   answeredNow(draft, 'come-back')
   draft.toCoach({
     kind: 'notice',
+    key,
     text: forCoach.courseForCoach.comeBack(client.ref, file.practice.quote ? words : null),
   })
   return isWorse ? texts.course.comeBackWorseThanks : texts.course.comeBackThanks
@@ -67,7 +73,7 @@ export function answerComeBack(draft: Draft, words: string, isWorse: boolean): s
 /** The words of the answer, kept in the trail like any other. */
 export function comeBackInWords(draft: Draft, text: string): string {
   trail(draft, 'words', text, null, { ask: 'come-back' })
-  return answerComeBack(draft, text, false)
+  return answerComeBack(draft, text, false, draft.id('come-back', draft.cause))
 }
 
 /** A press about the end of the way; null where it is something else. */
@@ -76,5 +82,5 @@ export function endAct(draft: Draft, act: Act, label: string): string | null {
   if (act.do === 'remind') return answerRemind(draft, act.value === 'yes')
   if (act.do !== 'come-back') return null
   trail(draft, 'choice', label, null, act)
-  return answerComeBack(draft, label, act.value === 'worse')
+  return answerComeBack(draft, label, act.value === 'worse', draft.id('come-back', String(act.value)))
 }
