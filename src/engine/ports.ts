@@ -100,6 +100,8 @@ export interface Tx {
   roster(practiceId: string): Promise<ClientFile[]>
   /** Their aliases alone. */
   refs(practiceId: string): Promise<string[]>
+  /** Who stands in for whom in a practice, past covers included, by the first day. */
+  covers(practiceId: string): Promise<CoverRow[]>
   notes(clientId: string): Promise<NoteRow[]>
   /** Every episode of a rule and every decision of a practice since the beginning, in order of time. */
   proposals(practiceId: string): Promise<{ flags: FlagRow[]; decisions: DecisionRow[] }>

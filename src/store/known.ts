@@ -1,6 +1,7 @@
+import { standsIn } from '../domain/cover.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { KnownClient } from '../engine/ports.ts'
-import type { CoverRow, Stage } from '../engine/rows.ts'
+import type { Stage } from '../engine/rows.ts'
 import type { Database, Db } from './database.ts'
 import { tableOf } from './tables.ts'
 
@@ -21,17 +22,14 @@ export const knownPeople = (database: Database, now: Date): Promise<KnownClient[
           ...{ id: practiceId, zone: practice.zone, language: practice.language, quote: practice.quote },
           channel: practice.alertChannel ?? practice.coachChannel,
         },
-        coach: calledFirst(coach ?? planned.get(id) ?? null, own, dayAt(now, practice.zone)),
+        coach: idIn(standsIn(coach ?? planned.get(id) ?? null, own, dayAt(now, practice.zone))),
         direct: directs.get(id) ?? null,
       }
     })
   })
 
-/** The coach in charge, or whoever stands in for them that day, without the marks of a mention. */
-function calledFirst(coach: string | null, covers: readonly CoverRow[], day: string): string | null {
-  const cover = covers.findLast((row) => row.coach === coach && row.from <= day && day <= row.until)
-  return /^<@(.+)>$/.exec(cover?.cover ?? coach ?? '')?.[1] ?? null
-}
+/** The platform's id within a mention. */
+const idIn = (mention: string | null): string | null => /^<@(.+)>$/.exec(mention ?? '')?.[1] ?? null
 
 /** Who made each client's latest plan. */
 async function plannedBy(db: Db): Promise<Map<string, string>> {

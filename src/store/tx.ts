@@ -56,6 +56,8 @@ export function createTx(db: Db, erased: () => void): Tx {
         decisions: await tableOf(db, 'decision').findMany({ where, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
       }
     },
+    covers: (practiceId) =>
+      tableOf(db, 'cover').findMany({ where: { practiceId }, orderBy: [{ from: 'asc' }, { id: 'asc' }] }),
     notes: (clientId) =>
       tableOf(db, 'note').findMany({ where: { clientId }, orderBy: [{ at: 'asc' }, { id: 'asc' }] }),
     told: async (clientId) => ({

@@ -111,6 +111,16 @@ describe('cover and moves', () => {
     expect(await cover({ from: '2026-03-09', until: '2026-03-08', by: 'coach-2' })).toContain('last day')
     expect(await cover({ from: '2026-02-01', until: '2026-02-08', by: 'coach-2' })).toContain('past')
     expect(await cover({ from: '2026-03-02', until: '2026-03-08', by: 'coach-1' })).toContain('You are back')
+    expect(await cover({ from: '2026-03-02', by: 'coach-2' })).toContain('needs all three')
+  })
+
+  it('are listed, those of today and later', async () => {
+    const listed = async () => (await practice.command('cover'))?.text
+    expect(await listed()).toContain('Nobody stands in')
+    await practice.command('cover', { from: '2026-03-02', until: '2026-03-09', by: 'coach-2' })
+    expect(await listed()).toContain('• <@coach-2> for <@coach-1>, Mon 2 Mar to Mon 9 Mar')
+    await practice.until('2026-03-10', '09:00')
+    expect(await listed()).toContain('Nobody stands in')
   })
 
   it('a client moved to another coach is told, and alerts call the new one', async () => {

@@ -114,6 +114,7 @@ const BY_PATH: Readonly<Record<string, readonly unknown[]>> = {
   'roster.head': [{ needs: 41, move: 43, rest: 47 }, '2026-03-12', page],
   'words.day': ['2026-03-11', '2026-03-19'],
   'courseForCoach.more': [41],
+  'courseForCoach.covers': [[{ coach: 'COACH', cover: 'COVER', from: '2026-03-11', until: '2026-03-18' }]],
   'digest.picture.worst': [47],
   'ownDataForCoach.importedSigns': ['REF', [{ day: '2026-03-11', names: ['NAME'] }]],
   'setUp.settings': [

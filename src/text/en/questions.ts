@@ -1,3 +1,4 @@
+import type { Cover } from '../../domain/cover.ts'
 import type { Day } from '../../domain/day.ts'
 import { date, harmless } from './digest.ts'
 
@@ -53,5 +54,13 @@ export const questionsForCoach = {
   coverSet: (coach: string, cover: string, from: Day, until: Day): string =>
     `${cover} covers for ${coach} from ${date(from)} to ${date(until)}. Alerts call ${cover} first in those days.`,
   coverDates: 'The last day must not lie before the first, nor in the past.',
+  coverParts:
+    'A cover needs all three: from, until and by. Without any of them I list who stands in for whom.',
+  covers: (list: readonly Cover[]): string =>
+    [
+      '**Who stands in for whom**',
+      ...list.map((row) => `• ${row.cover} for ${row.coach}, ${date(row.from)} to ${date(row.until)}`),
+    ].join('\n'),
+  noCovers: 'Nobody stands in for anybody, today or later. To name somebody: /cover from until by.',
   coverEnded: 'You are back: nobody covers for you from now on.',
 }

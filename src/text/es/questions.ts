@@ -36,5 +36,13 @@ export const questionsForCoach = {
   coverSet: (coach, cover, from, until) =>
     `${cover} cubre a ${coach} del ${date(from)} al ${date(until)}. En esos días las alertas llaman primero a ${cover}.`,
   coverDates: 'El último día no puede ser anterior al primero ni estar en el pasado.',
+  coverParts:
+    'Para una cobertura hacen falta los tres datos: from, until y by. Sin ninguno, digo quién cubre a quién.',
+  covers: (list) =>
+    [
+      '**Quién cubre a quién**',
+      ...list.map((row) => `• ${row.cover} a ${row.coach}, del ${date(row.from)} al ${date(row.until)}`),
+    ].join('\n'),
+  noCovers: 'Nadie cubre a nadie, ni hoy ni más adelante. Para nombrar a alguien: /cover from until by.',
   coverEnded: 'Ya estás de vuelta: desde ahora nadie te cubre.',
 } satisfies Partial<Texts['courseForCoach']>
