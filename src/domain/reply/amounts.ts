@@ -133,7 +133,7 @@ function amountAt(items: readonly Item[], at: number, planned: number, language:
 /** Sessions told in words: "both", "all", "half", "none done", "missed one", "twice". */
 export function sessionsInWords(items: readonly Item[], planned: number, language: Language): Amount {
   let found: Amount = null
-  const byPlace = toldOneByOne(items, planned)
+  const byPlace = toldOneByOne(items, planned, language)
   const sumsUp =
     items.some((item) => item.cue === 'both' && !item.unread && !item.denied) &&
     !items.some(({ cue }) => cue === 'aSession')

@@ -37,19 +37,23 @@ const MOST_AFTER_NO = 3
 /** "5 no 6", "5, no, 6": the first number is taken back; "4, no 2 sessions" denies. */
 export function settleNo(items: readonly Item[], { takesBack }: Language): void {
   items.forEach((item, at) => {
-    if (!takesBack.has(item.text) || (item.cue !== 'no' && item.cue !== 'nope')) return
+    if (!takesBack.words.has(item.text) || (item.cue !== 'no' && item.cue !== 'nope')) return
+    if (!takesBack.always && !isMark(items[at + 1], ',-.')) return
     const before = isMark(items[at - 1], ',-.') ? at - 2 : at - 1
     let next = at + 1
     while (next <= at + MOST_AFTER_NO && AFTER_NO.includes(items[next]?.cue ?? 'num')) next += 1
     const isValue = items[before]?.cue === 'num' && items[next]?.cue === 'num'
-    if (isValue && items[next + 1]?.cue !== 'session') item.cue = 'correction'
+    if (!isValue || items[next + 1]?.cue === 'session') return
+    item.cue = 'correction'
+    item.corrects = true
   })
 }
 
 /** "sorry 4" corrects; "sorry for the delay" does not: a value must follow at once. */
 function leadsToValue(items: readonly Item[], at: number): boolean {
   // "skipped it sorry, calf 5": the excuse ends its own clause
-  if ((items[at + 1]?.cue === 'mark' || items[at + 1]?.apart) && !isBreak(items[at - 1])) return false
+  const parted = items[at + 1]?.cue === 'mark' || items[at + 1]?.apart
+  if (parted && !isBreak(items[at - 1]) && !items[at]!.corrects) return false
   for (let i = at + 1; i < items.length && i <= at + 6; i++) {
     const { cue } = items[i]!
     if (VALUES.includes(cue) || NAMES.includes(cue)) return cue !== 'day'

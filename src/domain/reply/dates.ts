@@ -81,6 +81,8 @@ const REPORTED: readonly Item['cue'][] = ['pain', 'session', 'place', 'soft', 'z
 
 /** "yesterday's drive" names the drive; "yesterday's pain", "yesterday's: 2 calf 4" name the day. */
 function isOfThing(items: readonly Item[], at: number, { daysOfThings }: Language): boolean {
+  // "el viaje de ayer"
+  if (items[at]!.cue === 'day' && items[at - 1]?.cue === 'of' && items[at - 2]?.cue === 'word') return true
   if (!daysOfThings.has(items[at]!.text)) return false
   const next = items[at + 1]
   return next !== undefined && !isBreak(next) && next.cue !== 'mark' && !REPORTED.includes(next.cue)

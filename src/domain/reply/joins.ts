@@ -200,6 +200,26 @@ function settleOf(items: readonly Item[]): void {
   })
 }
 
+/** "gemelo 4, una", "corva, 3, las 2": the form of the number or its article agrees with sessions alone. */
+function settleAgreeing(items: readonly Item[], { ofSessions }: Language): void {
+  if (items.every(({ cue }) => cue === 'num' || cue === 'mark')) return
+  items.forEach((n, at) => {
+    if (!isNum(n) || n.slot !== null || !isBreak(items[at + 1])) return
+    const before = items[at - 1]
+    const article = before !== undefined && ofSessions.articles.has(before.text) && isBreak(items[at - 2])
+    if (article || (ofSessions.numbers.has(n.text) && isBreak(before))) n.slot = 'sessions'
+  })
+}
+
+/** "fue de 6 a 4" is a change, "fue de 4" is not. */
+function settleWasOf(items: readonly Item[]): void {
+  items.forEach((item, at) => {
+    if (item.cue !== 'wasOf') return
+    const goesOn = isNum(items[at + 1]) && items[at + 2]?.cue === 'to' && isNum(items[at + 3])
+    item.cue = goesOn ? 'change' : 'was'
+  })
+}
+
 /** "2 mostly, 5 once": how often it was so bad, where the number ends its clause with it. */
 function settleOnce(items: readonly Item[]): void {
   items.forEach((item, at) => {
@@ -212,6 +232,8 @@ function settleOnce(items: readonly Item[]): void {
 export function joinNumbers(items: readonly Item[], planned: number, language: Language): Item[] {
   settleOf(items)
   settleOnce(items)
+  settleWasOf(items)
+  settleAgreeing(items, language)
   settleHomophones(items, language)
   if (!items.some(isNum)) return [...items]
   const commas = language.decimalComma ? rewrite(items, [commaAlways], planned) : items

@@ -1,4 +1,5 @@
 import { type Item, isBreak, isMark } from './items.ts'
+import type { Language } from './lexicon/compile.ts'
 
 type Told = 'done' | 'missed' | null
 
@@ -22,7 +23,7 @@ function toldAfter(items: readonly Item[], at: number): Told {
   for (let i = at + 1; !isBreak(items[i]) && !isSession(items[i]!); i++) {
     const { cue } = items[i]!
     if (cue === 'missed' || cue === 'no') return 'missed'
-    if (cue === 'did' || cue === 'done') return 'done'
+    if (cue === 'did' || cue === 'done' || cue === 'yes') return 'done'
   }
   return null
 }
@@ -53,7 +54,11 @@ const isSession = ({ cue, unread, denied }: Item): boolean =>
  * Sessions told one by one ("skipped the morning one, did the evening one"): a number where all that were planned
  * are told, or where those done are the only ones; null asks back; undefined where none is told so.
  */
-export function toldOneByOne(items: readonly Item[], planned: number): number | null | undefined {
+export function toldOneByOne(
+  items: readonly Item[],
+  planned: number,
+  { firstOfRow }: Language,
+): number | null | undefined {
   const heard = items.filter((item) => item.cue !== 'otherSide' && isSession(item))
   if (heard.length === 0 || heard[0]!.text.startsWith('another')) return undefined
   let done = 0
@@ -65,11 +70,18 @@ export function toldOneByOne(items: readonly Item[], planned: number): number | 
     if (told === 'done') done += 1
     if (told === 'missed') missed += 1
     onlyThose ||= only && told !== 'missed'
+    // "the morning one, calf 4"
+    if (told === null && standsAlone(items, at)) done += 1
   })
   if (done + missed === planned && planned > 0) return done
   if (done > 0 && done <= planned && heard.every(({ cue }) => cue === 'aSession')) return done
   // "skipped the evening one": as "missed one", all but that
   if (missed === 1 && done === 0 && planned > 0 && !items.some(({ cue }) => cue === 'notYet'))
     return planned - 1
+  const isFirst = heard.some(({ text }) => text.split(' ').some((word) => firstOfRow.has(word)))
+  if (done === 1 && missed === 0 && !isFirst && !items.some(({ cue }) => cue === 'notYet')) return 1
   return onlyThose && missed === 0 && done <= 1 ? 1 : null
 }
+
+const standsAlone = (items: readonly Item[], at: number): boolean =>
+  items[at]!.cue === 'oneSession' && isBreak(items[at - 1]) && isBreak(items[at + 1])

@@ -27,7 +27,9 @@ export interface Language {
   readonly gerunds: readonly string[]
   readonly singular: ReadonlySet<string>
   readonly daysOfThings: ReadonlySet<string>
-  readonly takesBack: ReadonlySet<string>
+  readonly takesBack: { readonly words: ReadonlySet<string>; readonly always: boolean }
+  readonly firstOfRow: ReadonlySet<string>
+  readonly ofSessions: { readonly numbers: ReadonlySet<string>; readonly articles: ReadonlySet<string> }
   readonly homophones: ReadonlyMap<string, number>
   readonly cues: Phrasebook<Meaning>
   readonly within: Phrasebook<Intent>
@@ -104,7 +106,12 @@ export function compile(data: LexiconData): Language {
     gerunds: lexicon.gerunds,
     singular: new Set(lexicon.singular),
     daysOfThings: new Set(lexicon.daysOfThings),
-    takesBack: new Set(lexicon.takesBack),
+    takesBack: { words: new Set(lexicon.takesBack.words), always: lexicon.takesBack.always },
+    firstOfRow: new Set(lexicon.firstOfRow),
+    ofSessions: {
+      numbers: new Set(lexicon.ofSessions.numbers),
+      articles: new Set(lexicon.ofSessions.articles),
+    },
     homophones: new Map(
       Object.entries(lexicon.homophones).flatMap(([n, list]) =>
         list.map((w): [string, number] => [w, Number(n)]),

@@ -53,6 +53,7 @@ export const CUES = {
   to: 'between two numbers a range',
   from: 'with a later `to`, a change or a range',
   change: 'turns from-to into a change',
+  wasOf: 'the same where a `to` follows, else past tense',
   between: 'opens a range',
   outOf: 'before the top of a scale',
   point: 'between two numbers a decimal',
@@ -128,8 +129,12 @@ export const LexiconSchema = z.strictObject({
   sides: z.strictObject({ left: phrases, right: phrases }),
   /** Day words that mostly belong to a thing ("yesterday's drive"); alone or before our own words they date. */
   daysOfThings: phrases.default([]),
-  /** Between two numbers such a word takes the first back ("5 no 6"). */
-  takesBack: phrases.default([]),
+  /** Between two numbers such a word takes the first back; `always` without a comma after it as well ("5 no 6"). */
+  takesBack: z.strictObject({ words: phrases, always: z.boolean() }),
+  /** In the name of a session: others may follow it ("the first one"). */
+  firstOfRow: phrases.default([]),
+  /** Forms of a number that agree with sessions ("una"), and the article that does ("las 2"). */
+  ofSessions: z.strictObject({ numbers: phrases, articles: phrases }).default({ numbers: [], articles: [] }),
   /** Calendar days back from today. */
   daysBack: numbered,
   /** 1 is Monday. */

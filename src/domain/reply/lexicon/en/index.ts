@@ -22,7 +22,8 @@ import { barriers, intents, keyboard } from './talk.ts'
 export const en: LexiconData = {
   language: 'en',
   decimalComma: false,
-  takesBack: 'no, nope, nah, noo',
+  firstOfRow: 'first',
+  takesBack: { words: 'no, nope, nah, noo', always: true },
   dayFirst: false,
   inverted: 'is, are, was, were, has, have, had',
   zones,

@@ -28,7 +28,9 @@ const places = {
     externa, interior, exterior, centro, mitad de la, mitad del, punta, borde, musculo, lado de, lado del
   `,
   inside: `
-    en, en el, en la, en los, en las, en mi, hasta, hasta el, hasta la, hasta los, hasta mi, llega a, llega
+    se fue hasta, se fue hasta el, se fue hasta la, se me fue hasta, se me fue hasta el, se me fue hasta la,
+    se va hasta, se va hasta el, se va hasta la, se me va hasta, se me va hasta el, se me va hasta la, se fue a
+    la, se fue al, se va al, se va a la, corre hasta, corre hasta el, corre hasta la, viaja hasta, en, en el, en la, en los, en las, en mi, hasta, hasta el, hasta la, hasta los, hasta mi, llega a, llega
     al, llega hasta, llego a, llego al, llego hasta, llega hasta el, llega hasta la, llego hasta el, llego
     hasta la, me llega a, me llega al, me llega hasta, me llego hasta, baja a, baja al, baja hasta, me baja
     hasta, me baja a, me baja al, por el, por la, por, hacia, al, a la, hacia el, hacia la, baja por,
@@ -46,6 +48,14 @@ const doing = {
     todas las tandas, todo el programa
   `,
   both: 'las dos, ambas, ambos, los dos, las dos hechas, hice las dos, las dos sesiones, ambas sesiones, hice ambas, las dos tandas',
+  oneSession: `
+    la primera, la segunda, la tercera, la ultima, la de la manana, la de la tarde, la de la noche, la de la
+    madrugada, la del mediodia, la de hoy, la primera sesion, la segunda sesion, la sesion de la manana, la sesion de la
+    tarde, la sesion de la noche, la de manana temprano, la de antes de comer, la de despues de comer, la tanda
+    de la manana, la tanda de la tarde, la tanda de la noche
+  `,
+  dayOff:
+    'hoy descanso, descanso hoy, hoy toca descanso, hoy tocaba descanso, dia de reposo, hoy reposo, hoy libre, hoy libro, hoy no toca',
   half: 'media, medio, la mitad, mitad, hice la mitad',
   nothing: 'ninguna, ninguno, nada, ningun, nadita',
   noSession: `
@@ -63,8 +73,7 @@ const doing = {
     media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par,
     un par de, varias, casi todas, casi todo, casi todos, la
     mayoria, parte, una parte, en parte, unas cuantas, unas pocas, pocas, no todas, no todo, no hice todas,
-    no hice las dos, no pude hacer las dos, no pude hacer todas, no pude con todas, no termine, no acabe, la
-    primera, la segunda, la ultima, la de la manana, la de la tarde, la de la noche, lo que pude, hice lo que
+    no hice las dos, no pude hacer las dos, no pude hacer todas, no pude con todas, no termine, no acabe, lo que pude, hice lo que
     pude, hice los ejercicios, hice mis ejercicios, hice las sesiones, hice mis sesiones, ya las hice, las
     hice, lo hice, ya lo hice, entrene, un poco de todo
   `,

@@ -5,6 +5,12 @@ type Cues = LexiconData['cues']
 const scope = {
   compare:
     'que, que el, que la, comparado con, que lo de, respecto a, como, antes, antes de, despues, despues de, por culpa de, debido a',
+  noBeyond: `
+    no pasa de la, no pasa del, no paso de la, no paso del, no baja de la, no baja del, no me baja de la, no me pasa
+    de la, no me pasa del, nada por debajo de la, nada por debajo del, nada debajo de la, nada debajo del, nada mas
+    abajo de la, nada mas abajo del, nada mas alla de la, nada mas alla del, no mas abajo de la, no mas abajo del, no
+    va mas alla de la, no va mas alla del, sin pasar de la, sin pasar del, sin nada por debajo de la
+  `,
   no: `
     no, no en el, no en la, ni, ni en el, ni en la, sin, nunca, jamas, nada en, nada en el, nada en la, nada
     en los, nada por debajo de, nada debajo de, no llega, no llega al, no llega a, no me llega al, no me llega
@@ -32,11 +38,13 @@ const numbersAndJoints = {
   to: 'a, a un, pasando a, subiendo a, bajando a',
   from: 'empezo en, empezo con, partiendo de',
   change:
-    'bajo de, bajo de un, subio de, subio de un, paso de, paso de un, ha bajado de, ha subido de, ha pasado de, cambio de, disminuyo de, aumento de, fue de, mejoro de, empeoro de',
+    'bajo de, bajo de un, subio de, subio de un, paso de, paso de un, ha bajado de, ha subido de, ha pasado de, cambio de, disminuyo de, aumento de, mejoro de, empeoro de',
+  wasOf: 'fue de, fue de un, fue d',
   between: 'entre, entre un, entre el, oscila entre, varia entre',
   outOf: 'sobre, sobre un total de, de un total de, de un maximo de',
   of: 'de',
   point: 'coma, punto',
+  andPart: 'y pico, y algo, y un poco, y un cuarto, y un poquito',
   percent: 'por ciento, porciento',
   atMost:
     'maximo, como mucho, como mucho un, como maximo, como maximo un, maximo de, un maximo de, maximo un, no mas de, no mas de un, no paso de, no pasa de, nunca paso de, nunca mas de, no supera el, no supero el, llego a un, llega a un, subio a, subio a un, sube a, sube a un, hasta un, hasta llegar a un, pico de, el peor fue',
@@ -55,6 +63,7 @@ const smallWords = {
   `,
   be: 'es, esta en, son, estoy, estoy en, siento, sigue, sigue en, sigo con, sigo en, anda, anda en, anda por, tengo, tengo un, tengo el, hay, ha sido, es de, era de, estan, queda en, se siente, noto, sigue siendo, estamos',
   soft: `
+    sola, solita, solito,
     me, te, se, yo, muy, mucho, muchisimo, bastante, tan, pues, bueno, buenas, hola, ola, holi, hey, oye, ey,
     buenos dias, buen dia, buenas tardes, buenas noches, k tal, q tal, que tal, coach, entrenador,
     entrenadora, profe, jaja, jajaja, jajajaja, jeje, uf, uff, pff, pf, ntp, la verdad, por favor, porfa, xfa,

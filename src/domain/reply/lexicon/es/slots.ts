@@ -9,7 +9,7 @@ export const zones: LexiconData['zones'] = {
   `,
   buttock: `
     nalga, nalgas, gluteo, gluteos, culo, pompis, trasero, cadera, caderas, cachete, cachetes, cola, pompa,
-    pompas, nachas, poto, coxis, rabadilla, piramidal, piriforme, posaderas, isquion
+    pompas, nachas, poto, coxis, rabadilla, piramidal, piriforme, posaderas, isquion, nalguita, nalguitas, colita
   `,
   thigh: `
     muslo, muslos, ingle, ingles, isquio, isquios, isquiotibial, isquiotibiales, cuadriceps, femoral,

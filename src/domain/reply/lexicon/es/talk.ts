@@ -1,8 +1,27 @@
 import type { LexiconData } from '../schema.ts'
 
+/** "quiero terminar con este programa": who wants out, and of what. */
+const leaving =
+  'quiero terminar con, quiero terminar, quiero acabar con, quiero acabar, quiero dejar, quiero salir de, quiero salirme de, quiero parar, quiero abandonar, quiero cancelar, quiero irme de, dejar de recibir, no quiero recibir, no quiero seguir con, no quiero mas, cancela, cancelar, salirme de, darme de baja de, me salgo de, dejo, abandono'
+const left =
+  'programa, plan, seguimiento, bot, app, aplicacion, curso, estudio, mensajes, avisos, recordatorios, preguntas'
+const leavingIt = leaving
+  .split(', ')
+  .flatMap((verb) =>
+    left
+      .split(', ')
+      .flatMap((what) =>
+        ['', 'el ', 'este ', 'los ', 'estos ', 'la ', 'esta ', 'las ', 'mi ', 'tus '].map(
+          (of) => `${verb} ${of}${what}`,
+        ),
+      ),
+  )
+  .join(', ')
+
 export const intents: LexiconData['intents'] = {
   leave: {
     within: `
+      ${leavingIt}, quiero irme, quiero terminar aqui, no quiero participar, no quiero participar mas,
       darme de baja, me doy de baja, dame de baja, quiero la baja, borra mis datos, borrar mis datos,
       borren mis
       datos, elimina mis datos, eliminar mis datos, borra todo, borrame, eliminame, borra mi cuenta, no quiero

@@ -140,13 +140,16 @@ export const events: LexiconSource['words'] = {
   'swollen-soft': `
     roja, rojo, caliente, ardiendo, morada, morado, enrojecida, tirante, rojas, dura y caliente`,
   'swell-strong': `trombosis, trombo, coagulo, coagulos, tvp, flebitis`,
+  /** A name of the scale as well, where its number is told. */
+  'worst-pain': 'peor dolor, el peor dolor',
+  score: 'cero, uno, dos, tres, cuatro, cinco, seis, siete, ocho',
   severe: `
     no puedo con (este/el/tanto/mas) dolor, dolor (de/) 10, un 10 de dolor, dolor diez, nada (me/)
     (ayuda/funciona/sirve/hace efecto/lo alivia/lo calma/lo quita), no hay (forma/manera) de
     (calmarlo/aliviarlo/estar), no hay quien lo aguante, dolor
     (horrible/brutal/tremendo/bestial/inhumano/extremo), no me puedo mover del dolor, no puedo moverme del
     dolor, imposible de aguantar, me hace gritar, grito de dolor, insoportable, inaguantable, insufrible,
-    intolerable, peor dolor, el peor dolor, peor dolor de mi vida, dolor atroz, atroz, no
+    intolerable, (el/) peor dolor (de mi vida/imaginable/posible/que he tenido/que he sentido/que recuerdo/que tuve nunca/jamas), dolor atroz, atroz, no
     (aguanto/soporto/resisto) (mas/) (el/este/tanto) dolor, no aguanto mas del dolor, no puedo mas del dolor,
     no puedo mas con el dolor, no puedo con el dolor, llorando de dolor, lloro de dolor, llorando del dolor,
     gritando de dolor, nada (me/) (quita/alivia/calma/baja/ayuda con) (el dolor/), ni con

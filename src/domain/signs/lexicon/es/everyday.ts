@@ -36,7 +36,10 @@ export const everyday: LexiconSource['circumstances'] = {
   'saddle-plain': `
     pelota, banda, cojin, toalla, ejercicio, estiramiento, estirar, aprieto, almohada, bici, rodillo, bloque,
     apretar, hacer los, hice`,
+  leaving: `
+    (terminar/acabar/dejar/salir/salirme/parar/abandonar/cancelar/seguir/irme/darme de baja) (con/de/del/) (el/este/los/estos/esta/la/las/mi/) (programa/plan/seguimiento/bot/app/aplicacion/curso/estudio/mensajes/avisos/recordatorios/preguntas/chat/grupo)`,
   'pee-plain': `
+    antes de (la/mi/cada/las) (sesion/sesiones), despues de (la/mi/cada/las) (sesion/sesiones),
     antes de empezar, antes de entrenar, fui, voy a, fui a, normal, bien, pausa, parar a, pare a, me levante
     a, me levanto a, perro, mas agua, perra, descanso, jaja, luego`,
   compared: `

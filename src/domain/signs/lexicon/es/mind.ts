@@ -41,6 +41,9 @@ export const mind: LexiconSource['words'] = {
     tirarme (al tren/a las vias/por la ventana/del puente/por el balcon), carta de despedida, nota de
     despedida, despedirme de todos, no le veo sentido a (la vida/vivir/seguir), para que (vivir/seguir
     viviendo/sigo vivo)`,
+  'harm-not': `
+    no quiero seguir con (el/los/este/estos/la/las/mi) (programa/plan/mensajes/bot/app/curso/estudio/avisos/preguntas/seguimiento/recordatorios),
+    (quiero/quisiera) (acabar/terminar) con (el/los/este/estos/mi) (programa/plan/mensajes/bot/curso/estudio/seguimiento)`,
   'harm-maybe': `
     no puedo mas, ya no puedo mas, no aguanto mas, ya no aguanto mas, no doy mas, no lo aguanto mas, no puedo
     seguir asi, no puedo seguir, estoy desesperado, estoy desesperada, desesperado, desesperada, sin

@@ -196,6 +196,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['calf-swelling', 'swell-strong', {}],
   // pain beyond measure
   ['severe-unrelenting', 'severe', {}],
+  ['severe-unrelenting', 'worst-pain', { unsure: true, unscored: true }],
   ['severe-unrelenting', 'constant & pain', { within: 4, unsure: true }],
   ['night-sweats', 'soaked', { needs: 'bed-word', unsure: true }],
   // slow signs
