@@ -63,6 +63,15 @@ describe('an alert handed over', () => {
     expect((await alert()).had).toHaveLength(1)
   })
 
+  it('that another coach closes calls whoever had it', async () => {
+    await practice.command('take-up', { client: 'heron' })
+    await practice.coachPress('heron', 'outcome-reached', WREN)
+    expect(practice.toAlerts().at(-1)).toMatchObject({
+      text: expect.stringContaining('<@coach-2> has closed the alert about **heron**'),
+      mentions: { roles: [], users: ['coach-1'] },
+    })
+  })
+
   it('is not handed to somebody who may not see records', async () => {
     const before = practice.sent.length
     expect((await handOver('user-plover', []))?.text).toBe(alerts.noCoach('<@user-plover>'))

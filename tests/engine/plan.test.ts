@@ -129,11 +129,11 @@ it('keeps the history of the plan, latest first', async () => {
   const lines = (await practice.command('plan-history', { client: 'heron' }))!.text.split('\n')
   expect(lines).toEqual([
     '**Plan of heron, latest first**',
-    '• Thu 5 Mar: plan by <@coach-1>, 3 sessions a day; loads lift:2 5 kg',
+    '• Thu 5 Mar 2026: plan by <@coach-1>, 3 sessions a day; loads lift:2 5 kg',
     expect.stringMatching(/Glide out of the plan \(plan, by <@coach-1>\)|Lift again begins at 2/),
     expect.stringMatching(/Glide out of the plan \(plan, by <@coach-1>\)|Lift again begins at 2/),
-    '• Tue 3 Mar: Glide 1 → 2 (advanced, by <@coach-1>)',
-    '• Mon 2 Mar: plan by <@coach-1>, 2 sessions a day',
+    '• Tue 3 Mar 2026: Glide 1 → 2 (advanced, by <@coach-1>)',
+    '• Mon 2 Mar 2026: plan by <@coach-1>, 2 sessions a day',
     expect.stringMatching(/begins at 1/),
     expect.stringMatching(/begins at 1/),
   ])

@@ -6,6 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest'
 import ours from '../../package.json' with { type: 'json' }
 import { playScenario } from '../../src/rehearsal/player/index.ts'
 import { loadScenario } from '../../src/rehearsal/scenario/index.ts'
+import { readBundle } from '../fhir.ts'
 import { isShort, LEFT_OUT } from '../long.ts'
 
 /**
@@ -39,4 +40,11 @@ describe(`requests of whole scenarios against the published schemas (discord-api
 
   it.each(usual)('%s', play, 600_000)
   it.skipIf(isShort).each(LONG)(`%s${LEFT_OUT}`, play, 600_000)
+
+  it.skipIf(isShort)(`fourteen weeks of a client as FHIR R4, by its published schema${LEFT_OUT}`, () => {
+    const bundles = readdirSync(folder).filter((name) => name.endsWith('.fhir.json'))
+    expect(bundles).toHaveLength(1)
+    for (const name of bundles)
+      expect(readBundle(readFileSync(join(folder, name), 'utf8')).errors).toEqual([])
+  })
 })

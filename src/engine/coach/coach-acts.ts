@@ -3,7 +3,7 @@ import { isSignId } from '../../domain/signs/catalogue.ts'
 import { answerQuestion } from '../course/questions.ts'
 import type { Draft } from '../draft.ts'
 import type { Filled } from '../event.ts'
-import type { Act, Answer, Choices } from '../message.ts'
+import type { Act, Answer, Choices, Message } from '../message.ts'
 import { changePressed, savePressed } from '../plan/plan-acts.ts'
 import type { AlertRow } from '../rows.ts'
 import { isLocked } from '../status.ts'
@@ -83,15 +83,22 @@ export function takeUpWith(draft: Draft, outcome: Outcome | null, by: string): s
   if (open.length === 0) return draft.forCoach.coach.noAlert(draft.client.ref)
   const untaken = open.filter((alert) => alert.takenBy === null)
   for (const alert of untaken) takeUp(draft, alert, by)
+  const owners = open.flatMap(({ takenBy }) => (takenBy === null || takenBy === by ? [] : [takenBy]))
   if (outcome) for (const alert of open) closeAlert(draft, alert, outcome, by)
   if (untaken.length === 0 && !outcome) return had(draft, open[0]!)
   // the other coaches see it where the alert stands
   if (!outcome) askOutcome(draft, untaken[0]!, by)
-  else draft.toAlerts({ kind: 'notice', text: closedBy(draft, outcome, by) })
+  else draft.toAlerts({ kind: 'notice', text: closedBy(draft, outcome, by), mentions: calling(owners) })
   return outcome
     ? draft.forCoach.coach.closed(draft.forCoach.coach.outcome[outcome])
     : draft.forCoach.coach.taken(by, stamp(draft, draft.now))
 }
+
+/** Whoever had an alert hears that another has closed it. */
+const calling = (owners: readonly string[]): Message['mentions'] => ({
+  roles: [],
+  users: [...new Set(owners.map((one) => one.slice(2, -1)))],
+})
 
 const closedBy = ({ client, forCoach }: Draft, outcome: Outcome, by: string): string =>
   forCoach.alerts.closedBy(client.ref, by, forCoach.coach.outcome[outcome])
@@ -100,7 +107,10 @@ function outcome(draft: Draft, id: string, value: string, by: string): CoachNote
   const alert = draft.file.alerts.find((row) => row.id === id)
   const known = OUTCOMES.find((one) => one === value)
   if (!alert || alert.closedAt || !known) return said(draft.forCoach.coach.alertClosed)
+  const owner = alert.takenBy
   closeAlert(draft, alert, known, by)
+  if (owner !== null && owner !== by)
+    draft.toAlerts({ kind: 'notice', text: closedBy(draft, known, by), mentions: calling([owner]) })
   return said(draft.forCoach.coach.closed(draft.forCoach.coach.outcome[known]))
 }
 

@@ -2,7 +2,7 @@ import type { Day } from '../../domain/day.ts'
 import type { AdviceId } from '../../domain/ladder/advice.ts'
 import type { Conflict, PlanConflictId } from '../../domain/ladder/conflicts.ts'
 import type { RungChange } from '../../domain/ladder/plan.ts'
-import { date, harmless, ladderName } from './digest.ts'
+import { date, fullDate, harmless, ladderName } from './digest.ts'
 import { nameOfDrill } from './drills.ts'
 
 /** What a plan asks for, as the sentences need it. */
@@ -145,7 +145,7 @@ export const plan = {
     return [head, ...(kept.length > 0 ? kept : ['There has been no plan yet.'])].join('\n')
   },
   historyPlan: (day: Day, by: string, sessions: number, loads: Readonly<Record<string, string>>): string =>
-    `• ${date(day)}: plan by ${by}, ${times(sessions)}${Object.keys(loads).length > 0 ? `; loads ${loadList(loads)}` : ''}`,
+    `• ${fullDate(day)}: plan by ${by}, ${times(sessions)}${Object.keys(loads).length > 0 ? `; loads ${loadList(loads)}` : ''}`,
   historyMove: (move: {
     day: Day
     ladder: string
@@ -160,6 +160,6 @@ export const plan = {
         : move.from === 0
           ? `begins at ${move.to}`
           : `${move.from} → ${move.to}`
-    return `• ${date(move.day)}: ${ladderName(move.ladder)} ${step} (${WHY[move.why]}, ${move.by === 'rules' ? 'by the rules' : `by ${move.by}`})`
+    return `• ${fullDate(move.day)}: ${ladderName(move.ladder)} ${step} (${WHY[move.why]}, ${move.by === 'rules' ? 'by the rules' : `by ${move.by}`})`
   },
 }

@@ -3,7 +3,7 @@ import type { Conflict, PlanConflictId } from '../../domain/ladder/conflicts.ts'
 import type { RungChange } from '../../domain/ladder/plan.ts'
 import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
-import { date } from './dates.ts'
+import { date, fullDate } from './dates.ts'
 import { nameOfDrill } from './drills.ts'
 import { ladderName } from './names.ts'
 
@@ -129,7 +129,7 @@ export const plan: Texts['plan'] = {
     return [head, ...(kept.length > 0 ? kept : ['Aún no ha habido un plan.'])].join('\n')
   },
   historyPlan: (day, by, sessions, loads) =>
-    `• ${date(day)}: plan de ${by}, ${times(sessions)}${Object.keys(loads).length > 0 ? `; cargas ${loadList(loads)}` : ''}`,
+    `• ${fullDate(day)}: plan de ${by}, ${times(sessions)}${Object.keys(loads).length > 0 ? `; cargas ${loadList(loads)}` : ''}`,
   historyMove: (move) => {
     const step =
       move.to === 0
@@ -137,6 +137,6 @@ export const plan: Texts['plan'] = {
         : move.from === 0
           ? `empieza en ${move.to}`
           : `${move.from} → ${move.to}`
-    return `• ${date(move.day)}: ${ladderName(move.ladder)} ${step} (${WHY[move.why]}, ${move.by === 'rules' ? 'por las reglas' : `por ${move.by}`})`
+    return `• ${fullDate(move.day)}: ${ladderName(move.ladder)} ${step} (${WHY[move.why]}, ${move.by === 'rules' ? 'por las reglas' : `por ${move.by}`})`
   },
 }
