@@ -39,7 +39,7 @@ export function settleNo(items: readonly Item[], { takesBack }: Language): void 
   items.forEach((item, at) => {
     if (!takesBack.words.has(item.text) || (item.cue !== 'no' && item.cue !== 'nope')) return
     if (!takesBack.always && !isMark(items[at + 1], ',-.')) return
-    const before = isMark(items[at - 1], ',-.') ? at - 2 : at - 1
+    const before = isMark(items[at - 1], ',-.?') ? at - 2 : at - 1
     let next = at + 1
     while (next <= at + MOST_AFTER_NO && AFTER_NO.includes(items[next]?.cue ?? 'num')) next += 1
     const isValue = items[before]?.cue === 'num' && items[next]?.cue === 'num'

@@ -66,6 +66,26 @@ function slashDate(items: readonly Item[], at: number, today: Day): readonly [nu
   return day ? [3, day] : null
 }
 
+/** "for the 2nd", "el dia 2": a day of this month or the last. */
+function dayOfMonth(
+  items: readonly Item[],
+  at: number,
+  today: Day,
+  { dateOpeners, ordinals }: Language,
+): readonly [number, Day] | null {
+  const [opener, n] = [items[at], items[at + 1]]
+  if (!opener || !dateOpeners.has(opener.text) || n?.cue !== 'num' || !Number.isInteger(n.value)) return null
+  const ending = items[at + 2]
+  const isOrdinal = ending?.tight === true && ordinals.has(ending.text)
+  if (ordinals.size > 0 && !isOrdinal) return null
+  const taken = isOrdinal ? 3 : 2
+  if (!isBreak(items[at + taken]) && !isMark(items[at + taken], ':-')) return null
+  const month = Number(today.slice(5, 7))
+  const days = [month, month === 1 ? 12 : month - 1].flatMap((m) => lastDate(m, n.value, today) ?? [])
+  const last = days.sort().at(-1)
+  return last ? [taken, last] : null
+}
+
 /** "2 days ago" */
 function daysAgo(items: readonly Item[], at: number, today: Day): readonly [number, Day] | null {
   const first = Number(items[at]?.cue === 'ago')
@@ -100,6 +120,8 @@ function dateAt(
   if (item.cue === 'weekday') return [1, lastWeekday(item.value, today)]
   // "today" after midnight is still the day of the latest prompt
   if (item.cue === 'day') return [1, item.value === 0 ? promptDay : addDays(today, -item.value)]
+  const ofMonth = dayOfMonth(items, at, today, language)
+  if (ofMonth) return ofMonth
   if (item.cue === 'ago') return daysAgo(items, at, today)
   if (item.cue !== 'num' && item.cue !== 'month') return null
   const iso = isoDate(items, at)

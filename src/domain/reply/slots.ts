@@ -2,7 +2,7 @@ import type { Reach } from '../reach.ts'
 import { type Amount, painInWords, sessionsInWords } from './amounts.ts'
 import { placeBare } from './bare.ts'
 import { addHours, isHour } from './hours.ts'
-import type { Item } from './items.ts'
+import { type Item, isBreak } from './items.ts'
 import { type Labelled, namesSessions, pairLabels } from './labels.ts'
 import type { Language } from './lexicon/compile.ts'
 import { type Numbers, placeNothing } from './nothing.ts'
@@ -107,11 +107,26 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   }
   const nowhere = reach.reach === null && items.some((i) => i.cue === 'noSymptoms' && !i.unread && !i.denied)
   takeReach(found, nowhere ? 'none' : reach.reach, reach.unsure, reach.zones)
+  if (found.sessions === 1 && leavesOther(items, planned)) {
+    found.sessions = null
+    found.unsure.add('sessions')
+  }
   if (found.sessions === null && isUnplacedDone(items, pairs)) found.unsure.add('sessions')
   takeSame(items, found)
   settle(found)
   return found
 }
+
+const UNDONE: readonly Item['cue'][] = ['missed', 'no', 'nope', 'later', 'notYet', 'zone', 'leg', 'sideNoun']
+
+/** "at 7 did one, at 8 the other": whether the other session was done as well is asked. */
+const leavesOther = (items: readonly Item[], planned: number): boolean =>
+  planned > 1 &&
+  items.some((item, at) => {
+    if (item.cue !== 'otherSide' || item.unread || !isBreak(items[at + 1])) return false
+    const clause = items.slice(items.findLastIndex((i, n) => n < at && isBreak(i)) + 1, at)
+    return !clause.some(({ cue }) => UNDONE.includes(cue) || cue === 'word' || cue === 'be')
+  })
 
 function takeReach(found: SlotsFound, reach: Reach | null, unsure: boolean, zones: readonly Item[]): void {
   found.reach = reach

@@ -28,6 +28,8 @@ export interface Language {
   readonly singular: ReadonlySet<string>
   readonly daysOfThings: ReadonlySet<string>
   readonly takesBack: { readonly words: ReadonlySet<string>; readonly always: boolean }
+  readonly dateOpeners: ReadonlySet<string>
+  readonly ordinals: ReadonlySet<string>
   readonly firstOfRow: ReadonlySet<string>
   readonly ofSessions: { readonly numbers: ReadonlySet<string>; readonly articles: ReadonlySet<string> }
   readonly homophones: ReadonlyMap<string, number>
@@ -107,6 +109,8 @@ export function compile(data: LexiconData): Language {
     singular: new Set(lexicon.singular),
     daysOfThings: new Set(lexicon.daysOfThings),
     takesBack: { words: new Set(lexicon.takesBack.words), always: lexicon.takesBack.always },
+    dateOpeners: new Set(lexicon.dateOpeners),
+    ordinals: new Set(lexicon.ordinals),
     firstOfRow: new Set(lexicon.firstOfRow),
     ofSessions: {
       numbers: new Set(lexicon.ofSessions.numbers),

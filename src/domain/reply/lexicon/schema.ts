@@ -131,6 +131,9 @@ export const LexiconSchema = z.strictObject({
   daysOfThings: phrases.default([]),
   /** Between two numbers such a word takes the first back; `always` without a comma after it as well ("5 no 6"). */
   takesBack: z.strictObject({ words: phrases, always: z.boolean() }),
+  /** A number after such words, with one of the endings where the language has them, is a day of the month. */
+  dateOpeners: phrases.default([]),
+  ordinals: phrases.default([]),
   /** In the name of a session: others may follow it ("the first one"). */
   firstOfRow: phrases.default([]),
   /** Forms of a number that agree with sessions ("una"), and the article that does ("las 2"). */

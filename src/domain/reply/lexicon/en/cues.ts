@@ -139,7 +139,8 @@ const doing = {
     forgot them all, forgot to train, forgot to exercise, didnt do my exercises, didnt do my sessions,
     didnt do the exercises, didnt do the sessions, did not do my exercises, did not do my sessions,
     didnt do my drills, didnt do the drills, havent done my exercises, havent done my sessions,
-    nothing done, did bugger all, bugger all, did sod all, sod all, did jack,
+    not do exercise, not do exercises, not do any exercise, not do the exercise, not do the exercises, no do
+    exercise, no do exercises, nothing done, did bugger all, bugger all, did sod all, sod all, did jack,
     done jack, did zip, didnt do nothing, done nowt, did nowt, no sesh, no seshes, no seshs,
     none managed, managed none, managed nothing, no drills today, did neither, couldnt do it,
     couldnt do them, none at all done, missed my sessions, missed my exercises, skipped my sessions,

@@ -332,7 +332,8 @@ const talk = {
   thanks: `
     thanks, thank you, thx, ty, cheers, ta, thank u, thanx, thnx, tks, many thanks, thanks a lot, thank
     you so much, thanks so much, thank you very much, tysm, much appreciated, appreciated, appreciate it,
-    thanks coach, thank you coach, thanks again, cheers mate, cheers coach, have a good day, have a nice
+    thanks for everything, thank you for everything, thanks for all, thanks for all your help, thank you for all
+    your help, thanks for all of it, thanks for all this, cheers for everything, thanks coach, thank you coach, thanks again, cheers mate, cheers coach, have a good day, have a nice
     day, bye, goodbye, good night coach, see you, talk soon, speak soon, xox, xoxo, gracias, merci, danke,
     god bless, kind regards, regards, best wishes, thankyou, thanks mate, thanks bot, thank you bot
   `,

@@ -22,6 +22,8 @@ import { barriers, intents, keyboard } from './talk.ts'
 export const en: LexiconData = {
   language: 'en',
   decimalComma: false,
+  dateOpeners: 'for the, on the, report for the',
+  ordinals: 'st, nd, rd, th',
   firstOfRow: 'first',
   takesBack: { words: 'no, nope, nah, noo', always: true },
   dayFirst: false,

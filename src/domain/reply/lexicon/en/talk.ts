@@ -39,7 +39,7 @@ export const intents: LexiconData['intents'] = {
   leave: {
     within: `
       ${leavingIt}, stop taking part, dont want to take part, no longer want to take part, want to drop out,
-      delete everything, erase everything, remove everything, unsubscribe, stop messaging me, stop texting
+      delete all, erase all, wipe all, remove all my, im out, i am out, delete everything, erase everything, remove everything, unsubscribe, stop messaging me, stop texting
       me, stop contacting me, stop sending me, stop writing to me, delete my data, delete me, delete my
       account, erase me, erase my data, remove me, remove my data, forget me, i want to leave, want to
       leave, id like to leave, i would like to leave, im leaving, i quit, want to quit, id like to quit,
@@ -161,7 +161,7 @@ export const intents: LexiconData['intents'] = {
       question, a question, got a question, quick question, let the coach know, get the coach, coach to,
       coach could you, coach can you, advice, wondering, i wonder, want to know, like to know, any idea
       why, any ideas, any tips, is it ok, is it okay, is it normal, is it safe, is it alright, is it bad,
-      is it fine, is it allowed, should i, can i, could i, shall i, may i, am i allowed, do i need, do i
+      is it fine, is it allowed, when does, when do, when is, when are, where do, where is, where can, should i, can i, could i, shall i, may i, am i allowed, do i need, do i
       have to, do you think, would you, when will, when can, what if, what about, how many times, how
       often, how long, how hard, how far, how do i do, why does, why do, why is, why am
     `,

@@ -10,6 +10,7 @@ export const es: LexiconData = {
   language: 'es',
   decimalComma: true,
   dayFirst: true,
+  dateOpeners: 'el dia, del dia, el dia de, para el dia',
   firstOfRow: 'primera',
   takesBack: { words: 'no, nop', always: false },
   ofSessions: { numbers: 'una, una sola', articles: 'las' },

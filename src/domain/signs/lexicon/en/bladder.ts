@@ -8,6 +8,7 @@ export const bladder: LexiconSource['words'] = {
     bladder, waterworks, water works, waterwork, urine, urinary, urinate, urinating, urinates, urination,
     urinated, urinary function, bladder function, bladder control, plumbing`,
   pee: `
+    pipi, pi pi, peepee, pee pee, pee pees, do a pipi,
     pee, peeing, pees, peed, peein, pea, wee, weeing, wees, weed, wee wee, wee wees, piss, pissing, pisses,
     pissed, pass water, passing water, passes water, passed water, pass urine, passing urine, passed urine,
     make water, making water, tinkle, tinkling, widdle, widdling, piddle, piddling, number one,
@@ -155,6 +156,9 @@ export const bladder: LexiconSource['words'] = {
     a lot more, loads, keep needing, keeps needing, keep having to, rush, rushing, run to, running to,
     desperate, burning, stings, stinging, hurts, painful, blood in, bloody, dark, cloudy`,
   'no-feel': `
+    (don't/dont/do not/never/no longer/not/didn't/didnt/can't/cant) (get/getting/have/having/receive/receiving/pick up) (a/the/any/that/my/) (signal/signals/message/messages/warning/memo/alarm/cue/sensation/feeling/urge/sense),
+    stopped (getting/having) (a/the/any/that/my/) (signal/signals/message/messages/warning/alarm/cue/sensation/feeling/urge),
+    no feel, no more feeling, no longer any (feeling/sensation/urge), without feel,
     can't feel, cant feel, cannot feel, can not feel, couldn't feel, couldnt feel, don't feel, dont feel,
     do not feel, doesn't feel, doesnt feel, didn't feel, didnt feel, not feel, not feeling, no feeling,
     no sensation, no urge, lost the feeling, lost feeling, lost the sensation, lost the urge, can't sense,

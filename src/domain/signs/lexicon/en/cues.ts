@@ -124,6 +124,7 @@ export const cues: LexiconSource['words'] = {
     over, into, new or, my or, thankfully, luckily, touch wood, thank god, thank goodness, pleased to say,
     well, no, problem free, when, can`,
   fine: `
+    (everything/all/it all) (works/working/is working/still works/in order/as it should be), everything in working order,
     fine, ok, okay, okey, oki, normal, normally, as normal, back to normal, good, all good, perfect,
     perfectly fine, alright, all right, alrite, properly, intact, no different, unaffected, unchanged,
     no problem, no problems, no probs, no prob, no issue, no issues, no bother, no trouble, no troubles,

@@ -8,6 +8,11 @@ export const mind: LexiconSource['words'] = {
     thoughts of (dying/death/harming myself/hurting myself/killing myself/ending it/ending my life/ending things),
     dark thoughts`,
   harm: `
+    (step/stepping/stepped/jump/jumping/walk/walking/run/running/throw myself/throwing myself/fling myself/flinging myself/hurl myself/lie down/lying down) (out/) (in front of/under/underneath) (a/the/that/an/my/oncoming/) (train/trains/tube/bus/lorry/lorries/truck/car/cars/traffic),
+    (jump/jumping/throw myself/throwing myself/fling myself/step/stepping/walk/walking) off (a/the/that/my/this/) (bridge/cliff/roof/building/balcony/tower/ledge/edge/platform/multi storey),
+    (take/taking/swallow/swallowing/down/downing) (all/every one of/every last one of) (of/) (my/the/these/those/them) (tablets/pills/meds/medication/painkillers/sleepers/),
+    (if/like it if/better if/easier if) i (just/) (wasn't/wasnt/weren't/werent/was not/am not) (around/here/alive),
+    (point/sense/reason) (in/of/to) (carrying on/going on/keep going/keeping going) (living/with life/with this life/existing),
     (leave/leaving/quit/quitting/depart) (this/the) (world/life/earth/planet), (quit/quitting) (life/living),
     (want/wanted/wanna/going/ready/like) to (stop/quit/finish with) (being here/being alive/existing/living/breathing/life),
     leave it all behind (for good/forever), end it (for good/forever), ending (my life/me),

@@ -95,6 +95,11 @@ export const patterns: LexiconSource['patterns'] = [
   // both legs
   ['both-legs', `both-legs & ${FEELING}|pain|${WEAK}|no-feel|trouble`, { within: 4, unless: 'muscle' }],
   ['both-legs', `both-legs & ${FEELING}|pain|${WEAK}`, { within: 4, unsure: true }],
+  [
+    'both-legs',
+    `one-then-other & ${FEELING}|pain|${WEAK}|no-feel|trouble`,
+    { within: 4, unsure: true, unless: 'muscle' },
+  ],
   ['both-legs', 'both-legs & sore', { within: 4, unsure: true, unless: 'muscle' }],
   ['both-legs', `legs & ${NUMB}|tingle|tingle-noun|no-feel`, { within: 3, unsure: true }],
   ['both-legs', `legs & ${WEAK}`, { within: 3, unsure: true }],

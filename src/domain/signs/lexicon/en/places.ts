@@ -81,6 +81,9 @@ export const places: LexiconSource['words'] = {
   legs: `
     legs, feet, calves, calfs, knees, ankles, thighs, shins, hamstrings, hammies, heels, lower limbs, hips,
     soles of feet, soles of my feet, bottoms of my feet, quads`,
+  'one-then-other': `
+    one (leg/side/foot/calf/thigh) (then/and/and then/now/followed by) (down/in/into/up/on/) the other (one/leg/side/foot/),
+    first (the/my/) (left/right) (leg/foot/calf/) (then/and then/and now/now) (the/my/) (left/right/other)`,
   'both-legs': `
     
     both (my/of my/the/me/of the/) (legs/leg/feet/foot/calves/calfs/thighs/knees/ankles/shins/heels/lower legs/big toes/toes/hamstrings/soles/lower limbs),

@@ -57,7 +57,7 @@ export const plain: NetSource['words'] = {
     dead proud,
     (9/10/nine/ten) (reps/rep/min/mins/minute/minutes/times/x/sets/days/weeks/months/years/hours/hrs/sec/secs/seconds/metres/meters/m/k/km/am/pm/o'clock/oclock/breaths/steps/stairs/glides/slides/press/presses/slow/each/percent/and/to/more/miles/lengths/quid/people/th/of/feet/foot/drills/rock/rocks/lifts/hip),
     (0/1/2/3/4/5/6/7/8/zero/one/two/three/four/five/six/seven/eight) (out of/of/over/on) (10/ten),
-    (0/1/2/3/4/5/6/7/8) 10,
+    (0/1/2/3/4/5/6/7/8) 10, (0.5/1.5/2.5/3.5/4.5/5.5/6.5/7.5/8.5) (out of/of/on/) 10,
     (at/by/til/till/until/before/after/about/around/from/under/week/day/month/rung/level/for/x/times/did/last/than/room/step/number/no) (9/10/nine/ten),
     calf muscles, cold hands, slept like (a/), saturday night fever, night fever,
     ripped (my/the) (jeans/trousers/shorts/shirt/leggings/pants/top),
