@@ -19,7 +19,10 @@ const counts = ({ checkIn, resting }: HistoryDay, ladder: LadderId): boolean =>
 export const timelyAnswers = (days: readonly HistoryDay[], ladder: LadderId, from: Day): CheckIn[] =>
   days.filter((day) => day.day >= from && counts(day, ladder)).map(({ checkIn }) => checkIn!)
 
-/** The stay on a rung up to the last of the days; null where the last known rung is another. */
+/**
+ * The stay on a rung up to the last of the days; null where the last known rung is another. A clearance begins a new
+ * one, on the first rung too, which cannot go lower: what was done before the sign says nothing of the time after it.
+ */
 export function stayOn(days: readonly HistoryDay[], ladder: LadderId, rung: number): Stay | null {
   let began: Day | null = null
   const answers: CheckIn[] = []
@@ -28,10 +31,13 @@ export function stayOn(days: readonly HistoryDay[], ladder: LadderId, rung: numb
   for (let n = days.length - 1; n >= 0; n -= 1) {
     const day = days[n]!
     if (day.rungs !== undefined && day.rungs[ladder] !== rung) break
-    if (counts(day, ladder)) answers.push(day.checkIn!)
-    if (day.rungs === undefined) continue
-    began = day.day
-    sure = answers.length
+    const cleared = day.cleared.length > 0
+    if (counts(day, ladder) && !cleared) answers.push(day.checkIn!)
+    if (day.rungs !== undefined) {
+      began = day.day
+      sure = answers.length
+    }
+    if (cleared) break
   }
   return began === null ? null : { began, answers: answers.slice(0, sure).reverse() }
 }

@@ -68,6 +68,13 @@ describe('the gate to the next rung', () => {
     expect(missing([{}, {}, { comfort: true }, {}, { comfort: null }])).toEqual([])
   })
 
+  it('begins anew after a clearance, on the first rung too', () => {
+    const cleared = { cleared: ['saddle-numbness'] as const }
+    expect(missing([...times(6), cleared, ...times(2)])).toEqual(['check-ins', 'days', 'reach'])
+    expect(missing([...times(6), cleared, ...times(5)])).toEqual([])
+    expect(missing([...times(6), { noted: ['night-pain'] as const }])).toEqual([])
+  })
+
   it('counts from the day the rung began, also over days on which rungs are not known', () => {
     const moved = [...times(6, { rungs: { extension: 1 } }), ...times(4, { rungs: { extension: 2 } })]
     expect(missing(moved)).toEqual(['check-ins', 'days'])
