@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs'
 import type { Client } from 'discord.js'
 import { createCourier } from './chat/courier.ts'
+import { createLookBack } from './chat/look-back.ts'
 import { keptPrivate } from './chat/watch-servers.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { Engine, Store } from './engine/ports.ts'
@@ -50,10 +51,15 @@ export async function shortWay(
   engineOn: (store: Store) => Engine,
 ): Promise<WithoutStore> {
   const directOf = (user: string) => people.find(user)?.direct ?? null
+  const lookBack = createLookBack({
+    ...{ rest: client.rest, now, marked: store.outbox.marked },
+    ownId: () => client.user?.id ?? null,
+  })
+  const courier = createCourier({ rest: client.rest, directOf, lookBack, draw, drawFile, log })
   try {
     return await openWithoutStore({
       ...{ spool: places.spool, known: people, store: store.store, engineOn, textsFor, onSent, now, log },
-      courier: keptPrivate(createCourier({ rest: client.rest, directOf, draw, drawFile, log }), client),
+      courier: keptPrivate(courier, client),
       idOf: outboxId,
       languages: LANGUAGE_CODES,
       readKnown: () => store.knownPeople(now()),

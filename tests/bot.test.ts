@@ -32,6 +32,7 @@ function botWith(ids: readonly string[], broken: (id: string) => boolean) {
       failed: async () => {},
       dropped: async () => {},
       retry: async () => {},
+      marked: async () => new Set(),
       nextDue: async () => null,
     },
     courier: { deliver: async () => ({ channel: 'c', platformId: 'm' }) },

@@ -3,6 +3,7 @@ import type { Address } from '../engine/message.ts'
 import { type Courier, Undeliverable } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import { type FileParts, filesOf, rawOf } from './files.ts'
+import type { LookBack } from './look-back.ts'
 import { refusalOf } from './refusal.ts'
 import { renderMessage } from './render.ts'
 
@@ -10,10 +11,12 @@ export interface CourierParts extends FileParts {
   readonly rest: REST
   /** The private channel of a person where it is known already. */
   readonly directOf?: (user: string) => string | null
+  /** Where left out, only the platform tells whether a message is there already, by its nonce. */
+  readonly lookBack?: LookBack
 }
 
 /** Brings messages to the platform over its HTTP API; it needs no gateway. */
-export function createCourier({ rest, directOf, ...drawing }: CourierParts): Courier {
+export function createCourier({ rest, directOf, lookBack, ...drawing }: CourierParts): Courier {
   const directs = new Map<string, string>()
   // how many parts of a long message are there already: another try goes on where the last one failed
   const begun = new Map<string, number>()
@@ -32,9 +35,11 @@ export function createCourier({ rest, directOf, ...drawing }: CourierParts): Cou
   const post = async (row: OutboxRow): Promise<{ channel: string; platformId: string }> => {
     const channel = await channelOf(row.body.address)
     const requests = renderMessage(row.id, row.body, await filesOf(row.body, drawing))
+    const there = (await lookBack?.there(row, channel, requests)) ?? []
     let platformId = ''
     for (const [n, { body, files }] of requests.entries()) {
-      if (n < (begun.get(row.id) ?? 0)) continue
+      platformId = there[n] ?? platformId
+      if (there[n] || n < (begun.get(row.id) ?? 0)) continue
       const sent = await rest.post(Routes.channelMessages(channel), {
         body,
         ...(files.length > 0 ? { files: rawOf(files) } : {}),
@@ -43,6 +48,7 @@ export function createCourier({ rest, directOf, ...drawing }: CourierParts): Cou
       if (n < requests.length - 1) begun.set(row.id, n + 1)
     }
     begun.delete(row.id)
+    lookBack?.over(row)
     return { channel, platformId }
   }
 
@@ -53,7 +59,11 @@ export function createCourier({ rest, directOf, ...drawing }: CourierParts): Cou
       } catch (error) {
         // a message that cannot even be written down for the platform will not be better next time
         const final = error instanceof RangeError ? new Undeliverable('refused') : refusalOf(error)
-        if (final) begun.delete(row.id)
+        if (!final) lookBack?.unsure(row)
+        else {
+          begun.delete(row.id)
+          lookBack?.over(row)
+        }
         throw final ?? error
       }
     },

@@ -4,7 +4,7 @@ import type { OutboxRow } from '../engine/rows.ts'
 // Short enough that a hiccup of the network is hardly noticed.
 const FIRST_MS = 5_000
 // Longer gaps would let a message wait long after the platform is back; shorter ones press on one that is down.
-const LONGEST_MS = 5 * 60_000
+export const LONGEST_MS = 5 * 60_000
 // Somebody may be waiting for help: a try every half minute for as long as it takes.
 const LONGEST_URGENT_MS = 30_000
 

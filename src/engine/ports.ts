@@ -168,6 +168,8 @@ export interface OutboxStore {
   failed(id: string, reason: string): Promise<void>
   dropped(id: string, reason: string): Promise<void>
   retry(id: string, notBefore: Date): Promise<void>
+  /** Which of these messages of the platform are marked as sent. */
+  marked(platformIds: readonly string[]): Promise<ReadonlySet<string>>
   /** The earliest instant at which a waiting row may go, or null. */
   nextDue(): Promise<Date | null>
 }

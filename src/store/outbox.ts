@@ -62,6 +62,12 @@ export function outboxStore(database: Database): OutboxStore {
       database.use(async (db) => {
         await tableOf(db, 'outbox').updateMany({ where: { id, ...waiting }, data: { notBefore, ...tried } })
       }),
+    marked: (platformIds) =>
+      database.use(async (db) => {
+        const platformId = { in: [...platformIds] }
+        const rows = await tableOf(db, 'outbox').findMany({ where: { state: 'sent', platformId } })
+        return new Set(rows.flatMap((row) => row.platformId ?? []))
+      }),
     nextDue: () =>
       database.use(async (db) => {
         // the first of each row of waiting messages decides, those behind it cannot go earlier

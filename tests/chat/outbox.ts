@@ -64,6 +64,8 @@ export function fakeOutbox(rows: OutboxRow[]): OutboxStore & { rows: OutboxRow[]
     failed: (id: string, reason: string) => set(id, { state: 'failed', reason, attempts: tries(id) }),
     dropped: (id: string, reason: string) => set(id, { state: 'dropped', reason }),
     retry: (id: string, notBefore: Date) => set(id, { notBefore, attempts: tries(id) }),
+    marked: async (ids: readonly string[]) =>
+      new Set(ids.filter((id) => rows.some((r) => r.platformId === id))),
     nextDue: async () =>
       rows
         .filter((r) => r.state === 'waiting')

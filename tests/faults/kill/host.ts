@@ -74,6 +74,18 @@ export class Host {
     }
   }
 
+  /** Does something with the bot; where it is killed meanwhile, again with the next one. */
+  async surely<T>(work: () => Promise<T>): Promise<T> {
+    for (;;) {
+      try {
+        return await work()
+      } catch (error) {
+        if (!(error instanceof Died)) throw error
+        await this.revive()
+      }
+    }
+  }
+
   /** Resolves when the platform, the line and the bot have nothing left to do. @throws Died */
   async quiet(): Promise<void> {
     const { platform } = this.place!

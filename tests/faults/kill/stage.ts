@@ -6,7 +6,6 @@ import { createReceived } from '../../../src/rehearsal/player/received.ts'
 import type { Hooks, Stage } from '../../../src/rehearsal/player/stage.ts'
 import type { Script } from '../../../src/rehearsal/scenario/index.ts'
 import { openStore } from '../../../src/store/open.ts'
-import { Died } from './bot-process.ts'
 import { Host, type HostParts } from './host.ts'
 import { whileUnanswered } from './people-again.ts'
 
@@ -49,23 +48,12 @@ export async function killableStage(parts: KillableParts): Promise<KillableStage
   })
   const people = new People({ platform, cast, received, reachable: () => true, onTrouble: () => {} })
 
-  /** Does something with the bot; where it is killed meanwhile, again with the next one. */
-  const surely = async <T>(work: () => Promise<T>): Promise<T> => {
-    for (;;) {
-      try {
-        return await work()
-      } catch (error) {
-        if (!(error instanceof Died)) throw error
-        await host.revive()
-      }
-    }
-  }
-  const settled = (): Promise<void> => surely(() => host.quiet())
+  const settled = (): Promise<void> => host.surely(() => host.quiet())
   const acted = async <T>(work: () => Promise<T>): Promise<void> => {
     await whileUnanswered({ platform, host, settled }, work)
   }
 
-  await surely(() => host.start(databaseUrl, platform))
+  await host.surely(() => host.start(databaseUrl, platform))
   await settled()
   const store = await openStore(databaseUrl)
   const said = async (does: () => unknown): Promise<string> => {
@@ -82,15 +70,15 @@ export async function killableStage(parts: KillableParts): Promise<KillableStage
     choose: (who, row, values) => acted(() => people.choose(who, row, values)),
     fill: (who, row, index, filled) => acted(() => people.fill(who, row, index, filled)),
     command: (who, command) => acted(() => people.command(who, command)),
-    tick: () => surely(async () => void (await host.ask({ ask: 'tick' }))).then(settled),
-    nextDue: () => surely(async () => (await host.ask({ ask: 'next-due' })) as Date | null),
+    tick: () => host.surely(async () => void (await host.ask({ ask: 'tick' }))).then(settled),
+    nextDue: () => host.surely(async () => (await host.ask({ ask: 'next-due' })) as Date | null),
     fault: () => Promise.reject(new Error('no other faults beside the kills')),
     nextMend: () => null,
     mend: async () => {},
     async close() {
       for (const { request, reason, errors } of platform.violations)
         hooks.onTrouble(`${request}: ${reason} ${JSON.stringify(errors)}`)
-      await surely(async () => void (await host.ask({ ask: 'stop' })))
+      await host.surely(async () => void (await host.ask({ ask: 'stop' })))
       host.close()
       await store.close()
       await platform.stop()

@@ -43,10 +43,12 @@ export function createTrials(file: string) {
     now = new Date(event.at ?? now)
     const steps = await happen({ platform, cast: snapshot.cast }, event, place)
     const wasKilled = host.kills > kills
+    // what comes of the event at its leisure is not aimed at
+    await host.surely(() => host.ask({ ask: 'count', aim: null }))
     for (const minutes of [0, 1]) {
       now = new Date(now.getTime() + minutes * MINUTE)
-      await host.ask({ ask: 'tick' })
-      await host.quiet()
+      await host.surely(() => host.ask({ ask: 'tick' }))
+      await host.surely(() => host.quiet())
     }
     await host.ask({ ask: 'stop' })
     const left = spooled(place)
