@@ -1,11 +1,15 @@
 import { chmodSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
+import { readSettings, SettingsError } from '../config.ts'
+import { LADDERS } from '../domain/ladder/ladders.ts'
 import { pageOf } from '../drawing.ts'
 import { type DrawnReport, reportOf } from '../engine/coach/report.ts'
 import { Draft } from '../engine/draft.ts'
+import { readOwnLadders } from '../own-ladders.ts'
 import { drawReportPdf, drawReportPng } from '../picture/report/index.ts'
 import { StoreProblem } from '../store/problem.ts'
 import { textsFor } from '../text/index.ts'
+import { setOwnLadders } from '../text/own-ladders.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
 
@@ -15,6 +19,7 @@ its owner may read it: it holds health information.
 --out FILE       where the report goes; a file of that name is replaced
 --database URL   file:PATH or postgresql://…; else DATABASE_URL, else file:data/ebbline.db
 --practice NAME  where several practices know the alias
+The practice's own ladders are named as the bot names them where EBBLINE_LADDERS says where they are.
 Exit status: 0 done, 1 no such client or database, or the file cannot be written, 2 wrong use.`
 
 const DRAW = { pdf: drawReportPdf, png: drawReportPng } as const
@@ -45,16 +50,22 @@ function optionsOf(args: string[]): Options {
 }
 
 /** The facts of a client's report as they stand at an instant. */
-function factsOf({ alias, database, practice }: Options, now: Date): Promise<DrawnReport> {
+async function factsOf({ alias, database, practice }: Options, now: Date): Promise<DrawnReport> {
+  const own = readOwnLadders(readSettings(process.env).ladders)
+  setOwnLadders(own)
+  const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
   return withStore(database, ({ store }) =>
     store.transaction(async (tx) => {
       const file = await clientByAlias(tx, alias, practice)
-      const draft = new Draft(file, now, 'report', textsFor)
+      const draft = new Draft(file, now, 'report', textsFor, now, ladders)
       // the words stay out of the coach's channel where a practice wishes so; here the keeper asks for them
       return { language: file.practice.language, facts: reportOf(draft, file, { words: true }) }
     }),
   )
 }
+
+const isToldAsItIs = (error: unknown): error is Error =>
+  error instanceof StoreProblem || error instanceof NotFound || error instanceof SettingsError
 
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
   let options: Options
@@ -72,7 +83,7 @@ export async function run(args: string[], io: Io, now: () => Date = () => new Da
     chmodSync(options.out, 0o600)
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code
-    if (error instanceof StoreProblem || error instanceof NotFound) io.err(error.message)
+    if (isToldAsItIs(error)) io.err(error.message)
     else if (code === undefined) throw error
     else io.err(`The report cannot be written to ${options.out} (${code}): name another file.`)
     return 1

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, statSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Readable } from 'node:stream'
-import { beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it, vi } from 'vitest'
 import * as report from '../../src/cli/report.ts'
 import { openStore } from '../../src/store/open.ts'
 import { readPdf } from '../picture/pdf-text.ts'
@@ -49,6 +49,14 @@ describe('ebb report', () => {
     const file = join(folder, 'heron.PNG')
     expect((await ran('heron', '--out', file, '--database', database)).code).toBe(0)
     expect(readFileSync(file).subarray(1, 4).toString()).toBe('PNG')
+  })
+
+  it('names a ladder file that cannot be read, and its mend', async () => {
+    vi.stubEnv('EBBLINE_LADDERS', join(folder, 'none.yaml'))
+    const { code, err } = await ran('heron', '--out', join(folder, 'x.pdf'), '--database', database)
+    vi.unstubAllEnvs()
+    expect(code).toBe(1)
+    expect(err).toMatch(/none\.yaml, which cannot be read \(ENOENT\): check its name/)
   })
 
   it.each([
