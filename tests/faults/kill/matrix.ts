@@ -64,6 +64,7 @@ export async function runMatrix(
   most: number | null,
   seed: number,
   say: (line: string) => void = () => {},
+  events: readonly KillEvent[] = EVENTS,
 ): Promise<MatrixResult> {
   const bundle = await bundleChild()
   const snapshots = await takeSnapshots(bundle.path)
@@ -73,7 +74,7 @@ export async function runMatrix(
   const failures: { name: string; difference: Difference }[] = []
   try {
     const cells: Cell[] = []
-    for (const event of EVENTS) {
+    for (const event of events) {
       const tried = await trials.trial(snapshots[event.from], event, null)
       plain.set(event.name, tried.outcome)
       const own = cellsOf(event, tried)

@@ -50,7 +50,9 @@ function rowsIn(path: string, again: boolean): string[] {
         .map((row) => anonymous(`${table} ${JSON.stringify(row)}`)),
     )
   database.close()
-  return rows.sort()
+  // the trail holds each press: whoever pressed twice is in it twice
+  const isFirst = (row: string, n: number): boolean => rows.indexOf(row) === n
+  return rows.filter((row, n) => !(again && row.startsWith('Version ')) || isFirst(row, n)).sort()
 }
 
 function messagesOn(platform: Platform, again: boolean): string[] {
@@ -60,10 +62,20 @@ function messagesOn(platform: Platform, again: boolean): string[] {
   const shown = messages.filter(({ content, ephemeral }) => !ephemeral || (!again && content !== ''))
   return shown
     .map(({ channelName, recipient, content, components, ephemeral }) =>
-      anonymous(JSON.stringify([channelName ?? recipient, ephemeral, content, components])),
+      anonymous(
+        JSON.stringify([
+          channelName ?? recipient,
+          ephemeral,
+          again ? unpressed(content) : content,
+          components,
+        ]),
+      ),
     )
     .sort()
 }
+
+/** Without what a press had it say besides, which differs for whoever presses twice. */
+const unpressed = (content: string): string => content.replace(/\n\n\*\*[^*]+\*\* · [\s\S]*$/, '')
 
 /** Null where both are the same. */
 export function difference(plain: Outcome, killed: Outcome): Difference | null {

@@ -1,11 +1,14 @@
+import { EVENTS } from './events.ts'
 import { runMatrix } from './matrix.ts'
 
-// `tsx tests/faults/kill/run.ts [all|NUMBER] [SEED]`: kills the bot at each named step, or at all there are
-const [most = '60', seed = '7'] = process.argv.slice(2)
+// `tsx tests/faults/kill/run.ts [all|NUMBER] [SEED] [EVENT]`: kills the bot at each named step, or at all there are;
+// of one event only where it is named
+const [most = '60', seed = '7', only] = process.argv.slice(2)
 const { rows, failures, cells, names } = await runMatrix(
   most === 'all' ? null : Number(most),
   Number(seed),
   (line) => console.log(line),
+  EVENTS.filter(({ name }) => only === undefined || name === only),
 )
 console.table(rows)
 const tried = rows.reduce((sum, row) => sum + row.kills, 0)
