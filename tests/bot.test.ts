@@ -28,11 +28,12 @@ function botWith(ids: readonly string[], broken: (id: string) => boolean) {
     dues: { dueBy: async (_now, most) => rows.slice(0, most), nextDue: async () => null },
     outbox: {
       waiting: async () => [],
+      claim: async () => [],
+      marked: async () => new Set(),
       sent: async () => {},
       failed: async () => {},
       dropped: async () => {},
       retry: async () => {},
-      marked: async () => new Set(),
       nextDue: async () => null,
     },
     courier: { deliver: async () => ({ channel: 'c', platformId: 'm' }) },

@@ -1,10 +1,16 @@
 import type { Undelivered } from '../engine/event.ts'
 import { type Courier, type OutboxStore, Undeliverable } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
-import { isUrgent, retryAt } from './retry-at.ts'
+import { createHolds } from './delivery-holds.ts'
+import { createLane } from './delivery-lane.ts'
+import { createTaken } from './delivery-taken.ts'
+import { within } from './in-flight.ts'
+import { retryAt } from './retry-at.ts'
 
-// So many rows are read at a time; a new message ends the batch, so an urgent one waits for one send at most.
-const BATCH = 50
+// So long one message of the express lane may hold up the next; after that they go side by side.
+const PATIENCE_MS = 100
+// A channel over its limit holds up to five seconds of alerts: they must leave room for others.
+const SIDE_BY_SIDE = 4
 
 /** Where a message ended up. */
 export interface Sent {
@@ -15,9 +21,9 @@ export type OnSent = (row: OutboxRow, sent: Sent) => void
 
 export interface Delivery {
   /**
-   * Sends everything whose time has come; resolves when nothing is left to send now. One drain runs at a time: a
-   * call meanwhile makes it look again, and resolves with it. Rejects where the store fails; what was not marked
-   * stays waiting.
+   * Sends everything whose time has come; resolves when nothing is left to send now. A call meanwhile makes it look
+   * again, and sends what somebody waits for past what is under way. Rejects where the store fails; what was not
+   * marked stays waiting.
    */
   drain(): Promise<void>
 }
@@ -33,42 +39,73 @@ export interface DeliveryParts {
   readonly onTrouble?: (error: unknown, row: OutboxRow) => void
 }
 
-/** Takes messages from the outbox to the platform, in order, each marked with what became of it. */
+/**
+ * Takes messages from the outbox to the platform, in order, each marked with what became of it. One lane takes all of
+ * them, most pressing first; while it is busy, urgent messages, alerts and answers go by an express lane beside it.
+ */
 export function createDelivery(parts: DeliveryParts): Delivery {
   const { outbox, courier, now } = parts
   const holds = createHolds()
   // on the platform, though the store could not be told: marked next time instead of sent twice
   const unmarked = new Map<string, Sent>()
-  let running: Promise<void> | null = null
-  let again = false
+  const taken = createTaken(outbox, now)
 
-  const drain = (): Promise<void> => {
-    again = true
-    running ??= run()
-    return running
-  }
-
-  const run = async (): Promise<void> => {
-    try {
-      while (again) {
-        again = false
-        await sendAll()
-      }
-    } finally {
-      running = null
-    }
+  const drain = async (): Promise<void> => {
+    if (!main.isRunning()) return main.run()
+    // whoever began the run hears of its failures
+    main.run().catch(() => undefined)
+    await express.run()
+    // what had to wait behind one of these
+    if (!main.isRunning()) await main.run()
   }
 
   const sendAll = async (): Promise<void> => {
-    for (let rows = await next(); rows.length > 0; rows = await next()) {
-      for (const row of rows) {
-        const failed = (await step(row)) === 'retry'
-        if (again) return
-        if (failed) break
-      }
+    while (!main.isCalled()) {
+      const rows = await taken.next()
+      if (rows.length === 0) return
+      await sendBatch(rows)
     }
   }
-  const next = (): Promise<OutboxRow[]> => outbox.waiting(now(), BATCH)
+
+  const sendBatch = async (rows: readonly OutboxRow[]): Promise<void> => {
+    try {
+      for (const row of rows) {
+        if (!taken.isStillOurs(row)) return
+        const failed = (await step(row)) === 'retry'
+        if (main.isCalled() || failed) return
+      }
+    } finally {
+      taken.giveBack(rows)
+    }
+  }
+
+  const sendPressing = async (): Promise<void> => {
+    const underWay = new Set<Promise<unknown>>()
+    const failures: unknown[] = []
+    const begin = (row: OutboxRow): Promise<void> => {
+      const work: Promise<void> = step(row)
+        .then(() => undefined)
+        .catch((error) => void failures.push(error))
+        .finally(() => {
+          taken.giveBack([row])
+          underWay.delete(work)
+        })
+      underWay.add(work)
+      return work
+    }
+    const hasRoom = (row: OutboxRow): boolean => row.priority === 0 || underWay.size < SIDE_BY_SIDE
+    while (failures.length === 0) {
+      const row = await taken.nextPressing(hasRoom)
+      if (row) await within(begin(row), PATIENCE_MS, undefined)
+      else if (underWay.size === 0) break
+      else await Promise.race([...underWay, express.called()])
+    }
+    await Promise.all(underWay)
+    if (failures.length > 0) throw failures[0]
+  }
+
+  const main = createLane(sendAll)
+  const express = createLane(sendPressing)
 
   /** Every step moves its row on: none is waiting for now afterwards. */
   const step = async (row: OutboxRow): Promise<'done' | 'retry'> => {
@@ -117,39 +154,4 @@ export function createDelivery(parts: DeliveryParts): Delivery {
   }
 
   return { drain }
-}
-
-interface Hold {
-  readonly seq: number
-  readonly priority: number
-  readonly until: Date
-}
-
-/**
- * Keeps order: while a message waits for another try, what comes after it (written later and no more pressing) for
- * that client and place waits too. Urgent ones wait for nothing.
- */
-function createHolds() {
-  const holds = new Map<string, Hold>()
-  const lane = ({ clientId, body: { address } }: OutboxRow): string =>
-    `${clientId} > ${address.to === 'client' ? address.user : address.channel}`
-
-  return {
-    begin(row: OutboxRow, until: Date): void {
-      const held = holds.get(lane(row))
-      if (row.clientId === null || (held && held.seq < row.seq)) return
-      holds.set(lane(row), { seq: row.seq, priority: row.priority, until })
-    },
-    end(row: OutboxRow): void {
-      if (holds.get(lane(row))?.seq === row.seq) holds.delete(lane(row))
-    },
-    /** Until when the row must wait; null where it may go. */
-    until(row: OutboxRow, now: Date): Date | null {
-      const held = holds.get(lane(row))
-      if (!held || isUrgent(row) || row.seq <= held.seq || row.priority < held.priority) return null
-      if (held.until > now) return held.until
-      holds.delete(lane(row))
-      return null
-    },
-  }
 }

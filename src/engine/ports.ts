@@ -164,6 +164,11 @@ export interface KnownClient {
 export interface OutboxStore {
   /** The next waiting rows whose time has come, urgent first, then in order of writing. */
   waiting(now: Date, most: number): Promise<OutboxRow[]>
+  /**
+   * The same, up to a priority, claimed for a bounded time: no other process gets them until they are settled, tried
+   * again or the time is over. Gives those claimed before by this process too.
+   */
+  claim(now: Date, most: number, leastPressing: number): Promise<OutboxRow[]>
   sent(id: string, at: Date, channel: string, platformId: string): Promise<void>
   failed(id: string, reason: string): Promise<void>
   dropped(id: string, reason: string): Promise<void>

@@ -6,7 +6,7 @@ import { type Direct, directs } from './directs.ts'
 import { dueStore } from './dues.ts'
 import { type Settled, settleErasures } from './erasures.ts'
 import { knownPeople } from './known.ts'
-import { type LeaseStore, leaseStore } from './leases.ts'
+import { type LeaseStore, leaseStore, thisProcess } from './leases.ts'
 import { ledgerPlace } from './ledger.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
 import { migrateSqlite } from './migrate-sqlite.ts'
@@ -42,10 +42,12 @@ export interface OpenStore {
  * @throws StoreProblem in one sentence with the mend: a wrong address, a file or server that cannot be used, a
  * wrong password, a database that a newer version has changed.
  * @param ledger path of the list of erasures; beside a SQLite file and none for a server where left out, null: none
+ * @param holder in whose name messages are claimed for delivery; this process's where left out
  */
 export async function openStore(
   url: string,
   ledger: string | null = ledgerPlace(readAddress(url), null),
+  holder: string = thisProcess(),
 ): Promise<OpenStore> {
   const database = await openDatabase(readAddress(url))
   await database.transaction(warmUp)
@@ -55,7 +57,7 @@ export async function openStore(
   return {
     kind: database.kind,
     store: transactions(database, settle),
-    outbox: outboxStore(database),
+    outbox: outboxStore(database, holder),
     dues: dueStore(database),
     leases: leaseStore(database),
     settings: settingStore(database),

@@ -1,6 +1,8 @@
 import type { OutboxStore } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
-import type { Database } from './database.ts'
+import type { Database, Db } from './database.ts'
+import { thisProcess } from './leases.ts'
+import { createClaims } from './outbox-claims.ts'
 import { tableOf } from './tables.ts'
 
 /** A message written before messages could carry files carries none. */
@@ -20,8 +22,17 @@ function withoutText({ kind, body }: OutboxRow): { body?: OutboxRow['body'] } {
 /**
  * The ledger of messages. A client's messages of one priority leave in the order in which they were written: one
  * that must wait (a later time, another try) keeps those behind it waiting too.
+ * @param holder in whose name rows are claimed; left out, this process's
  */
-export function outboxStore(database: Database): OutboxStore {
+export function outboxStore(database: Database, holder: string = thisProcess()): OutboxStore {
+  const claims = createClaims(database, holder)
+  const inOrder = async (db: Db, ids: readonly string[]): Promise<OutboxRow[]> => {
+    const rows = await tableOf(db, 'outbox').findMany({
+      where: { id: { in: ids } },
+      orderBy: [{ priority: 'asc' }, { seq: 'asc' }],
+    })
+    return rows.map(upToDate)
+  }
   /**
    * What has become of a row, in one transaction. Of an answer to a stranger nothing is kept: the event's own id keeps
    * it from being written again. A row that is gone (its client was erased meanwhile) is no error.
@@ -29,6 +40,7 @@ export function outboxStore(database: Database): OutboxStore {
   const settle = (id: string, from: object, data: object): Promise<void> =>
     database.transaction(async (db) => {
       const outbox = tableOf(db, 'outbox')
+      await claims.letGo(db, id)
       const row = await outbox.findFirst({ where: { id, ...from } })
       if (!row) return
       if (row.practiceId === null) await outbox.deleteMany({ where: { id } })
@@ -48,18 +60,29 @@ export function outboxStore(database: Database): OutboxStore {
               AND "before"."priority" = "o"."priority" AND "before"."seq" < "o"."seq"
               AND "before"."notBefore" > ${now})
           ORDER BY "priority", "seq" LIMIT ${most}`
-        const rows = await tableOf(db, 'outbox').findMany({
-          where: { id: { in: found.map((row) => row.id) } },
-          orderBy: [{ priority: 'asc' }, { seq: 'asc' }],
-        })
-        return rows.map(upToDate)
+        return inOrder(
+          db,
+          found.map((row) => row.id),
+        )
       }),
+    async claim(now, most, leastPressing) {
+      await claims.freeTheDead()
+      // where nothing waits nothing is written
+      const some = await database.use((db) => claims.free(db, now, 1, leastPressing))
+      if (some.length === 0) return []
+      return database.transaction(async (db) => {
+        const rows = await inOrder(db, await claims.free(db, now, most, leastPressing))
+        await claims.hold(db, rows, now)
+        return rows
+      })
+    },
     sent: (id, sentAt, channel, platformId) =>
       settle(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried }),
     failed: (id, reason) => settle(id, waiting, { state: 'failed', reason, ...tried }),
     dropped: (id, reason) => settle(id, waiting, { state: 'dropped', reason }),
     retry: (id, notBefore) =>
-      database.use(async (db) => {
+      database.transaction(async (db) => {
+        await claims.letGo(db, id)
         await tableOf(db, 'outbox').updateMany({ where: { id, ...waiting }, data: { notBefore, ...tried } })
       }),
     marked: (platformIds) =>

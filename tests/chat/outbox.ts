@@ -50,7 +50,7 @@ export function fakeOutbox(rows: OutboxRow[]): OutboxStore & { rows: OutboxRow[]
     Object.assign(rows.find((r) => r.id === id)!, data)
   }
   const tries = (id: string) => rows.find((r) => r.id === id)!.attempts + 1
-  const outbox = {
+  const outbox: OutboxStore & { rows: OutboxRow[]; broken: boolean } = {
     rows,
     broken: false,
     waiting: async (now: Date, most: number) =>
@@ -59,6 +59,8 @@ export function fakeOutbox(rows: OutboxRow[]): OutboxStore & { rows: OutboxRow[]
         .sort((a, b) => a.priority - b.priority || a.seq - b.seq)
         .slice(0, most)
         .map((r) => ({ ...r })),
+    claim: async (now, most, leastPressing) =>
+      (await outbox.waiting(now, most)).filter((r) => r.priority <= leastPressing),
     sent: (id: string, sentAt: Date, channel: string, platformId: string) =>
       set(id, { state: 'sent', sentAt, channel, platformId, attempts: tries(id) }),
     failed: (id: string, reason: string) => set(id, { state: 'failed', reason, attempts: tries(id) }),

@@ -1,0 +1,80 @@
+import type { OutboxStore } from '../engine/ports.ts'
+import type { OutboxRow } from '../engine/rows.ts'
+import { wayOf } from './delivery-holds.ts'
+import { isUrgent } from './retry-at.ts'
+
+// So many rows are claimed at a time.
+const BATCH = 50
+// What is no more pressing than an answer goes in the lane for all.
+const ANSWER = 2
+const LEAST_PRESSING = 4
+// A claim holds two minutes, and a send may take a minute and a half (the platform's client tries four times, 15 s
+// each, and waits for limits): what has not begun by then is claimed anew.
+const BEGIN_WITHIN_MS = 30_000
+
+/** What one process has claimed and not settled: no row goes twice, and none before another of its client. */
+export function createTaken(outbox: OutboxStore, now: () => Date) {
+  const taken = new Map<string, { readonly row: OutboxRow; readonly since: number }>()
+  // given back while a claim was under way, which may still show it as waiting
+  const stale = new Set<string>()
+  let claiming = 0
+
+  const claim = async (leastPressing: number): Promise<OutboxRow[]> => {
+    claiming += 1
+    try {
+      const rows = await rowsTo(leastPressing)
+      return rows.filter(({ id }) => !taken.has(id) && !stale.has(id))
+    } finally {
+      claiming -= 1
+      if (claiming === 0) stale.clear()
+    }
+  }
+
+  /** Where nothing can be written, urgent messages go unclaimed: twice is better than not at all. */
+  const rowsTo = async (leastPressing: number): Promise<OutboxRow[]> => {
+    try {
+      return await outbox.claim(now(), BATCH, leastPressing)
+    } catch (error) {
+      const urgent = (await outbox.waiting(now(), BATCH)).filter(isUrgent)
+      if (urgent.length === 0) throw error
+      return urgent
+    }
+  }
+
+  /** Another of the same client, for the same place, goes first. */
+  const isBehind = (row: OutboxRow): boolean =>
+    row.clientId !== null &&
+    [...taken.values()].some(
+      ({ row: other }) =>
+        other.seq < row.seq &&
+        (other.priority === row.priority || (other.priority < row.priority && !isUrgent(row))) &&
+        wayOf(other) === wayOf(row),
+    )
+
+  const take = (row: OutboxRow): void => void taken.set(row.id, { row, since: now().getTime() })
+
+  return {
+    /** The next rows in order. */
+    async next(): Promise<OutboxRow[]> {
+      const rows = (await claim(LEAST_PRESSING)).filter((row) => !isBehind(row))
+      for (const row of rows) take(row)
+      return rows
+    },
+    /** The next for which somebody waits and which `mayGo`. */
+    async nextPressing(mayGo: (row: OutboxRow) => boolean): Promise<OutboxRow | null> {
+      const row = (await claim(ANSWER)).find((row) => mayGo(row) && !isBehind(row))
+      if (row) take(row)
+      return row ?? null
+    },
+    isStillOurs({ id }: OutboxRow): boolean {
+      const since = taken.get(id)?.since
+      return since !== undefined && now().getTime() - since < BEGIN_WITHIN_MS
+    },
+    giveBack(rows: readonly OutboxRow[]): void {
+      for (const { id } of rows) {
+        taken.delete(id)
+        if (claiming > 0) stale.add(id)
+      }
+    },
+  }
+}
