@@ -9,10 +9,16 @@ export interface Aim {
   readonly when: 'before' | 'after'
 }
 
+/** The same by the so-maniest step of all, from 1. */
+export interface AimByCount {
+  readonly steps: number
+  readonly when: 'before' | 'after'
+}
+
 /** What the bot in the child process is asked for. */
 export type Ask =
   | { readonly ask: 'start'; readonly databaseUrl: string; readonly token: string; readonly api: string }
-  | { readonly ask: 'count'; readonly aim: Aim | null }
+  | { readonly ask: 'count'; readonly aim: Aim | AimByCount | null }
   | { readonly ask: 'tick' | 'quiet' | 'next-due' | 'steps' | 'stop' }
 
 /** Every question brings the time, as the child has no clock of its own. */

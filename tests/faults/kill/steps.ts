@@ -3,7 +3,7 @@ import { syncBuiltinESMExports } from 'node:module'
 import net from 'node:net'
 import { basename } from 'node:path'
 import SqliteDatabase from 'better-sqlite3'
-import type { Aim } from './protocol.ts'
+import type { Aim, AimByCount } from './protocol.ts'
 
 /**
  * Names and counts what a process does to the world outside itself: statements that write, files, requests. Loaded
@@ -11,11 +11,11 @@ import type { Aim } from './protocol.ts'
  * of it.
  */
 let names: string[] | null = null
-let aim: Aim | null = null
+let aim: Aim | AimByCount | null = null
 const times = new Map<string, number>()
 
 /** Counts from here on, and ends the process (SIGKILL) at the aim; null: only counts. */
-export function count(at: Aim | null): void {
+export function count(at: Aim | AimByCount | null): void {
   names = []
   times.clear()
   aim = at
@@ -30,20 +30,21 @@ export function step<T>(name: string | null, work: () => T): T {
   const nth = (times.get(name) ?? 0) + 1
   times.set(name, nth)
   const own = `${name} ${nth}`
-  names.push(own)
-  end(own, 'before')
+  const nthOfAll = names.push(own)
+  const end = (when: Aim['when']): void => {
+    if (aim?.when !== when) return
+    if ('step' in aim ? aim.step === own : aim.steps === nthOfAll) process.kill(process.pid, 'SIGKILL')
+  }
+  end('before')
   const result = work()
-  if (result instanceof Promise) return result.then((value) => ended(own, value)) as T
-  return ended(own, result)
-}
-
-function ended<T>(own: string, value: T): T {
-  end(own, 'after')
-  return value
-}
-
-function end(own: string, when: Aim['when']): void {
-  if (aim?.step === own && aim.when === when) process.kill(process.pid, 'SIGKILL')
+  if (!(result instanceof Promise)) {
+    end('after')
+    return result
+  }
+  return result.then((value) => {
+    end('after')
+    return value
+  }) as T
 }
 
 type Method = (this: unknown, ...given: unknown[]) => unknown
