@@ -1,6 +1,7 @@
 import type { Server } from 'node:http'
 import { type Logger, pino } from 'pino'
 import { within } from './chat/in-flight.ts'
+import { endOnFault } from './chat/safe-error.ts'
 import { readSettings, type Settings, SettingsError } from './config.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
 import { serveHealth } from './health.ts'
@@ -83,6 +84,7 @@ function leave(code: number, log: Logger): never {
   process.exit(code)
 }
 
+endOnFault()
 try {
   process.exitCode = await main()
 } catch (error) {

@@ -1,4 +1,5 @@
 import { once } from 'node:events'
+import { endOnFault } from '../chat/safe-error.ts'
 import type { Io } from './io.ts'
 
 interface Verb {
@@ -97,4 +98,5 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0)
   throw error
 })
+endOnFault()
 process.exitCode = await main(process.argv.slice(2))

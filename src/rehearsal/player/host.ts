@@ -11,6 +11,7 @@ import type { Hooks } from './stage.ts'
 const PER_SECOND = 1_000_000
 // So long may it take, in real time, until all that an act leads to is done; a slow line takes seconds.
 const QUIET_MS = 60_000
+const ERROR = pino.levels.values.error!
 
 interface HostParts {
   readonly url: string
@@ -98,11 +99,14 @@ export class Host {
 
   /** What the bot reports as an error fails the play; with faults on the way, errors are part of it. */
   private log() {
-    const { script, hooks } = this.parts
+    const { script, hooks, platform } = this.parts
     const isPlain = script.steps.every(({ act }) => act.who !== 'world')
     const write = (line: string): void => {
-      if (isPlain) hooks.onTrouble(`the bot reports: ${line.trim()}`)
+      hooks.onLogged(line)
+      if (line.includes(platform.token)) hooks.onTrouble('the log tells the token')
+      const { level } = JSON.parse(line) as { level: number }
+      if (isPlain && level >= ERROR) hooks.onTrouble(`the bot reports: ${line.trim()}`)
     }
-    return pino({ level: 'error', base: null }, { write })
+    return pino({ level: 'trace', base: null }, { write })
   }
 }

@@ -34,6 +34,8 @@ export class Log {
   readonly story: (Deed | Shown)[] = []
   /** What went wrong and must not be passed over. */
   readonly troubles: string[] = []
+  /** The bot's own log, a line of JSON each. */
+  readonly logged: string[] = []
   /** Hears of a message to a client that asks something. */
   onAsked: (ref: string, row: OutboxRow) => void = () => {}
 
@@ -57,6 +59,7 @@ export class Log {
         if (event.kind === 'choice' && !answer.privately) this.parts.board.settle(event.outbox, event.act)
       },
       onTrouble: (what) => this.trouble(what),
+      onLogged: (line) => void this.logged.push(line),
     }
   }
 

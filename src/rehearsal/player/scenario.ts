@@ -5,6 +5,7 @@ import { type ClientEnd, clientEnds } from './closing.ts'
 import { directStage } from './direct-stage.ts'
 import { type Checks, check } from './expected.ts'
 import type { Deed } from './log.ts'
+import { leaksIn } from './log-leaks.ts'
 import { openingAt } from './opening.ts'
 import { play, type Watch } from './play.ts'
 import type { Delivered, Shown } from './transcript.ts'
@@ -48,6 +49,7 @@ export async function playScenario({
   })
   // what only shows at the end (a request that the platform does not allow) fails the play as well
   const clients = await clientEnds(script, stage).finally(() => stage.close())
+  for (const leak of leaksIn(log.logged, script, stage.cast)) log.trouble(leak)
   const checks = check(script, log.lines, clients, log.troubles)
   return { messages: log.lines.map((line) => line.message), story: log.story, clients, checks }
 }

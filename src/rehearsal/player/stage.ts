@@ -11,6 +11,8 @@ export interface Hooks {
   readonly onHandled: NonNullable<BotParts['onHandled']>
   /** Something went wrong that the play must not pass over. */
   readonly onTrouble: (what: string) => void
+  /** A line of the bot's log, at its most verbose. */
+  readonly onLogged: (line: string) => void
 }
 
 /**
