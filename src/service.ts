@@ -5,6 +5,7 @@ import { type Bot, type BotParts, createBot } from './bot.ts'
 import { serverOf } from './chat/channel-facts.ts'
 import { type Chat, ChatProblem, connect, createClient } from './chat/client.ts'
 import type { OnSent } from './chat/delivery.ts'
+import { paced } from './chat/delivery-pace.ts'
 import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
 import { safeError } from './chat/safe-error.ts'
@@ -18,6 +19,7 @@ import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
 import type { Server } from './engine/event.ts'
 import type { PracticeRow } from './engine/rows.ts'
+import type { Seal } from './seal.ts'
 import { knownBefore, shortWay } from './short-way.ts'
 import { readAddress } from './store/address.ts'
 import { ledgerPlace } from './store/ledger.ts'
@@ -40,6 +42,8 @@ export interface ServiceParts {
   readonly ladders?: readonly OwnLadder[]
   /** For how many days a backup is kept; 30 where left out. */
   readonly backupDays?: number
+  /** What closes and opens the words of people in database and spool; null: they are kept as they are. */
+  readonly seal?: Seal | null
   /** Where urgent signs are kept while the database is away; beside its file where left out or null. */
   readonly spoolFolder?: string | null
   readonly now: () => Date
@@ -74,6 +78,8 @@ export async function startService(parts: ServiceParts): Promise<Service> {
   const store = await (parts.openStore ?? openStore)(
     parts.databaseUrl,
     ledgerPlace(readAddress(parts.databaseUrl), parts.spoolFolder ?? 'data'),
+    undefined,
+    parts.seal ?? null,
   )
   tellErasures(store, log)
   const client = createClient(parts.token, parts.api, parts.perSecond)
@@ -85,7 +91,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     engine: way.engine,
     dues: store.dues,
     outbox: store.outbox,
-    courier: way.courier,
+    courier: paced(way.courier, client.rest, client.rest.options.globalRequestsPerSecond),
     now,
     onSent: way.onSent,
     onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),

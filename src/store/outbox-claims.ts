@@ -25,6 +25,7 @@ export interface Claims {
 
 export function createClaims(database: Database, holder: string): Claims {
   let looked: Promise<void> | null = null
+  // the plus keeps SQLite from looking for a client's rows among all that wait
   const free: Claims['free'] = async (db, now, most, leastPressing) => {
     const found = await db.$queryRaw<{ id: string }[]>`
       SELECT "id" FROM "Outbox" AS "o"
@@ -35,7 +36,7 @@ export function createClaims(database: Database, holder: string): Claims {
         AND NOT EXISTS (
           SELECT 1 FROM "Outbox" AS "before"
           WHERE "before"."clientId" = "o"."clientId" AND "before"."state" = 'waiting'
-            AND "before"."priority" = "o"."priority" AND "before"."seq" < "o"."seq"
+            AND +"before"."priority" = "o"."priority" AND +"before"."seq" < "o"."seq"
             AND ("before"."notBefore" > ${now} OR EXISTS (
               SELECT 1 FROM "Lease" AS "l"
               WHERE "l"."name" = ${PREFIX} || "before"."id" AND "l"."holder" <> ${holder} AND "l"."until" > ${now})))

@@ -1,0 +1,78 @@
+import { setTimeout as pause } from 'node:timers/promises'
+import type { Person } from '../../src/rehearsal/platform/index.ts'
+import type { Bench, Figure, Measured } from './measure.ts'
+import { openPractices, type Practices } from './urgent-practice.ts'
+
+const PROMPTS = 5_000
+const LOCK_MS = 10_000
+/** Told one after another while the prompts go out, and while the database is locked. */
+const TOLD = { queued: 200, locked: 40 } as const
+/** Between two of them: not in step with the limit's second. */
+const EVERY_MS = 230
+const EVERY_LOCKED_MS = 240
+/** The platform shows an answer late after 3 s; a frightened person should not wait at all. */
+const GOAL_S = 0.5
+
+/** Seconds of those who were told in a row; who never was counts as endless. */
+async function askAll(practices: Practices, people: readonly Person[], every: number): Promise<number[]> {
+  const asked: Promise<number>[] = []
+  for (const person of people) {
+    asked.push(practices.latencyOf(person))
+    await pause(every)
+  }
+  return (await Promise.all(asked)).map((ms) => (Number.isNaN(ms) ? Number.POSITIVE_INFINITY : ms / 1_000))
+}
+
+const rank = (values: readonly number[], share: number): number =>
+  [...values].sort((a, b) => a - b)[Math.max(0, Math.ceil(values.length * share) - 1)]!
+
+/** The middle, and beside it the least and the most. */
+const figure = (values: readonly number[]): Figure => ({
+  median: rank(values, 0.5),
+  least: Math.min(...values),
+  most: Math.max(...values),
+})
+const alone = (value: number): Figure => ({ median: value, least: value, most: value })
+
+async function run(): Promise<Measured> {
+  const practices = await openPractices(PROMPTS, TOLD.queued + TOLD.locked)
+  try {
+    practices.begin()
+    const begun = performance.now()
+    const queued = await askAll(practices, practices.urgent.slice(0, TOLD.queued), EVERY_MS)
+    const seconds = (performance.now() - begun) / 1_000
+    const { prompts, refused } = practices.counts()
+    const locking = practices.lock(LOCK_MS)
+    const locked = await askAll(practices, practices.urgent.slice(TOLD.queued), EVERY_LOCKED_MS)
+    await locking
+    const held = { queued, locked }
+    const figures = Object.entries(held).flatMap(([name, values]) => [
+      [`${name}: reply after`, { ...figure(values), unit: 's' }] as const,
+      [`${name}: p99`, { ...alone(rank(values, 0.99)), unit: 's' }] as const,
+    ])
+    const goals = Object.entries(held).map(([name, values]) => {
+      const ratio = rank(values, 0.99) / 3
+      return [
+        `p99 ${name} / the platform's 3 s`,
+        { ...alone(ratio), goal: `< ${(GOAL_S / 3).toFixed(3)}`, met: ratio < GOAL_S / 3 },
+      ] as const
+    })
+    return {
+      figures: {
+        ...Object.fromEntries(figures),
+        'prompts meanwhile': { ...alone(prompts / seconds), unit: 'a second' },
+        'still queued then': { ...alone(PROMPTS - prompts), unit: 'prompts' },
+        'refused by the limits': { ...alone(refused), unit: 'requests' },
+      },
+      ratios: Object.fromEntries(goals),
+    }
+  } finally {
+    await practices.stop()
+  }
+}
+
+export const urgent: Bench = {
+  id: 'urgent',
+  what: 'urgent replies while 5,000 prompts are sent at the platform’s pace, and while the database is locked for 10 s',
+  run,
+}
