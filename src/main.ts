@@ -37,8 +37,8 @@ async function serve(settings: Settings, token: string, ladders: readonly OwnLad
     end = resolve
   })
   for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => end(0))
-  const { startService } = await import('./service.ts')
-  const starting = startService({
+  const { startPatiently } = await import('./start.ts')
+  const starting = startPatiently({
     databaseUrl: settings.databaseUrl,
     token,
     api: settings.api,
@@ -47,6 +47,7 @@ async function serve(settings: Settings, token: string, ladders: readonly OwnLad
     spoolFolder: settings.spoolFolder,
     now: () => new Date(),
     log,
+    tell: ({ message }) => void process.stderr.write(`${message}\n`),
     lost: (problem) => {
       process.stderr.write(`${problem.message}\n`)
       end(1)

@@ -26,14 +26,15 @@ export function paced(courier: Courier, budget: Budget, perSecond: number): Cour
   let next = 0
 
   const turn = async (): Promise<void> => {
-    const now = performance.now()
-    next = Math.max(next + every, now - BURST * every)
-    if (next > now) await pause(next - now)
+    const wait = next - performance.now()
+    if (wait > 0) await pause(wait)
     for (let left = leftFor(budget, free); left > 0; left = leftFor(budget, free)) await pause(left)
   }
 
   return {
     async deliver(row) {
+      // what goes past the line puts it off by one message all the same
+      next = Math.max(next + every, performance.now() - BURST * every)
       if (row.priority >= PACED_FROM) await turn()
       return courier.deliver(row)
     },

@@ -9,9 +9,9 @@ import { createQueue } from './queue.ts'
 
 // The driver waits for another process's lock without letting anything else run, and a client with an urgent
 // sign must be answered meanwhile: so it waits shortly, and the longer wait is made of pauses between tries.
-const BUSY_TIMEOUT_MS = 50
+const BUSY_TIMEOUT_MS = 10
 const BUSY_PAUSE_MS = 100
-const BUSY_TRIES = 30
+const BUSY_TRIES = 40
 
 // FULL: what was acknowledged is on the disk even after a power cut. secure_delete: erased words are overwritten.
 export const PRAGMAS = `

@@ -16,7 +16,7 @@ import type { Entry, Spool } from './spool.ts'
 const SLICE_MS = 100
 const PATIENCE = {
   /** A sign that is plain: nothing in the record could make the answer milder in time. */
-  plain: 3,
+  plain: 2,
   /** One that the engine would ask back: worth a moment more, as the short way takes it for sure. */
   unsure: 12,
   /** Other words: a lock of a few seconds passes without anybody noticing. */

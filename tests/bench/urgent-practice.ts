@@ -51,7 +51,8 @@ export async function openPractices(prompts: number, urgent: number): Promise<Pr
     return person
   })
   await platform.start()
-  await fill(`file:${path}`, houses, people, prompts)
+  const directs = people.map(({ id }) => platform.world.dmChannel(id).id)
+  await fill(`file:${path}`, houses, people, { prompts, directs })
 
   const arrived = new Map<string, (at: number) => void>()
   let alerts = 0
@@ -85,8 +86,9 @@ export async function openPractices(prompts: number, urgent: number): Promise<Pr
       refused: platform.requests.filter(({ status }) => status === 429).length,
     }),
     async lock(ms) {
-      const other = new SqliteDatabase(path, { timeout: 5_000 })
-      other.exec('BEGIN IMMEDIATE')
+      // it must not wait: the bot runs in this process
+      const other = new SqliteDatabase(path, { timeout: 0 })
+      while (!begin(other)) await new Promise((resolve) => setTimeout(resolve, 2))
       await new Promise((resolve) => setTimeout(resolve, ms))
       other.exec('ROLLBACK')
       other.close()
@@ -100,13 +102,22 @@ export async function openPractices(prompts: number, urgent: number): Promise<Pr
   }
 }
 
+function begin(db: SqliteDatabase.Database): boolean {
+  try {
+    db.exec('BEGIN IMMEDIATE')
+    return true
+  } catch {
+    return false
+  }
+}
+
 const PROMPT = 'How did it go?'
 
 async function fill(
   url: string,
   houses: readonly { guild: { id: string }; role: string; alerts: { id: string } }[],
   people: readonly Person[],
-  prompts: number,
+  { prompts, directs }: { readonly prompts: number; readonly directs: readonly string[] },
 ): Promise<void> {
   const opened = await openStore(url)
   const practices = houses.map(({ guild, role, alerts }, n) => ({
@@ -137,4 +148,24 @@ async function fill(
       tx.apply({ changes: [], postings: postings.slice(from, from + size) }),
     )
   await opened.close()
+  welcome(url.slice('file:'.length), clients, directs)
+}
+
+/** Everybody was welcomed once, so that the bot knows where they read. */
+function welcome(
+  path: string,
+  clients: readonly { readonly id: string; readonly practiceId: string }[],
+  directs: readonly string[],
+): void {
+  const db = new SqliteDatabase(path)
+  const sql = `INSERT INTO "Outbox" ("id", "key", "practiceId", "clientId", "kind", "body", "priority", "seq", "state",
+    "notBefore", "attempts", "sentAt", "channel", "platformId")
+    VALUES (?, ?, ?, ?, 'welcome', '{}', 2, 0, 'sent', ?, 1, ?, ?, ?)`
+  const insert = db.prepare(sql)
+  const at = new Date().toISOString().replace('Z', '+00:00')
+  db.transaction(() => {
+    for (const [n, { id, practiceId }] of clients.entries())
+      insert.run(`w${n}`, `welcome/${n}`, practiceId, id, at, at, directs[n], directs[n])
+  })()
+  db.close()
 }

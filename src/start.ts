@@ -1,0 +1,107 @@
+import { existsSync } from 'node:fs'
+import { setTimeout as pause } from 'node:timers/promises'
+import SqliteDatabase from 'better-sqlite3'
+import { type Service, type ServiceParts, startService } from './service.ts'
+import { serveWithoutStore } from './service-without-store.ts'
+import { readAddress } from './store/address.ts'
+import { ledgerPlace } from './store/ledger.ts'
+import { openStore } from './store/open.ts'
+import { codeOf, StoreProblem } from './store/problem.ts'
+import { fileProblem } from './store/sqlite.ts'
+import { placesFor } from './without-store/files.ts'
+import { openKnown } from './without-store/known.ts'
+
+// Soon at first, since a lock or a server that starts takes seconds; later not so often that it is in the way.
+const FIRST_MS = 2_000
+const LONGEST_MS = 60_000
+
+// What waiting does not mend: a wrong path, user, password or database name. Who is on file is not in there.
+const ONLY_THE_KEEPER = ['EISDIR', 'ENOTDIR', 'EEXIST', '28P01', '28000', '3D000', '42501']
+
+export interface PatientParts extends ServiceParts {
+  /** Hears in one sentence, with the mend, why the database cannot be opened; the same one once. */
+  readonly tell: (problem: Error) => void
+}
+
+/**
+ * Starts the bot. While the database cannot be opened, urgent signs of those who were known are answered all the same,
+ * what people say is kept in the spool, and the start is tried again.
+ * @throws StoreProblem where only the keeper can mend it (a newer database, a wrong password), or nobody is on file
+ * yet; ChatProblem where the platform cannot be reached
+ */
+export async function startPatiently({ tell, ...parts }: PatientParts): Promise<Service> {
+  for (;;) {
+    try {
+      return await startService(parts)
+    } catch (error) {
+      const problem = awayProblem(error, parts)
+      if (!problem) throw error
+      tell(problem)
+      const meanwhile = await serveWithoutStore(parts)
+      try {
+        await opens(parts, problem, tell)
+      } finally {
+        // only one of the two may hear the platform; what was said in between is fetched
+        await meanwhile.stop()
+      }
+    }
+  }
+}
+
+/** Resolves when the database can be opened. */
+async function opens(parts: ServiceParts, first: Error, tell: PatientParts['tell']): Promise<void> {
+  let told = first.message
+  for (let wait = FIRST_MS; ; wait = Math.min(wait * 2, LONGEST_MS)) {
+    await pause(wait)
+    try {
+      return await tryToOpen(parts)
+    } catch (error) {
+      const problem = awayProblem(error, parts)
+      if (!problem) throw error
+      if (problem.message !== told) tell(problem)
+      told = problem.message
+    }
+  }
+}
+
+async function tryToOpen(parts: ServiceParts): Promise<void> {
+  const address = readAddress(parts.databaseUrl)
+  if (address.kind === 'sqlite') look(address.path)
+  const ledger = ledgerPlace(address, parts.spoolFolder ?? 'data')
+  const store = await (parts.openStore ?? openStore)(parts.databaseUrl, ledger, undefined, parts.seal ?? null)
+  await store.close()
+}
+
+/** A look that does not wait: nobody could be answered meanwhile. A file that is not there is not made. */
+function look(path: string): void {
+  const db = new SqliteDatabase(path, { fileMustExist: true, timeout: 0 })
+  try {
+    db.prepare('SELECT count(*) FROM "sqlite_master"').get()
+  } finally {
+    db.close()
+  }
+}
+
+/** What is wrong with the database where it may pass and somebody is on file; null for any other failure. */
+function awayProblem(
+  error: unknown,
+  { databaseUrl, spoolFolder = null, seal = null }: ServiceParts,
+): Error | null {
+  const address = readAddress(databaseUrl)
+  const path = address.kind === 'sqlite' ? address.path : null
+  if (openKnown(placesFor(path, spoolFolder).known, seal).isEmpty) return null
+  if (error instanceof StoreProblem) {
+    const isGone = path !== null && !existsSync(path)
+    const code = codeOf(error.cause)
+    return isGone || (code !== '' && !ONLY_THE_KEEPER.includes(code)) ? error : null
+  }
+  const code = driverCode(error)
+  return path !== null && code !== '' ? fileProblem({ code }, path) : null
+}
+
+/** SQLite's own code, which the client wraps twice. */
+function driverCode(error: unknown): string {
+  const { meta } = (error ?? {}) as { meta?: { driverAdapterError?: { cause?: { originalCode?: string } } } }
+  const code = meta?.driverAdapterError?.cause?.originalCode ?? codeOf(error)
+  return code.startsWith('SQLITE_') ? code : ''
+}

@@ -1,0 +1,65 @@
+import { mkdtempSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import pino from 'pino'
+import { createPlatform, Permission, type PostedEvent } from '../../src/rehearsal/platform/index.ts'
+import type { ServiceParts } from '../../src/service.ts'
+import { openStore } from '../../src/store/open.ts'
+import * as samples from '../store/samples.ts'
+
+/** A practice with one client on the stand-in, and what a bot in service needs, in real time. */
+export async function oneClient(databaseUrl?: string) {
+  const folder = mkdtempSync(join(tmpdir(), 'ebbline-live-'))
+  const path = join(folder, 'live.db')
+  const url = databaseUrl ?? `file:${path}`
+  const platform = createPlatform()
+  const coach = platform.addUser('coach')
+  const heron = platform.addUser('heron')
+  const guild = platform.build.addGuild('boathouse', { ownerId: coach.id })
+  const role = platform.build.addRole(guild.id, 'coach').id
+  platform.build.addMember(guild.id, coach.id, [role])
+  platform.build.addMember(guild.id, heron.id)
+  const room = {
+    everyoneCanView: false,
+    overwrites: [{ id: role, type: 'role' as const, allow: Permission.viewChannel, deny: 0n }],
+  }
+  const alerts = platform.build.addChannel(guild.id, 'alerts', room)
+  await platform.start()
+  const first = await openStore(url, null)
+  const practice = {
+    ...samples.practice,
+    ...{ guild: guild.id, coachRole: role, coachChannel: null, alertChannel: alerts.id },
+  }
+  const client = samples.client('heron', { user: heron.id, region: 'PT', coach: `<@${coach.id}>` })
+  await first.store.transaction((tx) =>
+    tx.apply({
+      changes: [
+        { put: 'practice', row: practice },
+        { put: 'client', row: client },
+      ],
+      postings: [],
+    }),
+  )
+  await first.close()
+  const posted: PostedEvent[] = []
+  platform.on('message', (event) => void posted.push(event))
+  const logs: string[] = []
+  const log = pino({ level: 'debug', base: null }, { write: (line) => void logs.push(line) })
+  const { token, apiUrl: api } = platform
+  const parts: ServiceParts = {
+    ...{ databaseUrl: url, token, api, log, spoolFolder: folder },
+    now: () => new Date(),
+  }
+  /** Milliseconds until something is so. */
+  const until = async (isSo: () => boolean | Promise<boolean>, most = 60_000): Promise<number> => {
+    const begun = performance.now()
+    while (!(await isSo())) {
+      if (performance.now() - begun > most) throw new Error('waited in vain')
+      await new Promise((resolve) => setTimeout(resolve, 10))
+    }
+    return performance.now() - begun
+  }
+  const toHeron = () => posted.filter((event) => event.recipient === heron.id)
+  const inAlerts = () => posted.filter((event) => event.channelId === alerts.id)
+  return { folder, path, platform, heron, posted, logs, parts, until, toHeron, inAlerts }
+}
