@@ -1,5 +1,6 @@
 import { type Day, daysBetween } from '../day.ts'
-import { screen } from '../signs/screen.ts'
+import { screenTokens } from '../signs/screen.ts'
+import type { Screening } from '../signs/screening.ts'
 import { answerTo } from './answers.ts'
 import { applyCorrections, deniedNumber, settleNo } from './corrections.ts'
 import { joinDates } from './dates.ts'
@@ -64,8 +65,7 @@ function settleDenied(items: readonly Item[], planned: number): void {
   else if (denied > planned + 2) kept[0]!.slot = 'pain'
 }
 
-function signsOf(text: string, context: ReadingContext, pain: number | null, answer: string | null) {
-  const screening = screen(text, context.locale)
+function signsOf(screening: Screening, context: ReadingContext, pain: number | null, answer: string | null) {
   const severe = pain !== null && pain >= SEVERE && !screening.signs.includes('severe-unrelenting')
   const answered = context.asked === 'signs' ? answer : null
   const signs = severe ? [...screening.signs, 'severe-unrelenting' as const] : screening.signs
@@ -121,7 +121,7 @@ export function readReply(text: string, context: ReadingContext): Reading {
     (days.length > 1 || holds(main) || hints(main) ? null : (firstDate(items)?.date ?? null))
   const given = holds(main) || slots.unsure.size > 0
   const day = named !== null ? within(named, context.today) : given ? context.promptDay : null
-  const signs = signsOf(text, context, worstPain(days), answer)
+  const signs = signsOf(screenTokens(folded, tokens, context.locale), context, worstPain(days), answer)
   const unsure: Reading['unsure'][number][] = SLOTS.filter((slot) => slots.unsure.has(slot))
   if (named !== null && day === null) unsure.push('day')
   if (signs.unsure) unsure.push('signs')

@@ -24,6 +24,14 @@ export interface Rule {
   readonly anywhere: number | null
 }
 
+/** Single words of a check-in in which no sign can be told. */
+export interface Plain {
+  readonly words: ReadonlySet<string>
+  readonly zones: ReadonlySet<string>
+  /** Before a zone such a word may mean both sides. */
+  readonly pairs: ReadonlySet<string>
+}
+
 /** A lexicon made ready once, so that screening a message only looks things up. */
 export interface Compiled {
   readonly version: string
@@ -33,6 +41,8 @@ export interface Compiled {
   /** How many classes there are. */
   readonly size: number
   readonly skipped: ReadonlySet<string>
+  readonly plain: Plain
+  readonly courtesies: ReadonlySet<string>
   readonly spellings: ReadonlyMap<string, string>
   readonly cue: Readonly<Record<Cue, number>>
   /** The second layer, which only asks. */
@@ -144,6 +154,12 @@ export function compile(source: LexiconSource): Compiled {
     names: [...classes.ids.keys()],
     size,
     skipped: new Set(lexicon.skipped),
+    courtesies: new Set(lexicon.courtesies),
+    plain: {
+      words: new Set(lexicon.plain.words),
+      zones: new Set(lexicon.plain.zones),
+      pairs: new Set(lexicon.plain.pairs),
+    },
     spellings: new Map(Object.entries(lexicon.spellings)),
     cue,
     opening,

@@ -9,8 +9,14 @@ const NET = KINDS.indexOf('net')
 
 /** Takes the features of a window: words, word pairs, meanings, and meanings of the second layer near each other. */
 export interface Sink {
-  word(key: string): void
+  word(word: string): void
+  stem(word: string): void
+  /** Two words in a row, and two with one between them; "^" stands before the first. */
+  pair(before: string, word: string): void
+  skip(first: string, word: string): void
   meaning(kind: number, id: number): void
+  /** Whether anything is kept of a meaning with another after it. */
+  opens(first: number): boolean
   near(first: number, second: number): void
 }
 
@@ -35,7 +41,7 @@ const NEAR = 5
 /** The endings that English and Spanish words lose, so that "leaked" and "leaking" are one. */
 const ENDING = /(?:ing|ed|es|s|ly|y|e|ando|iendo|ado|ada|ido|ida|as|os|an|en|a|o)$/
 
-const stemOf = (word: string): string => (word.length > 4 ? word.replace(ENDING, '') : word)
+export const stemOf = (word: string): string => (word.length > 4 ? word.replace(ENDING, '') : word)
 
 /** The first of the items, in order, that starts at the position or after it. */
 function firstFrom(items: readonly Window[], position: number): number {
@@ -101,7 +107,7 @@ function valueAt(words: readonly Token[], i: number): number {
 }
 
 function wordsIn({ words, reading }: Features, window: Window, sink: Sink): void {
-  const { spellings } = reading.lexicon
+  const { spellings, courtesies } = reading.lexicon
   let [before, first] = ['^', '^']
   const [from, to] = within(words, window)
   for (let i = from; i < to; i++) {
@@ -110,12 +116,13 @@ function wordsIn({ words, reading }: Features, window: Window, sink: Sink): void
       if (token.text === '?') sink.word('?')
       continue
     }
+    if (courtesies.has(token.text)) continue
     const word =
       token.kind === 'number' ? numberWord(valueAt(words, i)) : (spellings.get(token.text) ?? token.text)
     sink.word(word)
-    sink.word(`~${stemOf(word)}`)
-    sink.word(`${before} ${word}`)
-    sink.word(`${first} _ ${word}`)
+    sink.stem(word)
+    sink.pair(before, word)
+    sink.skip(first, word)
     first = before
     before = word
   }
@@ -169,7 +176,8 @@ function nearIn({ net }: Features, window: Window, sink: Sink): void {
       const other = net[j]!
       if (partners.has(other.entry)) continue
       partners.add(other.entry)
-      for (const first of entry.classes) for (const second of other.entry.classes) sink.near(first, second)
+      for (const first of entry.classes)
+        if (sink.opens(first)) for (const second of other.entry.classes) sink.near(first, second)
     }
   }
 }

@@ -20,7 +20,8 @@ const ANSWER = 3
  */
 export function learnedOf(features: Features): Learned {
   const { weights } = features.reading.lexicon
-  if (weights === null) return () => []
+  const words = features.words.filter(({ kind }) => kind !== 'mark').length
+  if (weights === null || words <= ANSWER) return () => []
   const highest = SIGN_IDS.map(() => Number.NEGATIVE_INFINITY)
   const where: (Window | undefined)[] = SIGN_IDS.map(() => undefined)
   for (const window of windowsOf(features.reading.units)) {
@@ -33,14 +34,13 @@ export function learnedOf(features: Features): Learned {
       where[i] = window
     }
   }
-  const words = features.words.filter(({ kind }) => kind !== 'mark').length
   const { context, lexicon } = features.reading
   const leaves = words <= FAREWELL && context.anywhere[lexicon.cue.leaving] === 1
   return (isTakenBack) =>
     SIGN_IDS.flatMap((sign, i) => {
       const window = where[i]
       const least = isTakenBack(sign) ? weights.insist : weights.ask
-      if (window === undefined || words <= ANSWER || (leaves && sign === HARM)) return []
+      if (window === undefined || (leaves && sign === HARM)) return []
       if (likelihood(highest[i]!) < least) return []
       return [{ rule: asks(sign), at: unitsIn(features, window) }]
     })

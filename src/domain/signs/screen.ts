@@ -2,6 +2,7 @@ import { type Care, higherCare } from '../care.ts'
 import { type Folded, fold } from '../reply/fold.ts'
 import { type Token, tokenise } from '../reply/tokens.ts'
 import { careOf, SIGN_IDS, type SignId } from './catalogue.ts'
+import type { Compiled } from './compile.ts'
 import { contextOf } from './context.ts'
 import type { Features } from './features.ts'
 import { judge, type Verdict } from './judge.ts'
@@ -10,6 +11,7 @@ import { lexiconFor } from './lexicon/languages.ts'
 import { carriesOf, type Match, matchesOf, type Reading } from './match.ts'
 import { polarityOf } from './negation.ts'
 import { netMatches } from './net.ts'
+import { isPlain } from './plain.ts'
 import type { Screening } from './screening.ts'
 import { asidesOf, BREAK, unitsOf } from './units.ts'
 
@@ -32,8 +34,16 @@ const TOLD_BY: Partial<Record<SignId, SignId>> = {
  * An unknown locale is read as English.
  */
 export function screen(text: string, locale: string): Screening {
-  const features = readingOf(text, locale)
-  const { folded, reading, net } = features
+  const folded = fold(text)
+  return screenTokens(folded, tokenise(folded), locale)
+}
+
+/** The same for a message that was cut into tokens already. */
+export function screenTokens(folded: Folded, words: readonly Token[], locale: string): Screening {
+  const lexicon = lexiconFor(locale)
+  if (isPlain(words, lexicon.plain)) return NOTHING
+  const features = featuresOf(words, lexicon)
+  const { reading, net } = features
   if (reading.units.length === 0) return NOTHING
   const judged = judgedOf(reading, learnedOf(features), netMatches(net, reading))
   const { sure, unsure } = sorted(judged)
@@ -54,8 +64,10 @@ export function screen(text: string, locale: string): Screening {
 /** A message made ready for all three layers. */
 export function readingOf(text: string, locale: string): Features & { readonly folded: Folded } {
   const folded = fold(text)
-  const words = tokenise(folded)
-  const lexicon = lexiconFor(locale)
+  return { folded, ...featuresOf(tokenise(folded), lexiconFor(locale)) }
+}
+
+function featuresOf(words: readonly Token[], lexicon: Compiled): Features {
   const units = unitsOf(words, lexicon)
   const reading: Reading = {
     units,
@@ -64,7 +76,7 @@ export function readingOf(text: string, locale: string): Features & { readonly f
     context: contextOf(units, asidesOf(words, units, lexicon), lexicon, endsAsking(words)),
     carries: carriesOf(units, lexicon),
   }
-  return { folded, words, reading, net: unitsOf(words, lexicon, lexicon.net.root), told: new Map() }
+  return { words, reading, net: unitsOf(words, lexicon, lexicon.net.root), told: new Map() }
 }
 
 /**

@@ -1,7 +1,13 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { SIGN_IDS, type SignId } from '../../../src/domain/signs/catalogue.ts'
-import { type Features, featuresIn, type Sink, windowsOf } from '../../../src/domain/signs/features.ts'
+import {
+  type Features,
+  featuresIn,
+  type Sink,
+  stemOf,
+  windowsOf,
+} from '../../../src/domain/signs/features.ts'
 import { lexiconFor } from '../../../src/domain/signs/lexicon/languages.ts'
 import { readingOf } from '../../../src/domain/signs/screen.ts'
 import {
@@ -69,11 +75,23 @@ const repliesWithout = (locale: string): Row[] =>
 class Names implements Sink {
   readonly found = new Set<string>()
   constructor(private readonly names: readonly string[]) {}
-  word(key: string): void {
-    this.found.add(key)
+  word(word: string): void {
+    this.found.add(word)
+  }
+  stem(word: string): void {
+    this.found.add(`~${stemOf(word)}`)
+  }
+  pair(before: string, word: string): void {
+    this.found.add(`${before} ${word}`)
+  }
+  skip(first: string, word: string): void {
+    this.found.add(`${first} _ ${word}`)
   }
   meaning(kind: number, id: number): void {
     this.found.add(writtenMeaning(kind, this.names[id]!))
+  }
+  opens(): boolean {
+    return true
   }
   near(first: number, second: number): void {
     this.found.add(writtenNear(this.names[first]!, this.names[second]!))

@@ -180,5 +180,14 @@ export const en: LexiconSource = {
   },
   spellings,
   skipped,
+  courtesies: 'thanks, thank, thx, ty, cheers, ta, please, pls, plz',
+  plain: {
+    words: `
+      zero, one, two, three, four, five, six, seven, eight, session, sessions, sesh, pain, reach, did, done,
+      completed, finished, managed, all, and, the, in, at, of, a, about, around, to, only, just, today, morning, evening,
+      afternoon, thanks, thank, you, thx, ta, cheers, coach, hi, hello, p, s, x`,
+    zones: 'calf, shin, knee, thigh, hamstring, back, buttock, glute, hip, bum, foot, ankle, heel, toe',
+    pairs: 'both',
+  },
   ordinary: `${ordinary}, ${lookalikes}`,
 }

@@ -145,6 +145,10 @@ export const lexiconShape = z.strictObject({
   subjects: z.record(z.string(), z.enum(SIGN_IDS)),
   /** Chat and dialect spellings, and the word each stands for. */
   spellings: z.record(z.string(), z.string()),
+  /** Single words of a check-in: where a message holds no other, it tells no sign; see `plain.ts`. */
+  plain: z.strictObject({ words: phrases, zones: phrases, pairs: phrases }),
+  /** Thanks and the like, which change nothing in what a message tells. */
+  courtesies: phrases,
   /** Words that may stand inside any phrase without breaking it. */
   skipped: phrases,
   /** Everyday words that a typing slip must never be made of. */

@@ -155,6 +155,9 @@ export const bladder: LexiconSource['words'] = {
     so often, way more, non stop, urgent, urgently, urgency, frequently, more frequent, frequency, a lot,
     a lot more, loads, keep needing, keeps needing, keep having to, rush, rushing, run to, running to,
     desperate, burning, stings, stinging, hurts, painful, blood in, bloody, dark, cloudy`,
+  'hardly-any': `
+    (normal/normally/fine/ok/okay) to (hardly/barely/nothing/none/not/almost nothing/a trickle/a dribble) (at all/any/anything/),
+    (hardly/barely/scarcely) (at all/any/anything/a drop/a trickle), next to nothing, almost nothing`,
   'no-feel': `
     (don't/dont/do not/never/no longer/not/didn't/didnt/can't/cant) (get/getting/have/having/receive/receiving/pick up) (a/the/any/that/my/) (signal/signals/message/messages/warning/memo/alarm/cue/sensation/feeling/urge/sense),
     stopped (getting/having) (a/the/any/that/my/) (signal/signals/message/messages/warning/alarm/cue/sensation/feeling/urge),

@@ -11,6 +11,8 @@ export const idioms: LexiconSource['words'] = {
     (pushed/push/pushing/worked/work/working/pulled/pull/pulling/rowed/row/rowing/went/go/going/trained/tried/too) hard on (the/my/it/him/her/them/you/myself/yourself/me),
     (don't/dont/didn't/didnt/do not/did not/no longer/never/not/doesn't/doesnt) (feel/feeling/felt) (it/any of it/pain/any pain/the pain/that) (in/down/past/below/beyond/at/up) (the/my/),
     (came/come/coming) off the (water/lake/river/ergo/slope/pitch) (early/late/at/with/after/because/happy/feeling),
+    (stubbed/stub) (my/the/a) (toe/toes/foot) on (the/a/my) (bed/door/table/chair/sofa/frame/box/weight/cupboard/doorframe/desk/fridge),
+    (dog/cat/kids/daughter/son/wife/husband/partner/friend/mum/dad/toddler) joined in,
     wrong (chat/number/person/thread/button/group/app/box/field/line/message),
     dropped a (weight plate/dumbbell/kettlebell/barbell/weight on), weight plate(/s),
     (tearing/ripping/tore/ripped) through (the/my/these/all/both/a) (sessions/session/drills/sets/set/list/workout/book/programme/program),

@@ -48,6 +48,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['bladder-change', 'leaking-word', { alone: true, unsure: true, unless: 'not-me-leak' }],
   ['bladder-change', 'slow-start & stream-word', { within: 3 }],
   ['bladder-change', 'loss', { alone: true, unsure: true }],
+  ['bladder-change', 'pee & hardly-any', { within: 5, unsure: true }],
   ['bladder-change', 'no-change bladder|pee|loo', { within: 6, isDenial: true }],
   ['bowel-change', 'no-change bowel|poo|loo', { within: 6, isDenial: true }],
   ['sexual-change', 'no-change sex|erection', { within: 6, isDenial: true }],

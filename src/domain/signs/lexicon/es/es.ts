@@ -155,5 +155,14 @@ export const es: LexiconSource = {
   },
   spellings,
   skipped,
+  courtesies: 'gracias, porfa, grax',
+  plain: {
+    words: `
+      cero, una, uno, un, tres, cuatro, cinco, seis, siete, ocho, sesion, sesiones, dolor, alcance, hice, hecha, hechas,
+      hecho, todo, todas, y, la, el, las, en, de, a, hasta, solo, hoy, sobre, gracias, hola, coach`,
+    zones:
+      'gemelo, pantorrilla, espinilla, rodilla, muslo, espalda, nalga, gluteo, cadera, pie, tobillo, talon, corva',
+    pairs: 'dos, ambas, ambos',
+  },
   ordinary,
 }
