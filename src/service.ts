@@ -5,7 +5,7 @@ import { type Bot, type BotParts, createBot } from './bot.ts'
 import { serverOf } from './chat/channel-facts.ts'
 import { type Chat, ChatProblem, connect, createClient } from './chat/client.ts'
 import type { OnSent } from './chat/delivery.ts'
-import { paced } from './chat/delivery-pace.ts'
+import { paced, paceOf } from './chat/delivery-pace.ts'
 import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
 import { safeError } from './chat/safe-error.ts'
@@ -91,7 +91,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     engine: way.engine,
     dues: store.dues,
     outbox: store.outbox,
-    courier: paced(way.courier, client.rest, client.rest.options.globalRequestsPerSecond),
+    courier: paced(way.courier, paceOf(client.rest)),
     now,
     onSent: way.onSent,
     onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),

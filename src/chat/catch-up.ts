@@ -1,6 +1,7 @@
 import { type APIMessage, type REST, Routes } from 'discord.js'
 import type { Logger } from 'pino'
 import type { Words } from '../engine/event.ts'
+import { paceOf } from './delivery-pace.ts'
 import { type DirectMessage, editFrom, messageFrom, wordsFrom } from './direct-messages.ts'
 import type { KnownDm } from './parts.ts'
 import { safeError } from './safe-error.ts'
@@ -62,7 +63,11 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
           return new Map()
         },
       )
-      for (const dm of (await known).values()) await fetchOnce(dm)
+      for (const dm of (await known).values()) {
+        // thousands may have been away from: whoever writes now goes first
+        await paceOf(rest).turn()
+        await fetchOnce(dm)
+      }
     },
     async before(channel) {
       const dm = (await known).get(channel)

@@ -1,41 +1,71 @@
 import { setTimeout as pause } from 'node:timers/promises'
+import type { REST } from 'discord.js'
 import type { Courier } from '../engine/ports.ts'
+import { isUrgent } from './retry-at.ts'
 
-// Of the requests that the platform allows in a second, what is kept free for urgent messages and answers: 4 %.
+// Of the requests that the platform allows in a second, what is kept free for urgent messages and answers.
 const KEPT_FREE = 0.04
-// A timer that comes late may be made up for by so many messages at once.
-const BURST = 3
+// For a minute after somebody needed help: alert and answers follow, and one request over the limit stops all for a
+// second, as the platform's second and ours do not begin together.
+const KEPT_FREE_URGENT = 0.15
+const URGENT_MS = 60_000
 // From here on a message waits for its turn: prompts and digests. Whoever waits for an answer does not.
 const PACED_FROM = 3
 
 /** What the platform's client knows of the limit over all requests. */
-export interface Budget {
-  readonly globalRemaining: number
-  /** In ms since 1970. */
-  readonly globalReset: number
+type Budget = Pick<REST, 'globalRemaining' | 'globalReset'> & {
+  readonly options: { readonly globalRequestsPerSecond: number }
 }
 
+/** The even pace of what can wait, one for each client of the platform. */
+export interface Pace {
+  /** Counts a request that goes at once. */
+  count(isUrgent: boolean): void
+  /** Counts a request, and resolves when it may go. */
+  turn(): Promise<void>
+}
+
+const paces = new WeakMap<object, Pace>()
+
 /**
- * The same courier, which sends prompts and digests evenly and leaves room for what cannot wait: sent in bursts, they
- * would use up a second's requests at its beginning, and an urgent reply would wait for the next second.
- * @param perSecond requests that the platform allows in a second
+ * What can wait is sent evenly and leaves room for what cannot: sent in bursts, it would use up a second's requests at
+ * its beginning, and an urgent reply would wait for the next second.
  */
-export function paced(courier: Courier, budget: Budget, perSecond: number): Courier {
-  const every = 1_000 / (perSecond * (1 - KEPT_FREE))
-  const free = Math.max(1, Math.round(perSecond * KEPT_FREE))
+export function paceOf(budget: Budget): Pace {
+  const pace = paces.get(budget) ?? createPace(budget)
+  paces.set(budget, pace)
+  return pace
+}
+
+function createPace(budget: Budget): Pace {
+  const perSecond = budget.options.globalRequestsPerSecond
   let next = 0
-
-  const turn = async (): Promise<void> => {
-    const wait = next - performance.now()
-    if (wait > 0) await pause(wait)
-    for (let left = leftFor(budget, free); left > 0; left = leftFor(budget, free)) await pause(left)
+  let urgentUntil = 0
+  const kept = (): number => (performance.now() < urgentUntil ? KEPT_FREE_URGENT : KEPT_FREE)
+  const count = (isUrgent: boolean): void => {
+    if (isUrgent) urgentUntil = performance.now() + URGENT_MS
+    const every = 1_000 / (perSecond * (1 - kept()))
+    // a timer that came late may be made up for by one message
+    next = Math.max(next + every, performance.now() - every)
   }
+  const left = (): number => leftFor(budget, Math.max(1, Math.round(perSecond * kept())))
+  return {
+    count,
+    async turn() {
+      count(false)
+      const wait = next - performance.now()
+      if (wait > 0) await pause(wait)
+      for (let ms = left(); ms > 0; ms = left()) await pause(ms)
+    },
+  }
+}
 
+/** The same courier, which sends prompts and digests at that pace. */
+export function paced(courier: Courier, pace: Pace): Courier {
   return {
     async deliver(row) {
-      // what goes past the line puts it off by one message all the same
-      next = Math.max(next + every, performance.now() - BURST * every)
-      if (row.priority >= PACED_FROM) await turn()
+      if (row.priority >= PACED_FROM) await pace.turn()
+      else pace.count(isUrgent(row))
       return courier.deliver(row)
     },
   }

@@ -1,10 +1,13 @@
 import type { OutboxStore } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import { wayOf } from './delivery-holds.ts'
+import { within } from './in-flight.ts'
 import { isUrgent } from './retry-at.ts'
 
 // So many rows are claimed at a time.
 const BATCH = 50
+// A healthy store takes some hundredths of a second.
+const CLAIM_MS = 300
 // What is no more pressing than an answer goes in the lane for all.
 const ANSWER = 2
 const LEAST_PRESSING = 4
@@ -15,30 +18,28 @@ const BEGIN_WITHIN_MS = 30_000
 /** What one process has claimed and not settled: no row goes twice, and none before another of its client. */
 export function createTaken(outbox: OutboxStore, now: () => Date) {
   const taken = new Map<string, { readonly row: OutboxRow; readonly since: number }>()
-  // given back while a claim was under way, which may still show it as waiting
-  const stale = new Set<string>()
-  let claiming = 0
+  // of each claim under way: what was given back since it began, which it may still show as waiting
+  const underWay = new Set<Set<string>>()
 
   const claim = async (leastPressing: number): Promise<OutboxRow[]> => {
-    claiming += 1
+    const since = new Set<string>()
+    underWay.add(since)
     try {
       const rows = await rowsTo(leastPressing)
-      return rows.filter(({ id }) => !taken.has(id) && !stale.has(id))
+      return rows.filter(({ id }) => !taken.has(id) && !since.has(id))
     } finally {
-      claiming -= 1
-      if (claiming === 0) stale.clear()
+      underWay.delete(since)
     }
   }
 
-  /** Where nothing can be written, urgent messages go unclaimed: twice is better than not at all. */
+  /** Where nothing can be written in time, urgent messages go unclaimed: twice is better than too late. */
   const rowsTo = async (leastPressing: number): Promise<OutboxRow[]> => {
-    try {
-      return await outbox.claim(now(), BATCH, leastPressing)
-    } catch (error) {
-      const urgent = (await outbox.waiting(now(), BATCH)).filter(isUrgent)
-      if (urgent.length === 0) throw error
-      return urgent
-    }
+    const claimed = outbox.claim(now(), BATCH, leastPressing)
+    claimed.catch(() => undefined)
+    const rows = await within(claimed, CLAIM_MS, null).catch(() => null)
+    if (rows) return rows
+    const urgent = (await outbox.waiting(now(), BATCH)).filter((row) => isUrgent(row) && !taken.has(row.id))
+    return urgent.length > 0 ? urgent : claimed
   }
 
   /** Another of the same client, for the same place, goes first. */
@@ -73,7 +74,7 @@ export function createTaken(outbox: OutboxStore, now: () => Date) {
     giveBack(rows: readonly OutboxRow[]): void {
       for (const { id } of rows) {
         taken.delete(id)
-        if (claiming > 0) stale.add(id)
+        for (const since of underWay) since.add(id)
       }
     },
   }

@@ -82,20 +82,25 @@ export function openSqlite(path: string): Database {
   }
   const client = new PrismaClient({ adapter: factory, errorFormat: ERRORS })
   const queue = createQueue()
+  // who waits for another process's lock keeps writers behind it in order, but lets others read
+  const writers = createQueue()
   const stays = whileThere(path)
 
   return {
     kind: 'sqlite',
-    use: (work) => queue.run(() => patiently(() => stays(() => work(client)))),
-    transaction: (work) => queue.run(() => patiently(() => stays(() => oneTransaction(client, work)))),
+    use: (work) => patiently(() => queue.run(() => stays(() => work(client)))),
+    transaction: (work) =>
+      writers.run(() => patiently(() => queue.run(() => stays(() => oneTransaction(client, work))))),
     async scrub() {
       await queue.run(() => client.$queryRaw`PRAGMA wal_checkpoint(TRUNCATE)`)
     },
     async close() {
+      await writers.close()
       await queue.close()
       await client.$disconnect()
     },
     abandon() {
+      void writers.close()
       void queue.close()
       void connected?.dispose()
     },

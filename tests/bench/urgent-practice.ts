@@ -16,7 +16,7 @@ export interface Practices {
   /** Milliseconds from what they say to the urgent reply on the platform. */
   latencyOf(person: Person): Promise<number>
   /** Prompts on the platform so far, and how often the platform refused for its limits. */
-  counts(): { readonly prompts: number; readonly refused: number; readonly alerts: number }
+  counts(): { readonly prompts: number; readonly refused: readonly string[]; readonly alerts: number }
   /** Another connection holds the database for so long. */
   lock(ms: number): Promise<void>
   /** Begins to send what waits. */
@@ -83,7 +83,7 @@ export async function openPractices(prompts: number, urgent: number): Promise<Pr
     counts: () => ({
       prompts: sent,
       alerts,
-      refused: platform.requests.filter(({ status }) => status === 429).length,
+      refused: platform.requests.flatMap(({ path, status }) => (status === 429 ? [path] : [])),
     }),
     async lock(ms) {
       // it must not wait: the bot runs in this process
