@@ -37,6 +37,9 @@ const Environment = z.object({
     .min(1024, HEALTH_PORT)
     .max(65_535, HEALTH_PORT)
     .optional(),
+  /** The key that closes the words in the database, or a file of keys; neither: words are kept as they are. */
+  EBBLINE_KEY: z.string().trim().optional(),
+  EBBLINE_KEY_FILE: z.string().trim().min(1, 'EBBLINE_KEY_FILE must name a file').optional(),
   /** A YAML file with the practice's own ladders. */
   EBBLINE_LADDERS: z.string().trim().min(1, 'EBBLINE_LADDERS must name a file').optional(),
   /** Where urgent signs are kept while the database is away; beside the database file where left out. */
@@ -52,6 +55,8 @@ export interface Settings {
   readonly api: string | null
   readonly healthPort: number | null
   readonly ladders: string | null
+  readonly key: string | null
+  readonly keyFile: string | null
   readonly backupDays: number
   readonly spoolFolder: string | null
   readonly logLevel: string
@@ -73,6 +78,8 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     DISCORD_API,
     EBBLINE_BACKUP_DAYS,
     EBBLINE_HEALTH_PORT,
+    EBBLINE_KEY,
+    EBBLINE_KEY_FILE,
     EBBLINE_LADDERS,
     EBBLINE_SPOOL_DIR,
     LOG_LEVEL,
@@ -83,6 +90,8 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     api: DISCORD_API ?? null,
     healthPort: EBBLINE_HEALTH_PORT ?? null,
     ladders: EBBLINE_LADDERS ?? null,
+    key: EBBLINE_KEY ?? null,
+    keyFile: EBBLINE_KEY_FILE ?? null,
     backupDays: EBBLINE_BACKUP_DAYS,
     spoolFolder: EBBLINE_SPOOL_DIR ?? null,
     logLevel: LOG_LEVEL,

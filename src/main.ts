@@ -6,8 +6,10 @@ import { readSettings, type Settings, SettingsError } from './config.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
 import { serveHealth } from './health.ts'
 import { createHeart, type Heart } from './heartbeat.ts'
+import { readSeal } from './keys.ts'
 import { readOwnLadders } from './own-ladders.ts'
 import { startTicker } from './schedule/ticker.ts'
+import type { Seal } from './seal.ts'
 
 // A keeper's tools wait so long for a stop before they kill.
 const STOP_MS = 4_800
@@ -17,20 +19,26 @@ const STOP_MS = 4_800
  * wrong settings are told before store and chat are loaded.
  */
 const isOperators = (error: unknown): error is Error =>
-  error instanceof Error && ['SettingsError', 'StoreProblem', 'ChatProblem'].includes(error.name)
+  error instanceof Error &&
+  ['SettingsError', 'StoreProblem', 'SealProblem', 'ChatProblem'].includes(error.name)
 
 async function main(): Promise<number> {
   const settings = readSettings(process.env)
   const ladders = readOwnLadders(settings.ladders)
+  const seal = readSeal(settings)
   if (settings.token === null) {
     const { rehearse } = await import('./rehearsal/rehearse.ts')
     return rehearse()
   }
-  return serve(settings, settings.token, ladders)
+  return serve(settings, settings.token, { ladders, seal })
 }
 
 /** Runs until it is told to stop, or the platform closes the connection for good. */
-async function serve(settings: Settings, token: string, ladders: readonly OwnLadder[]): Promise<number> {
+async function serve(
+  settings: Settings,
+  token: string,
+  { ladders, seal }: { ladders: readonly OwnLadder[]; seal: Seal | null },
+): Promise<number> {
   const log = pino({ level: settings.logLevel, base: null })
   let end: (code: number) => void = () => {}
   const ended = new Promise<number>((resolve) => {
@@ -45,6 +53,7 @@ async function serve(settings: Settings, token: string, ladders: readonly OwnLad
     ladders,
     backupDays: settings.backupDays,
     spoolFolder: settings.spoolFolder,
+    seal,
     now: () => new Date(),
     log,
     tell: ({ message }) => void process.stderr.write(`${message}\n`),

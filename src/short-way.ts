@@ -8,6 +8,7 @@ import type { Engine, Store } from './engine/ports.ts'
 import type { ServiceParts } from './service.ts'
 import { readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
+import { driverProblem } from './store/driver-problem.ts'
 import type { OpenStore } from './store/open.ts'
 import { codeOf, StoreProblem } from './store/problem.ts'
 import { LANGUAGE_CODES, textsFor } from './text/index.ts'
@@ -23,11 +24,12 @@ import { type KnownPeople, openKnown } from './without-store/known.ts'
 export function knownBefore({
   databaseUrl,
   spoolFolder = null,
-}: Pick<ServiceParts, 'databaseUrl' | 'spoolFolder'>): KnownFile {
+  seal = null,
+}: Pick<ServiceParts, 'databaseUrl' | 'spoolFolder' | 'seal'>): KnownFile {
   const address = readAddress(databaseUrl)
   const path = address.kind === 'sqlite' ? address.path : null
   const places = placesFor(path, spoolFolder)
-  const people = openKnown(places.known)
+  const people = openKnown(places.known, seal)
   if (path !== null && !people.isEmpty && !existsSync(path))
     throw new StoreProblem(
       `The database ${path} is gone, though clients were on file: put it back, or put back a backup with ebb restore FILE; to begin anew, remove ${places.known}.`,
@@ -45,7 +47,7 @@ export interface KnownFile {
  * @throws StoreProblem where its folder cannot be written
  */
 export async function shortWay(
-  { now, log, onSent = () => {} }: Pick<ServiceParts, 'now' | 'log' | 'onSent'>,
+  { now, log, seal = null, onSent = () => {} }: Pick<ServiceParts, 'now' | 'log' | 'onSent' | 'seal'>,
   { places, people }: KnownFile,
   { store, client }: { store: OpenStore; client: Client },
   engineOn: (store: Store) => Engine,
@@ -58,10 +60,21 @@ export async function shortWay(
   const courier = createCourier({ rest: client.rest, directOf, lookBack, draw, drawFile, log })
   try {
     return await openWithoutStore({
-      ...{ spool: places.spool, known: people, store: store.store, engineOn, textsFor, onSent, now, log },
+      ...{
+        spool: places.spool,
+        seal,
+        known: people,
+        store: store.store,
+        engineOn,
+        textsFor,
+        onSent,
+        now,
+        log,
+      },
       courier: keptPrivate(courier, client),
       idOf: outboxId,
       languages: LANGUAGE_CODES,
+      problemOf: (error) => (places.database === null ? null : driverProblem(error, places.database)),
       readKnown: () => store.knownPeople(now()),
       probe: () => store.settings.set('last-probe', now().toISOString()),
     })

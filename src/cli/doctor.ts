@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util'
 import { readSettings, type Settings, SettingsError } from '../config.ts'
+import { readSeal } from '../keys.ts'
 import { doctor as texts } from '../text/en/doctor.ts'
 import { databaseLines } from './doctor/database.ts'
 import { hostLines } from './doctor/host.ts'
@@ -44,12 +45,13 @@ export async function run(
 }
 
 async function checked(
-  { token, api, databaseUrl, ladders, backupDays }: Settings,
+  { token, api, databaseUrl, ladders, backupDays, key, keyFile }: Settings,
   now: () => Date,
 ): Promise<Line[]> {
+  const seal = readSeal({ key, keyFile })
   const platform = token === null ? withoutToken : await platformLines(token, api, now)
   try {
-    const database = await databaseLines(databaseUrl, backupDays, now())
+    const database = await databaseLines(databaseUrl, { backupDays, seal }, now())
     const why = token === null ? texts.setToken : texts.needsToken
     return [
       ...platform.lines,

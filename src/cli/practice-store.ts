@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs'
+import { readSettings } from '../config.ts'
 import type { ClientFile, Tx } from '../engine/ports.ts'
 import type { PracticeRow } from '../engine/rows.ts'
+import { readSeal } from '../keys.ts'
 import { readAddress } from '../store/address.ts'
 import { type OpenStore, openStore } from '../store/open.ts'
 import { StoreProblem } from '../store/problem.ts'
@@ -11,6 +13,15 @@ const DEFAULT_DATABASE = 'file:data/ebbline.db'
 /** Something about the words typed that the operator can mend, in one sentence. */
 export class NotFound extends Error {}
 
+/** @throws StoreProblem where there is no such file: a new one is never made by looking */
+export function mustBeThere(url: string): void {
+  const read = readAddress(url)
+  if (read.kind === 'sqlite' && !existsSync(read.path))
+    throw new StoreProblem(
+      `There is no database at ${read.path}: name the bot's own with --database file:PATH.`,
+    )
+}
+
 /**
  * Opens a database that is there already (`--database`, else `DATABASE_URL`), does the work and closes it.
  * @throws StoreProblem where there is none, or it cannot be used: a new one is never made by looking
@@ -20,12 +31,9 @@ export async function withStore<T>(
   work: (store: OpenStore) => Promise<T>,
 ): Promise<T> {
   const url = address ?? process.env.DATABASE_URL ?? DEFAULT_DATABASE
-  const read = readAddress(url)
-  if (read.kind === 'sqlite' && !existsSync(read.path))
-    throw new StoreProblem(
-      `There is no database at ${read.path}: name the bot's own with --database file:PATH.`,
-    )
-  const store = await openStore(url)
+  mustBeThere(url)
+  const seal = readSeal(readSettings({ ...process.env, DATABASE_URL: url }))
+  const store = await openStore(url, undefined, undefined, seal)
   try {
     return await work(store)
   } finally {

@@ -1,5 +1,7 @@
 import { parseArgs } from 'node:util'
 import { readSettings } from '../config.ts'
+import { readSeal } from '../keys.ts'
+import type { Seal } from '../seal.ts'
 import { StoreProblem } from '../store/problem.ts'
 import { type Restored, restore, WouldReplace } from '../store/restore.ts'
 import type { Io } from './io.ts'
@@ -11,13 +13,15 @@ older version, and whoever was erased since is erased again, by the list of eras
 --replace        a database is there: keep it beside under a dated name, and put the backup in its place
 --database URL   file:PATH; else DATABASE_URL, else file:data/ebbline.db
 What came after the backup is not in it. At its next start the bot reads again what clients have written meanwhile;
-messages that waited when the backup was made may be sent a second time. Into PostgreSQL goes pg_restore.
+messages that waited when the backup was made may be sent a second time. A backup whose words are sealed needs the key
+of its time in EBBLINE_KEY_FILE. Into PostgreSQL goes pg_restore.
 Exit status: 0 restored, 1 not restored, and nothing was changed, 2 wrong use, or --replace is missing.`
 
 interface Options {
   readonly file: string
   readonly url: string
   readonly replace: boolean
+  readonly seal: Seal | null
 }
 
 /** @throws Error in one sentence where the words typed or the settings cannot be used */
@@ -29,7 +33,9 @@ function optionsOf(args: string[]): Options {
   })
   const [file, second] = positionals
   if (file === undefined || second !== undefined) throw new Error('Name one backup.')
-  return { file, url: values.database ?? readSettings(process.env).databaseUrl, replace: values.replace }
+  const settings = readSettings(process.env)
+  const seal = readSeal(settings)
+  return { file, url: values.database ?? settings.databaseUrl, replace: values.replace, seal }
 }
 
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
@@ -40,9 +46,9 @@ export async function run(args: string[], io: Io, now: () => Date = () => new Da
     io.err(`${(error as Error).message}\n${help}`)
     return 2
   }
-  const { url, file, replace } = options
+  const { url, file, ...how } = options
   try {
-    await tell(file, await restore(url, file, { replace, now: now() }), io)
+    await tell(file, await restore(url, file, { ...how, now: now() }), io)
     return 0
   } catch (error) {
     if (!(error instanceof StoreProblem)) throw error

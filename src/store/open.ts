@@ -1,4 +1,5 @@
 import type { DueStore, KnownClient, OutboxStore, Store } from '../engine/ports.ts'
+import type { Seal } from '../seal.ts'
 import { type Address, readAddress } from './address.ts'
 import { warmUp } from './client-file.ts'
 import type { Database } from './database.ts'
@@ -13,6 +14,8 @@ import { migrateSqlite } from './migrate-sqlite.ts'
 import { outboxStore } from './outbox.ts'
 import { type LadderInPlans, laddersInPlans } from './plan-ladders.ts'
 import { openPostgresql } from './postgresql.ts'
+import { notSealedWith } from './sealed-count.ts'
+import { mustOpen, noteKey } from './sealed-mark.ts'
 import { type SettingStore, settingStore } from './settings.ts'
 import { openSqlite, prepareFile } from './sqlite.ts'
 import { createTx } from './tx.ts'
@@ -29,6 +32,8 @@ export interface OpenStore {
   readonly erasures: Settled | null
   directs(): Promise<Direct[]>
   laddersInPlans(): Promise<LadderInPlans[]>
+  /** How many rows hold words that are not sealed with the key of this id. */
+  notSealedWith(key: string): Promise<number>
   /** Everybody on file with what an urgent answer needs; the coach is who is called first now. */
   knownPeople(now: Date): Promise<KnownClient[]>
   /** Ends in order: what runs is finished first. */
@@ -43,13 +48,17 @@ export interface OpenStore {
  * wrong password, a database that a newer version has changed.
  * @param ledger path of the list of erasures; beside a SQLite file and none for a server where left out, null: none
  * @param holder in whose name messages are claimed for delivery; this process's where left out
+ * @param seal what closes and opens the words of people; null: they are kept as they are; 'unread': for whoever
+ * neither reads nor writes any
  */
 export async function openStore(
   url: string,
   ledger: string | null = ledgerPlace(readAddress(url), null),
   holder: string = thisProcess(),
+  seal: Seal | null | 'unread' = null,
 ): Promise<OpenStore> {
-  const database = await openDatabase(readAddress(url))
+  const database =
+    seal === 'unread' ? await openDatabase(readAddress(url), null) : await openSealed(url, seal)
   await database.transaction(warmUp)
   const settle = async () => (ledger === null ? null : settleErasures(database, ledger))
   const erasures = await settle()
@@ -64,6 +73,7 @@ export async function openStore(
     erasures,
     directs: () => directs(database),
     laddersInPlans: () => laddersInPlans(database),
+    notSealedWith: (key) => notSealedWith(database, key),
     knownPeople: (now) => knownPeople(database, now),
     close() {
       closing ??= database.close()
@@ -73,14 +83,30 @@ export async function openStore(
   }
 }
 
-async function openDatabase(address: Address): Promise<Database> {
+/**
+ * The database alone, with the key noted that its words are closed with from now on.
+ * @throws StoreProblem where it cannot be used, or its words need another key
+ */
+export async function openSealed(url: string, seal: Seal | null): Promise<Database> {
+  const database = await openDatabase(readAddress(url), seal)
+  try {
+    const mark = await mustOpen(database, seal)
+    if (seal !== null) await noteKey(database, seal, mark)
+    return database
+  } catch (error) {
+    await database.close()
+    throw error
+  }
+}
+
+async function openDatabase(address: Address, seal: Seal | null): Promise<Database> {
   if (address.kind === 'postgresql') {
     await migratePostgresql(address.url, address.server)
-    return openPostgresql(address.url)
+    return openPostgresql(address.url, seal)
   }
   prepareFile(address.path)
   migrateSqlite(address.path)
-  return openSqlite(address.path)
+  return openSqlite(address.path, seal)
 }
 
 function transactions(database: Database, settle: () => Promise<unknown>): Store {

@@ -1,9 +1,11 @@
 import { PrismaPg } from '@prisma/adapter-pg'
 import pg from 'pg'
 import { PrismaClient as PostgresClient } from '../generated/postgresql/client.ts'
+import type { Seal } from '../seal.ts'
 import { type Database, type Db, ERRORS, type PrismaClient, TRANSACTION } from './database.ts'
 import { codeOf, StoreProblem } from './problem.ts'
 import { createQueue } from './queue.ts'
+import { sealing } from './sealed-columns.ts'
 
 // Long enough for a server in another place, short enough that a start against a dead one does not seem to hang.
 export const CONNECT_TIMEOUT_MS = 5_000
@@ -37,7 +39,7 @@ export function serverProblem(error: unknown, server: string): StoreProblem {
 }
 
 /** Opens the client on a server that is there and migrated. */
-export function openPostgresql(url: string): Database {
+export function openPostgresql(url: string, seal: Seal | null = null): Database {
   const pool = new pg.Pool({ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS })
   // An idle connection that the server ends is replaced by the next use; unheard, it would end the process.
   pool.on('error', () => undefined)
@@ -45,10 +47,11 @@ export function openPostgresql(url: string): Database {
   pool.on('connect', (connection) => void connections.add(connection))
   pool.on('remove', (connection) => void connections.delete(connection))
   // Same models, same methods: the tests of the store run on both.
-  const client = new PostgresClient({
+  const plain = new PostgresClient({
     adapter: new PrismaPg(pool),
     errorFormat: ERRORS,
   }) as unknown as PrismaClient
+  const client = seal === null ? plain : sealing(plain, seal)
 
   const queue = createQueue()
   const running = new Set<Promise<unknown>>()

@@ -2,6 +2,7 @@ import { copyFileSync, existsSync, realpathSync, renameSync, statSync } from 'no
 import { dirname, resolve } from 'node:path'
 import SqliteDatabase from 'better-sqlite3'
 import type { RowCounts } from '../engine/ports.ts'
+import type { Seal } from '../seal.ts'
 import { type Address, readAddress } from './address.ts'
 import { removeFile } from './backup.ts'
 import { type Settled, settleErasures } from './erasures.ts'
@@ -10,6 +11,7 @@ import { migrateSqlite, readHistory } from './migrate-sqlite.ts'
 import { pendingMigrations, readMigrations } from './migrations.ts'
 import { codeOf, StoreProblem } from './problem.ts'
 import { moveAside, type Replaced, takeAlone } from './replaced.ts'
+import { mustOpen } from './sealed-mark.ts'
 import { countRows, isSound, mustBeOurs } from './sound.ts'
 import { fileProblem, openSqlite, prepareFile } from './sqlite.ts'
 import { syncPath } from './sync.ts'
@@ -32,12 +34,12 @@ export class WouldReplace extends StoreProblem {}
  * Puts a backup in the place of the database: copied, checked, brought up to date, and without those who were erased
  * since. Until the last step, a rename, the old database stays as it was; afterwards it lies beside under a dated name.
  * @throws StoreProblem in one sentence with the mend: a server's database, one that a program has open, a backup that
- * is not sound, not of Ebbline, or of a newer version
+ * is not sound, not of Ebbline, of a newer version, or sealed with a key that is not given
  */
 export async function restore(
   url: string,
   file: string,
-  options: { readonly replace: boolean; readonly now: Date },
+  options: { readonly replace: boolean; readonly now: Date; readonly seal?: Seal | null },
 ): Promise<Restored> {
   const address = mustBeFile(readAddress(url))
   const backup = mustBeBackup(resolve(file), address.path)
@@ -47,7 +49,7 @@ export async function restore(
     )
   const old = takeAlone(address.path, options.now)
   try {
-    return await putInPlace(address, backup, old)
+    return await putInPlace(address, { backup, seal: options.seal ?? null }, old)
   } finally {
     old.release()
   }
@@ -75,14 +77,18 @@ function mustBeBackup(backup: string, path: string): string {
   return backup
 }
 
-async function putInPlace(address: File, backup: string, old: Replaced): Promise<Restored> {
+async function putInPlace(
+  address: File,
+  { backup, seal }: { readonly backup: string; readonly seal: Seal | null },
+  old: Replaced,
+): Promise<Restored> {
   const ledger = ledgerPlace(address, null)!
   const passing = `${address.path}.restoring`
   removeFile(passing)
   try {
     copyTo(backup, passing)
     const migrated = bringUpToDate(passing, backup)
-    const erasures = await eraseAgain(passing, ledger, old)
+    const erasures = await eraseAgain(passing, seal, { ledger, old })
     const counts = closeUp(passing)
     const kept = moveAside(old)
     renameSync(passing, address.path)
@@ -135,10 +141,18 @@ function onFile<T>(path: string, named: string, work: (db: SqliteDatabase.Databa
   }
 }
 
-/** The database that is replaced may know of erasures that the ledger lacks. */
-async function eraseAgain(passing: string, ledger: string, old: Replaced): Promise<Settled> {
-  const database = openSqlite(passing)
+/**
+ * The database that is replaced may know of erasures that the ledger lacks. Whom a message is about stands in its
+ * body, so the key is needed.
+ */
+async function eraseAgain(
+  passing: string,
+  seal: Seal | null,
+  { ledger, old }: { readonly ledger: string; readonly old: Replaced },
+): Promise<Settled> {
+  const database = openSqlite(passing, seal)
   try {
+    await mustOpen(database, seal)
     return await settleErasures(database, ledger, old.erasures)
   } finally {
     await database.close()

@@ -3,9 +3,11 @@ import { dirname } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3'
 import { Prisma, PrismaClient } from '../generated/sqlite/client.ts'
+import type { Seal } from '../seal.ts'
 import { type Database, type Db, ERRORS, TRANSACTION } from './database.ts'
 import { codeOf, StoreProblem } from './problem.ts'
 import { createQueue } from './queue.ts'
+import { sealing } from './sealed-columns.ts'
 
 // The driver waits for another process's lock without letting anything else run, and a client with an urgent
 // sign must be answered meanwhile: so it waits shortly, and the longer wait is made of pauses between tries.
@@ -71,7 +73,7 @@ export function fileProblem(error: unknown, path: string): StoreProblem {
 }
 
 /** Opens the client on a file that is there and migrated. */
-export function openSqlite(path: string): Database {
+export function openSqlite(path: string, seal: Seal | null = null): Database {
   const factory = new PrismaBetterSqlite3({ url: path, timeout: BUSY_TIMEOUT_MS })
   const connect = factory.connect.bind(factory)
   let connected: Awaited<ReturnType<typeof connect>> | null = null
@@ -80,7 +82,8 @@ export function openSqlite(path: string): Database {
     await connected.executeScript(PRAGMAS)
     return connected
   }
-  const client = new PrismaClient({ adapter: factory, errorFormat: ERRORS })
+  const plain = new PrismaClient({ adapter: factory, errorFormat: ERRORS })
+  const client = seal === null ? plain : sealing(plain, seal)
   const queue = createQueue()
   // who waits for another process's lock keeps writers behind it in order, but lets others read
   const writers = createQueue()

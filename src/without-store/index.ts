@@ -1,6 +1,7 @@
 import type { Logger } from 'pino'
 import type { Courier, Engine, KnownClient, Store } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
+import type { Seal } from '../seal.ts'
 import type { Texts } from '../text/index.ts'
 import type { IdOf } from './answers.ts'
 import type { KnownPeople } from './known.ts'
@@ -14,6 +15,8 @@ const REFRESH_MS = 3_600_000
 
 export interface WithoutStoreParts {
   readonly spool: string
+  /** What closes the words in it; null: they are kept as they are. */
+  readonly seal: Seal | null
   readonly known: KnownPeople
   readonly store: Store
   readonly engineOn: (store: Store) => Engine
@@ -24,6 +27,8 @@ export interface WithoutStoreParts {
   readonly readKnown: () => Promise<readonly KnownClient[]>
   /** Writes something, and rejects where the store is away, full or may not be written. */
   readonly probe: () => Promise<unknown>
+  /** What is wrong with the store, in one sentence with the mend, where an error comes from there. */
+  readonly problemOf?: (error: unknown) => Error | null
   readonly onSent: (row: OutboxRow, sent: Sent) => void
   readonly now: () => Date
   readonly log: Logger
@@ -47,7 +52,7 @@ export interface WithoutStore {
 /** Opens the spool. @throws where its folder cannot be written */
 export async function openWithoutStore(parts: WithoutStoreParts): Promise<WithoutStore> {
   const { known, readKnown, onSent, now, log } = parts
-  const spool = await openSpool(parts.spool)
+  const spool = await openSpool(parts.spool, parts.seal)
   const sender = createSender({ courier: parts.courier, spool, onSent, log })
   let refreshed = 0
   const refresh = once(async () => {
@@ -69,6 +74,7 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
       idOf: parts.idOf,
       probe: parts.probe,
     },
+    ...(parts.problemOf ? { problemOf: parts.problemOf } : {}),
     engine: parts.engineOn(watched(parts.store, () => void refresh())),
   })
   await refresh()

@@ -1,11 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { type FileHandle, open } from 'node:fs/promises'
 import type { ChatEvent } from '../engine/event.ts'
+import { Altered, isSealed, type Seal, SealProblem } from '../seal.ts'
 import { makeFolder } from './files.ts'
 import type { Heard } from './heard.ts'
 
 // So many bytes are kept for it from the start: where the disk is full, writing inside a file still works.
 const RESERVED = 256 * 1024
+/** What its lines are sealed for. */
+const PLACE = 'spool'
 
 /** Where a message ended up. */
 export interface Sent {
@@ -43,10 +46,11 @@ export interface Spool {
 /**
  * Opens the spool (mode 0600): lines of JSON, each synced to the disk, written over with zeros once nothing waits
  * any more. A line that was cut off by a power cut is passed over.
+ * @throws SealProblem
  */
-export async function openSpool(path: string): Promise<Spool> {
+export async function openSpool(path: string, seal: Seal | null = null): Promise<Spool> {
   makeFolder(path)
-  const found = read(path)
+  const found = read(path, seal)
   const waiting = new Map(found.waiting.map((entry) => [entry.event.id, entry]))
   const sent = new Map(found.sent)
   const file = await open(path, found.exists ? 'r+' : 'w+', 0o600)
@@ -63,7 +67,8 @@ export async function openSpool(path: string): Promise<Spool> {
   }
   const write = (line: Line): Promise<void> =>
     inTurn(async () => {
-      const bytes = Buffer.from(`${JSON.stringify(line)}\n`)
+      const text = JSON.stringify(line)
+      const bytes = Buffer.from(`${seal === null ? text : seal.close(text, PLACE)}\n`)
       await file.write(bytes, 0, bytes.length, end)
       await file.datasync()
       end += bytes.length
@@ -114,7 +119,7 @@ interface Found {
   readonly sent: readonly [string, Sent][]
 }
 
-function read(path: string): Found {
+function read(path: string, seal: Seal | null): Found {
   const bytes = contentsOf(path)
   if (!bytes) return { exists: false, bytes: 0, end: 0, waiting: [], sent: [] }
   const zero = bytes.indexOf(0)
@@ -123,13 +128,33 @@ function read(path: string): Found {
   const waiting = new Map<string, Entry>()
   const sent: [string, Sent][] = []
   for (const text of used.subarray(0, end).toString('utf8').split('\n')) {
-    const line = parsed(text)
+    const line = parsed(opened(text, seal, path))
     if (!line) continue
     if ('take' in line) waiting.set(line.take.event.id, revived(line.take))
     else if ('sent' in line) sent.push([line.sent, line.to])
     else waiting.delete(line.done)
   }
   return { exists: true, bytes: bytes.length, end, waiting: [...waiting.values()], sent }
+}
+
+/** @throws SealProblem where the line needs a key that is not given: what waits in it must not be lost */
+function opened(text: string, seal: Seal | null, path: string): string {
+  const plain = seal === null ? text : openedOrNothing(text, seal)
+  if (isSealed(plain))
+    throw new SealProblem(
+      `What waits in ${path} is sealed with a key that is not given: add it to the file that EBBLINE_KEY_FILE names.`,
+    )
+  return plain
+}
+
+/** A sealed line that was damaged is passed over, as a plain one is. */
+function openedOrNothing(text: string, seal: Seal): string {
+  try {
+    return seal.open(text, PLACE)
+  } catch (error) {
+    if (error instanceof Altered) return ''
+    throw error
+  }
 }
 
 function contentsOf(path: string): Buffer | null {

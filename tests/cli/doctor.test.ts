@@ -87,6 +87,7 @@ describe('ebb doctor', () => {
       'database access',
       'disk space',
       'backups',
+      'words',
       'channels of server boathouse',
       'platform policy of server boathouse',
       'emergency number of server boathouse',

@@ -10,12 +10,13 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   domain: [],
   text: ['domain'],
   engine: ['domain', 'type:text'],
-  store: ['domain', 'type:engine', 'ports', 'generated'],
+  store: ['domain', 'type:engine', 'ports', 'generated', 'seal'],
   chat: ['domain', 'type:engine', 'ports', 'type:text', 'type:bot'],
-  'without-store': ['domain', 'engine', 'ports', 'type:text'],
+  'without-store': ['domain', 'engine', 'ports', 'seal', 'type:text'],
   schedule: ['domain', 'type:engine', 'ports'],
   picture: ['domain', 'type:engine'],
   commands: ['domain', 'engine', 'ports', 'type:text'],
+  seal: [],
 }
 const ANYTHING = [
   'main',
@@ -25,6 +26,7 @@ const ANYTHING = [
   'heartbeat',
   'health',
   'own-ladders',
+  'keys',
   'bot',
   'config',
   'cli',

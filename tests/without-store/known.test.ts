@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
 import type { KnownClient } from '../../src/engine/ports.ts'
+import { createSeal } from '../../src/seal.ts'
 import { openKnown } from '../../src/without-store/known.ts'
 
 const file = (): string => join(mkdtempSync(join(tmpdir(), 'ebbline-known-')), 'known.json')
@@ -40,4 +41,19 @@ it('begins with nobody where the file is damaged', () => {
   const path = file()
   writeFileSync(path, '{"client":')
   expect(openKnown(path).find('user-1')).toBeNull()
+})
+
+it('is sealed where there is a key, at once where it was plain or has another, and never read as empty without it', async () => {
+  const path = file()
+  const [one, two] = [1, 2].map((n) => new Uint8Array(32).fill(n)) as [Uint8Array, Uint8Array]
+  await openKnown(path).replace([known('heron')])
+  for (const seal of [createSeal([one]), createSeal([two, one])]) {
+    const people = openKnown(path, seal)
+    expect(people.find('user-1')).toEqual(known('heron'))
+    await people.replace([known('heron')])
+    expect(readFileSync(path, 'utf8')).toContain(seal.id)
+    expect(readFileSync(path, 'utf8')).not.toContain('heron')
+  }
+  expect(() => openKnown(path)).toThrow('sealed with a key that is not given')
+  expect(() => openKnown(path, createSeal([one]))).toThrow('sealed with a key that is not given')
 })

@@ -1,7 +1,9 @@
 import type { PracticeRow } from '../../engine/rows.ts'
+import type { Seal } from '../../seal.ts'
 import { inspectDatabase } from '../../store/inspect.ts'
 import { openStore } from '../../store/open.ts'
 import { StoreProblem } from '../../store/problem.ts'
+import { keyProblem, MARK, type Mark, parseMark } from '../../store/sealed-mark.ts'
 import { doctor } from '../../text/en/doctor.ts'
 import { type Line, notOk, ok } from './line.ts'
 
@@ -15,7 +17,11 @@ export interface DatabaseFound {
 }
 
 /** The database, looked at without changing it; its practices where the tables are up to date. */
-export async function databaseLines(url: string, backupDays: number, now: Date): Promise<DatabaseFound> {
+export async function databaseLines(
+  url: string,
+  { backupDays, seal }: { backupDays: number; seal: Seal | null },
+  now: Date,
+): Promise<DatabaseFound> {
   try {
     const { sound, pending, writable, freeBytes, lastBackup } = await inspectDatabase(url)
     const lines = [
@@ -29,7 +35,9 @@ export async function databaseLines(url: string, backupDays: number, now: Date):
         : backupLine(lastBackup, backupDays, now),
     ]
     const readable = sound && writable && pending === 0
-    return { lines, practices: readable ? await practicesOf(url) : null }
+    if (!readable) return { lines, practices: null }
+    const { practices, mark, unsealed } = await contentsOf(url, seal)
+    return { lines: [...lines, wordsLine(parseMark(mark), seal, unsealed)], practices }
   } catch (error) {
     if (!(error instanceof StoreProblem)) throw error
     return { lines: [notOk('database', error.message)], practices: null }
@@ -53,12 +61,31 @@ function backupLine(last: string | null, days: number, now: Date): Line {
     : ok('backups', doctor.backupAt(last, days))
 }
 
-async function practicesOf(url: string): Promise<PracticeRow[]> {
-  // looking changes nothing: the list of erasures is the bot's to keep
-  const store = await openStore(url, null)
+interface Contents {
+  readonly practices: readonly PracticeRow[]
+  readonly mark: string | null
+  /** Rows with words that are not sealed with the key in use; 0 where there is none. */
+  readonly unsealed: number
+}
+
+async function contentsOf(url: string, seal: Seal | null): Promise<Contents> {
+  // looking changes nothing: the list of erasures and the note of the key are the bot's to keep
+  const { store, settings, notSealedWith, close } = await openStore(url, null, undefined, 'unread')
   try {
-    return await store.store.transaction((tx) => tx.practices())
+    const practices = await store.transaction((tx) => tx.practices())
+    const unsealed = seal === null ? 0 : await notSealedWith(seal.id)
+    return { practices, mark: await settings.get(MARK), unsealed }
   } finally {
-    await store.close()
+    await close()
   }
+}
+
+/** Whether what people wrote is sealed, and all of it with the key in use. */
+function wordsLine(mark: Mark | null, seal: Seal | null, unsealed: number): Line {
+  const problem = keyProblem(mark, seal)
+  if (problem !== null) return notOk('words', problem)
+  if (seal === null) return ok('words', doctor.wordsPlain)
+  return unsealed === 0
+    ? ok('words', doctor.wordsSealed(seal.id))
+    : notOk('words', doctor.wordsPartly(seal.id, unsealed))
 }

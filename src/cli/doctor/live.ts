@@ -13,7 +13,7 @@ export async function liveLines(url: string, now: Date): Promise<Line[]> {
   try {
     // looking changes nothing: tables that are not up to date are left so
     if ((await inspectDatabase(url)).pending > 0) return [notOk('beat', doctor.neverBeat)]
-    const store = await openStore(url, null)
+    const store = await openStore(url, null, undefined, 'unread')
     try {
       const beat = beatIn(await store.settings.get(HEARTBEAT))
       const oldest = await store.outbox.nextDue()

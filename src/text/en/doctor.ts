@@ -49,6 +49,10 @@ export const doctor = {
     `the latest by ebb backup is of ${at.slice(0, 16)}Z, longer ago than the ${days} days of EBBLINE_BACKUP_DAYS: run ebb backup FILE`,
   backupServer: (days: number): string =>
     `those of pg_dump are not known here; by EBBLINE_BACKUP_DAYS they are kept for ${days} days`,
+  wordsPlain: 'what people write is kept as it is; to seal it, name a key in EBBLINE_KEY_FILE',
+  wordsSealed: (key: string): string => `what people write is sealed with key ${key}`,
+  wordsPartly: (key: string, rows: number): string =>
+    `${rows} row${rows === 1 ? '' : 's'} of earlier words ${rows === 1 ? 'is' : 'are'} not sealed with key ${key} yet: stop the bot, run ebb rekey, start it again`,
   // whether it works now
   neverBeat: 'the bot has not run on this database yet: start it with npm start',
   beats: (seconds: number): string => `the bot works; its latest beat is ${seconds} s ago`,

@@ -1,0 +1,125 @@
+import { Prisma } from '../generated/sqlite/client.ts'
+import { Altered, type Seal } from '../seal.ts'
+import type { Database, PrismaClient } from './database.ts'
+import { StoreProblem } from './problem.ts'
+
+/**
+ * Where words of people stand: what clients wrote and answered, what coaches noted (loads, clinicians and activities
+ * by name are their words too), and the messages that repeat it.
+ * No query looks for anything in these columns. Scales, days, signs and flags stay readable: the queries need them.
+ */
+export const SEALED_COLUMNS = {
+  Version: ['words', 'reading'],
+  Sign: ['words', 'endedBy'],
+  Screening: ['answers'],
+  Decision: ['reason'],
+  Plan: ['loads'],
+  Hold: ['endedBy'],
+  Activity: ['scores'],
+  Note: ['text'],
+  Question: ['words', 'answer'],
+  Asked: ['options'],
+  Outbox: ['body'],
+} as const satisfies Readonly<Record<string, readonly string[]>>
+
+export type SealedTable = keyof typeof SEALED_COLUMNS
+export const SEALED_TABLES = Object.keys(SEALED_COLUMNS) as SealedTable[]
+
+type Row = Record<string, unknown>
+/** Columns that hold any JSON; sealed, they hold a JSON string. */
+const JSON_COLUMNS: readonly string[] = ['reading', 'answers', 'loads', 'scores', 'options', 'body']
+
+const columnsOf = (model: string | undefined): readonly string[] => SEALED_COLUMNS[model as SealedTable] ?? []
+
+/** The same client with these columns closed on the way in and open on the way out. */
+export const sealing = (client: PrismaClient, seal: Seal): PrismaClient =>
+  client.$extends({
+    query: {
+      $allModels: {
+        async $allOperations({ model, args, query }) {
+          const columns = columnsOf(model)
+          if (columns.length === 0) return query(args)
+          return opened(seal, model, columns, await query(closed(seal, model, columns, args as Row) as never))
+        },
+      },
+    },
+  }) as unknown as PrismaClient
+
+/** What is written, by each of the names under which the client takes it. */
+function closed(seal: Seal, model: string, columns: readonly string[], args: Row): Row {
+  const id = (args.where as Row | undefined)?.id
+  const close = (row: unknown): unknown => {
+    if (Array.isArray(row)) return row.map(close)
+    const here = { ...(row as Row) }
+    for (const column of columns) {
+      if (here[column] === undefined || here[column] === null) continue
+      const text = JSON_COLUMNS.includes(column) ? JSON.stringify(here[column]) : String(here[column])
+      here[column] = seal.close(text, placeOf(model, column, here.id ?? id))
+    }
+    return here
+  }
+  const written = ['data', 'create', 'update'].filter((name) => args?.[name] !== undefined)
+  return { ...args, ...Object.fromEntries(written.map((name) => [name, close(args[name])])) }
+}
+
+function opened(seal: Seal, model: string, columns: readonly string[], result: unknown): unknown {
+  if (Array.isArray(result)) return result.map((row) => opened(seal, model, columns, row))
+  if (result === null || typeof result !== 'object') return result
+  const row = { ...(result as Row) }
+  for (const column of columns) {
+    const value = row[column]
+    if (typeof value !== 'string') continue
+    const text = openAt(seal, value, placeOf(model, column, row.id))
+    row[column] = text === value || !JSON_COLUMNS.includes(column) ? text : JSON.parse(text)
+  }
+  return row
+}
+
+function placeOf(model: string, column: string, id: unknown): string {
+  if (typeof id !== 'string') throw new Error(`${model}.${column} is sealed for its row, which must be named`)
+  return `${model}.${column}.${id}`
+}
+
+function openAt(seal: Seal, value: string, place: string): string {
+  try {
+    return seal.open(value, place)
+  } catch (error) {
+    if (!(error instanceof Altered)) throw error
+    const [table, column, id] = place.split('.')
+    throw new StoreProblem(
+      `The ${column} of row ${id} in table ${table} was altered outside the bot: put back the latest backup with ebb restore FILE --replace.`,
+      { cause: error },
+    )
+  }
+}
+
+/** Closes every row of these tables with the key in use, a few at a time; safe to stop and to start again. */
+export async function closeAll(
+  database: Database,
+  tell: (table: string, rows: number) => void,
+): Promise<void> {
+  for (const table of SEALED_TABLES) {
+    let rows = 0
+    for (let after = ''; ; ) {
+      const page = await database.transaction(async (db) => {
+        const of = db[lower(table)] as unknown as Delegate
+        const found = await of.findMany({ where: { id: { gt: after } }, orderBy: { id: 'asc' }, take: PAGE })
+        for (const row of found) await of.updateMany({ where: { id: row.id }, data: wordsOf(table, row) })
+        return found.map(({ id }) => id)
+      })
+      rows += page.length
+      after = page.at(-1) ?? ''
+      if (page.length < PAGE) break
+    }
+    tell(table, rows)
+  }
+}
+
+const PAGE = 100
+interface Delegate {
+  findMany(query: object): Promise<(Row & { id: string })[]>
+  updateMany(write: { where: { id: string }; data: Row }): Promise<unknown>
+}
+const lower = (table: SealedTable) => Prisma.ModelName[table].replace(/^./, (c) => c.toLowerCase()) as 'note'
+const wordsOf = (table: SealedTable, row: Row): Row =>
+  Object.fromEntries(SEALED_COLUMNS[table].flatMap((name) => (row[name] === null ? [] : [[name, row[name]]])))
