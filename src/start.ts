@@ -4,10 +4,10 @@ import SqliteDatabase from 'better-sqlite3'
 import { type Service, type ServiceParts, startService } from './service.ts'
 import { serveWithoutStore } from './service-without-store.ts'
 import { readAddress } from './store/address.ts'
+import { driverProblem } from './store/driver-problem.ts'
 import { ledgerPlace } from './store/ledger.ts'
 import { openStore } from './store/open.ts'
 import { codeOf, StoreProblem } from './store/problem.ts'
-import { fileProblem } from './store/sqlite.ts'
 import { placesFor } from './without-store/files.ts'
 import { openKnown } from './without-store/known.ts'
 
@@ -95,13 +95,5 @@ function awayProblem(
     const code = codeOf(error.cause)
     return isGone || (code !== '' && !ONLY_THE_KEEPER.includes(code)) ? error : null
   }
-  const code = driverCode(error)
-  return path !== null && code !== '' ? fileProblem({ code }, path) : null
-}
-
-/** SQLite's own code, which the client wraps twice. */
-function driverCode(error: unknown): string {
-  const { meta } = (error ?? {}) as { meta?: { driverAdapterError?: { cause?: { originalCode?: string } } } }
-  const code = meta?.driverAdapterError?.cause?.originalCode ?? codeOf(error)
-  return code.startsWith('SQLITE_') ? code : ''
+  return path === null ? null : driverProblem(error, path)
 }

@@ -4,7 +4,7 @@ import type { Courier } from '../engine/ports.ts'
 import { isUrgent } from './retry-at.ts'
 
 // Of the requests that the platform allows in a second, what is kept free for urgent messages and answers.
-const KEPT_FREE = 0.04
+const KEPT_FREE = 0.05
 // For a minute after somebody needed help: alert and answers follow, and one request over the limit stops all for a
 // second, as the platform's second and ours do not begin together.
 const KEPT_FREE_URGENT = 0.15

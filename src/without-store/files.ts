@@ -4,6 +4,8 @@ import { basename, dirname, join } from 'node:path'
 
 /** Where the two small files of the way without a store lie. */
 export interface Places {
+  /** The database file; null for a server. */
+  readonly database: string | null
   readonly known: string
   readonly spool: string
 }
@@ -16,7 +18,7 @@ export interface Places {
 export function placesFor(database: string | null, folder: string | null): Places {
   const name = database === null ? 'ebbline' : basename(database)
   const base = folder ?? (database === null ? 'data' : dirname(database))
-  return { known: join(base, `${name}-known.json`), spool: join(base, `${name}-spool`) }
+  return { database, known: join(base, `${name}-known.json`), spool: join(base, `${name}-spool`) }
 }
 
 /** Makes the folder of a file where it is missing, closed to others. */

@@ -39,6 +39,8 @@ export interface UrgentFirstParts {
   readonly idOf: IdOf
   /** Rejects where the store does not answer. */
   readonly probe: () => Promise<unknown>
+  /** What is wrong with the store, in one sentence with the mend, where an error comes from there. */
+  readonly problemOf?: (error: unknown) => Error | null
   readonly log: Logger
 }
 
@@ -60,6 +62,7 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
   const failures = new Map<string, number>()
   const comforted = new Set<string>()
   let taking: Promise<void> | null = null
+  let told = ''
 
   const isOver = (id: string): boolean => handed.has(id) || (failures.get(id) ?? 0) >= FAILURES_MOST
   const waits = (user: string): boolean =>
@@ -69,6 +72,14 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
       (found) => found !== AWAY,
       () => false,
     )
+
+  /** The keeper hears the mend, once for each. */
+  const tellProblem = (error: unknown): boolean => {
+    const problem = parts.problemOf?.(error)?.message
+    if (problem && problem !== told) log.error({ problem }, 'the database cannot be used')
+    told = problem ?? told
+    return problem !== undefined
+  }
 
   /** What somebody said before goes first. */
   const inOrder = async (event: ChatEvent, now: Date): Promise<Handled | typeof AWAY> => {
@@ -86,7 +97,9 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
       const handled = await within(work, patienceFor(heard))
       if (handled !== AWAY) return handled
     } catch (error) {
-      if (!heard && (!isKept(event) || (await storeAnswers()))) throw error
+      // a damaged store may still answer, and yet could not take this
+      const isStores = tellProblem(error)
+      if (!heard && (!isKept(event) || (!isStores && (await storeAnswers())))) throw error
     }
     work.catch(() => {})
     if (spool.has(event.id)) return NOTHING
