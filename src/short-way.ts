@@ -9,7 +9,6 @@ import type { ServiceParts } from './service.ts'
 import { readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
 import { driverProblem } from './store/driver-problem.ts'
-import { driverProblem } from './store/driver-problem.ts'
 import type { OpenStore } from './store/open.ts'
 import { codeOf, StoreProblem } from './store/problem.ts'
 import { LANGUAGE_CODES, textsFor } from './text/index.ts'
@@ -75,7 +74,6 @@ export async function shortWay(
       courier: keptPrivate(courier, client),
       idOf: outboxId,
       languages: LANGUAGE_CODES,
-      problemOf: (error) => (places.database === null ? null : driverProblem(error, places.database)),
       problemOf: (error) => (places.database === null ? null : driverProblem(error, places.database)),
       readKnown: () => store.knownPeople(now()),
       probe: () => store.settings.set('last-probe', now().toISOString()),

@@ -29,8 +29,6 @@ export interface WithoutStoreParts {
   readonly probe: () => Promise<unknown>
   /** What is wrong with the store, in one sentence with the mend, where an error comes from there. */
   readonly problemOf?: (error: unknown) => Error | null
-  /** What is wrong with the store, in one sentence with the mend, where an error comes from there. */
-  readonly problemOf?: (error: unknown) => Error | null
   readonly onSent: (row: OutboxRow, sent: Sent) => void
   readonly now: () => Date
   readonly log: Logger
@@ -76,7 +74,6 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
       idOf: parts.idOf,
       probe: parts.probe,
     },
-    ...(parts.problemOf ? { problemOf: parts.problemOf } : {}),
     ...(parts.problemOf ? { problemOf: parts.problemOf } : {}),
     engine: parts.engineOn(watched(parts.store, () => void refresh())),
   })
