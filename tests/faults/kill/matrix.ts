@@ -1,6 +1,6 @@
 import { randomOf } from '../../../src/domain/diaries/random.ts'
 import { bundleChild } from './bundle.ts'
-import { EVENTS, type KillEvent } from './events.ts'
+import type { KillEvent } from './events.ts'
 import { type Difference, difference, type Outcome } from './outcome.ts'
 import { takeSnapshots } from './snapshot.ts'
 import { createTrials, type KillAt, type Tried } from './trial.ts'
@@ -48,7 +48,7 @@ function cellsOf(event: KillEvent, plain: Tried): Cell[] {
 }
 
 /** Every name once, at an event of the seed's choice, and more of them up to so many; null: all there are. */
-export function choose(cells: readonly Cell[], most: number | null, seed: number): readonly Cell[] {
+export function draw(cells: readonly Cell[], most: number | null, seed: number): readonly Cell[] {
   if (most === null) return cells
   const random = randomOf(seed, 0)
   const drawn = cells
@@ -59,15 +59,23 @@ export function choose(cells: readonly Cell[], most: number | null, seed: number
   return [...first, ...drawn.filter((cell) => !first.includes(cell))].slice(0, Math.max(most, first.length))
 }
 
+export interface MatrixParts {
+  readonly events: readonly KillEvent[]
+  readonly choose: (cells: readonly Cell[]) => readonly Cell[]
+  /** Of the weekend in which the events come. */
+  readonly days?: 1 | 2
+  readonly say?: (line: string) => void
+}
+
 /** Kills the bot at the chosen cells and compares what came of each with the run that was left alone. */
-export async function runMatrix(
-  most: number | null,
-  seed: number,
-  say: (line: string) => void = () => {},
-  events: readonly KillEvent[] = EVENTS,
-): Promise<MatrixResult> {
+export async function runMatrix({
+  events,
+  choose,
+  days,
+  say = () => {},
+}: MatrixParts): Promise<MatrixResult> {
   const bundle = await bundleChild()
-  const snapshots = await takeSnapshots(bundle.path)
+  const snapshots = await takeSnapshots(bundle.path, days)
   const trials = createTrials(bundle.path)
   const rows = new Map<string, Row>()
   const plain = new Map<string, Outcome>()
@@ -75,16 +83,16 @@ export async function runMatrix(
   try {
     const cells: Cell[] = []
     for (const event of events) {
-      const tried = await trials.trial(snapshots[event.from], event, null)
+      const tried = await trials.trial(snapshots[event.from], event, [])
       plain.set(event.name, tried.outcome)
       const own = cellsOf(event, tried)
       cells.push(...own)
       rows.set(event.name, { event: event.name, steps: own.length, kills: 0, survived: 0, lost: 0, twice: 0 })
     }
-    for (const { event, at, name } of choose(cells, most, seed)) {
+    for (const { event, at, name } of choose(cells)) {
       const row = rows.get(event.name)!
-      const tried = await trials.trial(snapshots[event.from], event, at)
-      if (!tried.wasKilled) {
+      const tried = await trials.trial(snapshots[event.from], event, [at])
+      if (tried.kills === 0) {
         say(`${event.name}, ${name} ${JSON.stringify(at)}: not reached`)
         continue
       }

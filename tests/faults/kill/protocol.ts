@@ -15,10 +15,19 @@ export interface AimByCount {
   readonly when: 'before' | 'after'
 }
 
+/** The first step of a name that comes after one of another, such as "commit" after "insert Outbox". */
+export interface AimBehind {
+  readonly first: string
+  readonly behind: string
+  readonly when: 'before' | 'after'
+}
+
+export type AnyAim = Aim | AimByCount | AimBehind
+
 /** What the bot in the child process is asked for. */
 export type Ask =
   | { readonly ask: 'start'; readonly databaseUrl: string; readonly token: string; readonly api: string }
-  | { readonly ask: 'count'; readonly aim: Aim | AimByCount | null }
+  | { readonly ask: 'count'; readonly aim: AnyAim | null }
   | { readonly ask: 'tick' | 'quiet' | 'next-due' | 'steps' | 'stop' }
 
 /** Every question brings the time, as the child has no clock of its own. */

@@ -39,9 +39,12 @@ const MOMENTS: readonly { moment: Moment; at: string }[] = [
   { moment: 'sunday', at: '2026-03-08T08:30:00Z' },
 ]
 
-/** Plays the weekend once and keeps it as it stood at each moment. */
-export async function takeSnapshots(file: string): Promise<Record<Moment, Snapshot> & { remove(): void }> {
-  const { script } = loadScenario('weekend', SCENARIO)
+/** Plays the weekend once, or its first day only, and keeps it as it stood at each moment. */
+export async function takeSnapshots(
+  file: string,
+  days: 1 | 2 = 2,
+): Promise<Record<Moment, Snapshot> & { remove(): void }> {
+  const script = { ...loadScenario('weekend', SCENARIO).script, days }
   const root = mkdtempSync(join(tmpdir(), 'ebbline-kill-'))
   const playing = join(root, 'playing')
   mkdirSync(playing)

@@ -3,7 +3,7 @@ import { syncBuiltinESMExports } from 'node:module'
 import net from 'node:net'
 import { basename } from 'node:path'
 import SqliteDatabase from 'better-sqlite3'
-import type { Aim, AimByCount } from './protocol.ts'
+import type { AnyAim } from './protocol.ts'
 
 /**
  * Names and counts what a process does to the world outside itself: statements that write, files, requests. Loaded
@@ -11,11 +11,11 @@ import type { Aim, AimByCount } from './protocol.ts'
  * of it.
  */
 let names: string[] | null = null
-let aim: Aim | AimByCount | null = null
+let aim: AnyAim | null = null
 const times = new Map<string, number>()
 
 /** Counts from here on, and ends the process (SIGKILL) at the aim; null: only counts. */
-export function count(at: Aim | AimByCount | null): void {
+export function count(at: AnyAim | null): void {
   names = []
   times.clear()
   aim = at
@@ -31,9 +31,8 @@ export function step<T>(name: string | null, work: () => T): T {
   times.set(name, nth)
   const own = `${name} ${nth}`
   const nthOfAll = names.push(own)
-  const end = (when: Aim['when']): void => {
-    if (aim?.when !== when) return
-    if ('step' in aim ? aim.step === own : aim.steps === nthOfAll) process.kill(process.pid, 'SIGKILL')
+  const end = (when: AnyAim['when']): void => {
+    if (aim?.when === when && isAimedAt(aim, name, nth, nthOfAll)) process.kill(process.pid, 'SIGKILL')
   }
   end('before')
   const result = work()
@@ -45,6 +44,12 @@ export function step<T>(name: string | null, work: () => T): T {
     end('after')
     return value
   }) as T
+}
+
+function isAimedAt(at: AnyAim, name: string, nth: number, nthOfAll: number): boolean {
+  if ('step' in at) return at.step === `${name} ${nth}`
+  if ('steps' in at) return at.steps === nthOfAll
+  return at.first === name && times.has(at.behind)
 }
 
 type Method = (this: unknown, ...given: unknown[]) => unknown

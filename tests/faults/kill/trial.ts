@@ -6,11 +6,11 @@ import { type KillEvent, lock, type Scene } from './events.ts'
 import { Host } from './host.ts'
 import { type Outcome, outcomeOf, spooled } from './outcome.ts'
 import { whileUnanswered } from './people-again.ts'
-import type { Aim } from './protocol.ts'
+import type { Aim, AimBehind, Ask } from './protocol.ts'
 import { type Snapshot, unfold } from './snapshot.ts'
 
 /** The child at one of its steps, or as soon as the platform has stored the so-maniest message and not answered yet. */
-export type KillAt = Aim | { readonly stored: number }
+export type KillAt = Aim | AimBehind | { readonly stored: number }
 
 export interface Tried {
   readonly outcome: Outcome
@@ -18,7 +18,7 @@ export interface Tried {
   readonly steps: readonly string[]
   /** How many messages the platform stored or changed meanwhile. */
   readonly stored: number
-  readonly wasKilled: boolean
+  readonly kills: number
 }
 
 const MINUTE = 60_000
@@ -28,22 +28,33 @@ const SHORT_WAY_MS = 20_000
 /** Runs trials one after another; a process that has survived one serves in the next. */
 export function createTrials(file: string) {
   let now = new Date(0)
-  const host = new Host({ file, now: () => now })
+  let watch: ReturnType<typeof watchStored> | null = null
+  let ahead: KillAt[] = []
+  const host = new Host({ file, now: () => now, before: (bot) => takeAim((ask) => bot.ask(now, ask)) })
 
-  async function trial(snapshot: Snapshot, event: KillEvent, at: KillAt | null): Promise<Tried> {
+  const takeAim = async (ask: (ask: Ask) => Promise<unknown>): Promise<void> => {
+    const at = ahead.shift() ?? null
+    const isStored = at !== null && 'stored' in at
+    watch?.aim(isStored ? at.stored : null)
+    await ask({ ask: 'count', aim: isStored ? null : at })
+  }
+
+  /** @param at where it is killed; of several, the first process at the first, the one that follows at the next. */
+  async function trial(snapshot: Snapshot, event: KillEvent, at: readonly KillAt[]): Promise<Tried> {
     now = snapshot.at
     const { place, platform } = unfold(snapshot, () => now.getTime())
     await platform.start()
     const { kills } = host
-    const watch = watchStored(platform, at !== null && 'stored' in at ? at.stored : null, host)
     await host.start(`file:${join(place, 'bot.db')}`, platform)
     await host.quiet()
-    await host.ask({ ask: 'count', aim: at !== null && 'step' in at ? at : null })
-    watch.begin()
+    watch = watchStored(platform, host)
+    ahead = [...at]
+    await takeAim((ask) => host.ask(ask))
     now = new Date(event.at ?? now)
     const steps = await happen({ platform, cast: snapshot.cast }, event, place)
-    const wasKilled = host.kills > kills
+    const killed = host.kills - kills
     // what comes of the event at its leisure is not aimed at
+    ahead = []
     await host.surely(() => host.ask({ ask: 'count', aim: null }))
     for (const minutes of [0, 1]) {
       now = new Date(now.getTime() + minutes * MINUTE)
@@ -56,7 +67,7 @@ export function createTrials(file: string) {
     const outcome = outcomeOf(place, platform, event.interaction === true)
     await platform.stop()
     rmSync(place, { recursive: true })
-    return { outcome, steps, stored: watch.count(), wasKilled }
+    return { outcome, steps, stored: watch.count(), kills: killed }
   }
 
   /** The event and all that it leads to; killed meanwhile, the bot starts again. */
@@ -100,16 +111,16 @@ async function shortWayGone(place: string, host: Host): Promise<void> {
 }
 
 /** Kills as soon as a message is stored, which is before the platform's answer leaves. */
-function watchStored(platform: Platform, at: number | null, host: Host) {
-  let [count, begun] = [0, false]
+function watchStored(platform: Platform, host: Host) {
+  let count = 0
+  let at: number | null = null
   platform.on('message', () => {
-    if (!begun) return
     if (count === at) host.kill()
     count += 1
   })
   return {
-    begin: () => {
-      begun = true
+    aim: (stored: number | null) => {
+      at = stored
     },
     count: () => count,
   }

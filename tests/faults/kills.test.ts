@@ -1,0 +1,50 @@
+import { expect, it } from 'vitest'
+import { bundleChild } from './kill/bundle.ts'
+import { EVENTS } from './kill/events.ts'
+import { difference } from './kill/outcome.ts'
+import { takeSnapshots } from './kill/snapshot.ts'
+import { createTrials, type KillAt } from './kill/trial.ts'
+
+const KILLS: readonly { readonly event: string; readonly at: Readonly<Record<string, KillAt>> }[] = [
+  {
+    // one event, and five processes that are ended over it
+    event: 'urgent reply',
+    at: {
+      'before the commit': { first: 'commit', behind: 'insert Outbox', when: 'before' },
+      'after the commit, before the send': { first: 'commit', behind: 'insert Outbox', when: 'after' },
+      'between the post and the mark': { stored: 0 },
+      'while marking': { first: 'update Outbox', behind: 'POST /channels/messages', when: 'after' },
+      'at the alert': { stored: 1 },
+    },
+  },
+  {
+    event: 'urgent reply, locked',
+    at: { 'at a write to the spool': { first: 'spool: datasync', behind: 'spool: write', when: 'before' } },
+  },
+]
+
+it('loses nothing and sends nothing twice, wherever the bot is killed', async () => {
+  const bundle = await bundleChild()
+  const snapshots = await takeSnapshots(bundle.path, 1)
+  const trials = createTrials(bundle.path)
+  const sum = { tried: 0, survived: 0, lost: 0, twice: 0 }
+  try {
+    for (const { event: name, at } of KILLS) {
+      const event = EVENTS.find((one) => one.name === name)!
+      const alone = await trials.trial(snapshots[event.from], event, [])
+      const killed = await trials.trial(snapshots[event.from], event, Object.values(at))
+      const found = difference(alone.outcome, killed.outcome)
+      sum.tried += killed.kills
+      if (!found) sum.survived += killed.kills
+      sum.lost += found?.lost.length ?? 0
+      sum.twice += found?.twice.length ?? 0
+      expect(killed.kills, 'kills that struck').toBe(Object.keys(at).length)
+      expect(found).toBeNull()
+    }
+  } finally {
+    trials.close()
+    snapshots.remove()
+    bundle.remove()
+    console.info(`kills tried ${sum.tried}, survived ${sum.survived}; ${sum.lost} lost, ${sum.twice} twice`)
+  }
+}, 300_000)
