@@ -1,0 +1,199 @@
+import { showBreaks, showFiles, showTime } from './bars.js'
+import { createColumn } from './cards.js'
+import { byId, dateWords, el, timeWords } from './dom.js'
+import { showFirstSteps } from './first-steps.js'
+import { openForm } from './forms.js'
+import { createRibbon } from './ribbon.js'
+import { act, follow, get } from './server.js'
+
+/** What the server last said; the page keeps no state of its own beside what is being typed. */
+let state = null
+let leave = () => {}
+
+const tell = (text) => {
+  byId('status').textContent = text
+}
+
+/** Does something, and says in a sentence where it could not be done. */
+async function doing(action) {
+  try {
+    const done = await act(action)
+    if (done.form)
+      openForm(done.form, (fields) => doing({ do: 'submit', as: action.as, form: done.form.form, fields }))
+    return done
+  } catch (error) {
+    tell(error.message)
+    return null
+  }
+}
+
+const me = () => state?.who ?? null
+const columns = {
+  client: createColumn(byId('client-cards'), { as: me, doing, get, more: () => more('client') }),
+  coach: createColumn(byId('coach-cards'), { as: () => 'coach', doing, get, more: () => more('coach') }),
+}
+const ribbon = createRibbon(byId('ribbon'), {
+  show: (day) => showDay(day),
+  goTo: (day) => doing({ do: 'time', to: 'date', day }),
+})
+
+async function more(side) {
+  const first = columns[side].firstId()
+  if (!state.more[side] || first === null) return false
+  const who = side === 'coach' ? 'coach' : me()
+  const older = await get(`cards?who=${encodeURIComponent(who)}&before=${encodeURIComponent(first)}`)
+  state.more = { ...state.more, [side]: older.more }
+  columns[side].putBefore(older.cards, older.more)
+  return older.cards.length > 0
+}
+
+/** Both columns at a day: what was sent then, or the last before it. */
+async function showDay(day) {
+  for (const side of ['client', 'coach']) {
+    while (columns[side].firstDay() !== null && columns[side].firstDay() > day && (await more(side)));
+    columns[side].scrollToDay(day)
+  }
+  tell(`Day ${day} is shown.`)
+}
+
+function takeSnapshot(given) {
+  state = given
+  tell('')
+  byId('title').textContent = given.title
+  for (const side of ['client', 'coach'])
+    columns[side].begin(
+      given.cards.filter((card) => card.side === side),
+      given.more[side],
+    )
+  ribbon.begin(given.days)
+  byId('commands').replaceChildren(
+    ...given.commands
+      .filter(({ by }) => by === 'coach')
+      .map(({ name, about, options }) =>
+        el('option', {
+          value: `/${name}${options
+            .filter((one) => one.required)
+            .map((one) => ` ${one.name}:`)
+            .join('')}`,
+          label: about,
+        }),
+      ),
+  )
+  showAll()
+}
+
+function takeChange(given) {
+  if (given.anew) return takeSnapshot(given.anew)
+  const { cards = [], gone = [], days = [], ...rest } = given
+  state = { ...state, ...rest }
+  for (const side of ['client', 'coach']) {
+    columns[side].put(cards.filter((card) => card.side === side && isMine(card)))
+    columns[side].drop(gone)
+  }
+  if (days.length > 0) ribbon.put(days)
+  const news = cards.filter((card) => card.from === 'bot' && isMine(card))
+  if (news.length > 0) tell(newsIn(news))
+  showAll()
+}
+
+const isMine = (card) => card.side === 'coach' || card.place === `client:${me()}`
+
+function newsIn(cards) {
+  const many = (n, where) => (n === 0 ? null : `${n} new ${n === 1 ? 'message' : 'messages'} ${where}`)
+  const mine = cards.filter(({ side }) => side === 'client').length
+  const parts = [many(mine, `on ${me()}’s phone`), many(cards.length - mine, 'in the coach’s rooms')]
+  return `${parts.filter(Boolean).join(', ')}.`
+}
+
+/** All that is small enough to be made anew each time. */
+function showAll() {
+  const { now, busy, playing, troubles } = state
+  const next =
+    now.next === null ? 'nothing more is due' : `next: ${dateWords(now.next)} ${timeWords(now.next)}`
+  byId('clock').textContent =
+    `${dateWords(now.local)}, ${timeWords(now.local)} · day ${now.day} · ${now.zone} · ${next}`
+  document.body.classList.toggle('busy', busy || playing !== null)
+  if (troubles.length > 0) tell(troubles.at(-1))
+  ribbon.today(now.day)
+  showWho()
+  showTime(byId('time'), state, doing)
+  showBreaks(byId('breaks'), state, doing)
+  showFiles(byId('files'), state, doing)
+  showFirstSteps(byId('first-steps'), state, doing)
+}
+
+let shownWho = ''
+function showWho() {
+  const { clients, who } = state
+  const owner = clients.find(({ ref }) => ref === who)
+  byId('say-label').textContent =
+    who === null ? 'Nobody has a phone here yet' : `Write as ${who}, or type a command`
+  byId('client-head').textContent = owner
+    ? `${owner.ref}’s phone, ${dateWords(owner.local)} ${timeWords(owner.local)}`
+    : 'The client’s phone'
+  const key = JSON.stringify([who, clients.map(({ ref, status }) => [ref, status])])
+  if (key === shownWho) return
+  shownWho = key
+  const options = clients.map(({ ref, status }) =>
+    el('option', { value: ref, selected: ref === who }, status === null ? ref : `${ref}, ${status}`),
+  )
+  const pick = el('select', { id: 'whose', onchange: ({ target }) => be(target.value) }, options)
+  const name = el('input', {
+    id: 'new-name',
+    size: 10,
+    maxlength: 30,
+    pattern: '[A-Za-z0-9\\-]+',
+    required: true,
+    autocomplete: 'off',
+  })
+  const add = async (event) => {
+    event.preventDefault()
+    const ref = name.value.trim()
+    if (await doing({ do: 'add-client', ref })) be(ref)
+  }
+  byId('who').replaceChildren(
+    ...(clients.length > 0 ? [el('label', { for: 'whose' }, 'Be'), pick] : []),
+    el(
+      'form',
+      { class: 'bar', onsubmit: add },
+      el('label', { for: 'new-name' }, 'Somebody new'),
+      name,
+      el('button', {}, 'Add'),
+    ),
+  )
+}
+
+function be(who) {
+  leave()
+  leave = follow(who, {
+    snapshot: takeSnapshot,
+    change: takeChange,
+    lost: (forGood) =>
+      tell(
+        forGood
+          ? 'The rehearsal has ended. Start it again with npm start.'
+          : 'The rehearsal does not answer; trying again.',
+      ),
+  })
+}
+
+byId('say').addEventListener('submit', async (event) => {
+  event.preventDefault()
+  const line = byId('say-line')
+  const text = line.value
+  if (text.trim() === '' || me() === null) return
+  const done = await doing(
+    text.startsWith('/') ? { do: 'command', as: me(), line: text } : { do: 'say', as: me(), text },
+  )
+  if (done && line.value === text) line.value = ''
+})
+byId('order').addEventListener('submit', async (event) => {
+  event.preventDefault()
+  const line = byId('order-line')
+  const text = line.value.trim()
+  if (text === '') return
+  const done = await doing({ do: 'command', as: 'coach', line: text.startsWith('/') ? text : `/${text}` })
+  if (done && line.value.trim() === text) line.value = ''
+})
+
+be(null)
