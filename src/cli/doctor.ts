@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util'
 import { readSettings, type Settings, SettingsError } from '../config.ts'
 import { readSeal } from '../keys.ts'
+import type { Seal } from '../seal.ts'
 import { doctor as texts } from '../text/en/doctor.ts'
 import { databaseLines } from './doctor/database.ts'
 import { hostLines } from './doctor/host.ts'
@@ -26,6 +27,7 @@ export async function run(
   now: () => Date = () => new Date(),
 ): Promise<number> {
   let settings: Settings
+  let seal: Seal | null = null
   let live = false
   try {
     const { values } = parseArgs({
@@ -35,20 +37,21 @@ export async function run(
     live = values.live
     const url = values.database ?? environment.DATABASE_URL
     settings = readSettings({ ...environment, ...(url === undefined ? {} : { DATABASE_URL: url }) })
+    seal = readSeal(settings)
   } catch (error) {
     io.err(`${(error as Error).message}${error instanceof SettingsError ? '' : `\n${help}`}`)
     return 2
   }
-  const lines = live ? await liveLines(settings.databaseUrl, now()) : await checked(settings, now)
+  const lines = live ? await liveLines(settings.databaseUrl, now()) : await checked(settings, seal, now)
   for (const line of lines) await io.out(shown(line))
   return lines.every(({ state }) => state === 'ok') ? 0 : 1
 }
 
 async function checked(
-  { token, api, databaseUrl, ladders, backupDays, key, keyFile }: Settings,
+  { token, api, databaseUrl, ladders, backupDays }: Settings,
+  seal: Seal | null,
   now: () => Date,
 ): Promise<Line[]> {
-  const seal = readSeal({ key, keyFile })
   const platform = token === null ? withoutToken : await platformLines(token, api, now)
   try {
     const database = await databaseLines(databaseUrl, { backupDays, seal }, now())

@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs'
-import { readSettings } from '../config.ts'
+import { readSettings, SettingsError } from '../config.ts'
 import type { ClientFile, Tx } from '../engine/ports.ts'
 import type { PracticeRow } from '../engine/rows.ts'
 import { readSeal } from '../keys.ts'
+import type { Seal } from '../seal.ts'
 import { readAddress } from '../store/address.ts'
 import { type OpenStore, openStore } from '../store/open.ts'
 import { StoreProblem } from '../store/problem.ts'
@@ -24,7 +25,8 @@ export function mustBeThere(url: string): void {
 
 /**
  * Opens a database that is there already (`--database`, else `DATABASE_URL`), does the work and closes it.
- * @throws StoreProblem where there is none, or it cannot be used: a new one is never made by looking
+ * @throws StoreProblem where there is none, or it cannot be used: a new one is never made by looking; where the keys
+ * cannot be read
  */
 export async function withStore<T>(
   address: string | undefined,
@@ -32,12 +34,20 @@ export async function withStore<T>(
 ): Promise<T> {
   const url = address ?? process.env.DATABASE_URL ?? DEFAULT_DATABASE
   mustBeThere(url)
-  const seal = readSeal(readSettings({ ...process.env, DATABASE_URL: url }))
-  const store = await openStore(url, undefined, undefined, seal)
+  const store = await openStore(url, undefined, undefined, sealFor(url))
   try {
     return await work(store)
   } finally {
     await store.close()
+  }
+}
+
+/** The keys that the environment names; what is wrong with them is told as what is wrong with the database. */
+function sealFor(url: string): Seal | null {
+  try {
+    return readSeal(readSettings({ ...process.env, DATABASE_URL: url }))
+  } catch (error) {
+    throw error instanceof SettingsError ? new StoreProblem(error.message, { cause: error }) : error
   }
 }
 

@@ -71,4 +71,17 @@ describe('ebb rekey', () => {
     keys(2)
     expect(await doctor()).toMatchObject({ state: 'ok' })
   })
+
+  it.each(['export', 'doctor'])('a key that cannot be read is told with the mend by ebb %s', async (verb) => {
+    const { run } =
+      verb === 'doctor' ? await import('../../src/cli/doctor.ts') : await import('../../src/cli/export.ts')
+    writeFileSync(keyFile, 'no key', { mode: 0o600 })
+    vi.stubEnv('EBBLINE_KEY_FILE', keyFile)
+    const err: string[] = []
+    const io = { stdin: Readable.from(['']), out: () => {}, err: (line: string) => void err.push(line) }
+    expect(await run([...(verb === 'export' ? ['heron'] : []), '--database', database], io)).toBeGreaterThan(
+      0,
+    )
+    expect(err.join()).toContain('key 1 cannot be read')
+  })
 })
