@@ -65,13 +65,15 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
       )
       for (const dm of (await known).values()) {
         // thousands may have been away from: whoever writes now goes first
-        await paceOf(rest).turn()
+        if (!fetched.has(dm.channel)) await paceOf(rest).turn()
         await fetchOnce(dm)
       }
     },
     async before(channel) {
       const dm = (await known).get(channel)
-      if (dm) await fetchOnce(dm)
+      if (!dm) return
+      if (!fetched.has(channel)) paceOf(rest).count(false)
+      await fetchOnce(dm)
     },
   }
 }
