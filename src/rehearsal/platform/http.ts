@@ -118,7 +118,7 @@ export class HttpApi {
   private async route(operation: Operation, request: IncomingMessage, url: URL, raw: Buffer): Promise<Reply> {
     const { body, files } = await readBody(request.headers['content-type'] ?? '', raw)
     checkRequest(operation, body)
-    const call = callOf(operation.name, body)
+    const call = callOf(`${request.method} ${url.pathname}`, body)
     if (call) this.calls.push(call)
     const run = ROUTES[operation.name]
     if (!run) {

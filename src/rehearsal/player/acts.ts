@@ -18,6 +18,8 @@ export interface ActParts {
   readonly settle: () => void
 }
 
+export const NEEDS_CHAT = '“use” needs the stand-in: leave out --direct'
+
 /** Plays one scripted act of a client. Gives what kept it from being played, or null. */
 export async function playAct(
   client: ScriptClient,
@@ -42,6 +44,8 @@ export async function playAct(
       return client.hands === 'words' ? sayForm(client, does.values, parts) : fillIn(ref, does.values, parts)
     case 'press':
       return press(client, does.button, parts)
+    case 'use':
+      return stage.use ? stage.use(ref, does.use) : NEEDS_CHAT
     case 'command':
       return command(ref, does.command, stage)
     case 'travel': {

@@ -23,7 +23,7 @@ const ALWAYS = Number.POSITIVE_INFINITY
 
 /** The faults of the chat, through the knobs of the stand-in; those of the database, and of the bot's host. */
 export class ChatFaults {
-  private open: { readonly until: Date; readonly end: End }[] = []
+  private open: { readonly kind: 'chat' | 'database'; readonly until: Date; readonly end: End }[] = []
 
   constructor(private readonly parts: Parts) {}
 
@@ -32,7 +32,7 @@ export class ChatFaults {
     if (fault.kind === 'clock') return clock.jump(fault.ms)
     if (fault.kind === 'chat') return this.chat(fault.what, fault.forMs)
     if (fault.kind === 'database')
-      return this.lasting(fault.forMs, await this.parts.database.begin(fault.what))
+      return this.lasting(fault.forMs, this.parts.database.begin(fault.what), 'database')
     if (fault.what === 'kill') await host.kill()
     else await host.stop()
     await host.start()
@@ -43,6 +43,12 @@ export class ChatFaults {
       (first, { until }) => (first && first <= until ? first : until),
       null,
     )
+  }
+
+  /** Those of a kind end now, at the next `mend`. */
+  release(kind: 'chat' | 'database'): void {
+    const until = this.parts.clock.world()
+    this.open = this.open.map((one) => (one.kind === kind ? { ...one, until } : one))
   }
 
   /** Ends what has lasted long enough; true where there was something. */
@@ -101,9 +107,9 @@ export class ChatFaults {
     })
   }
 
-  private lasting(forMs: number | null, end: End): void {
+  private lasting(forMs: number | null, end: End, kind: 'chat' | 'database' = 'chat'): void {
     const until = new Date(this.parts.clock.world().getTime() + (forMs ?? USUAL_MS))
-    this.open.push({ until, end })
+    this.open.push({ kind, until, end })
   }
 }
 

@@ -5,9 +5,11 @@ import { ChatFaults } from './chat-faults.ts'
 import type { VirtualClock } from './clock.ts'
 import { DatabaseFaults } from './database-faults.ts'
 import { Host } from './host.ts'
+import { overreach } from './overreach.ts'
 import { People } from './people.ts'
 import { createReceived } from './received.ts'
-import type { Hooks, Stage } from './stage.ts'
+import { Shown } from './shown.ts'
+import type { Hooks, LiveStage } from './stage.ts'
 
 interface ChatParts {
   readonly url: string
@@ -17,7 +19,7 @@ interface ChatParts {
 }
 
 /** Through the real chat client against the stand-in of the platform on this machine. */
-export async function chatStage({ url, clock, hooks, script }: ChatParts): Promise<Stage> {
+export async function chatStage({ url, clock, hooks, script }: ChatParts): Promise<LiveStage> {
   const platform = createPlatform({ now: () => clock.world().getTime() })
   const cast = buildCast(platform.build, script)
   const received = createReceived(platform, cast, hooks.onTrouble)
@@ -32,6 +34,7 @@ export async function chatStage({ url, clock, hooks, script }: ChatParts): Promi
     onTrouble: hooks.onTrouble,
     reachable: () => !host.isCut,
   })
+  const shown = new Shown(platform, cast, (id) => host.store.store.transaction((tx) => tx.outbox(id)))
   const faults = new ChatFaults({ platform, clock, host, database })
 
   /** Acts, then waits until all is quiet and looks at what was received. */
@@ -42,8 +45,23 @@ export async function chatStage({ url, clock, hooks, script }: ChatParts): Promi
     return result
   }
 
+  const mend = async (): Promise<void> => {
+    if (await faults.mend()) await then(null)
+  }
+
   return {
     cast,
+    platform,
+    people,
+    shown,
+    settled: then,
+    get isDatabaseAway() {
+      return database.isAway
+    },
+    release: (kind) => {
+      faults.release(kind)
+      return mend()
+    },
     get store() {
       return host.store
     },
@@ -54,6 +72,11 @@ export async function chatStage({ url, clock, hooks, script }: ChatParts): Promi
     choose: (who, row, values) => then(people.choose(who, row, values)),
     fill: (who, row, index, filled) => then(people.fill(who, row, index, filled)),
     command: (who, command) => then(people.command(who, command)),
+    use: async (who, use) => {
+      const found = await shown.find(who, use)
+      if (!found) return `nothing before ${who} has a “${use.name}” to be used`
+      return then(people.use(who, found, use))
+    },
     // a tick that fails is tried again at the next, as in service; only a fault may make it fail
     tick: () => then(host.service?.bot.tick().catch(database.pass)),
     async nextDue() {
@@ -63,12 +86,11 @@ export async function chatStage({ url, clock, hooks, script }: ChatParts): Promi
     },
     fault: (fault) => then(faults.strike(fault)),
     nextMend: () => faults.nextMend,
-    mend: async () => {
-      if (await faults.mend()) await then(null)
-    },
+    mend,
     async close() {
       for (const { request, reason, errors } of platform.violations)
         hooks.onTrouble(`${request}: ${reason} ${JSON.stringify(errors)}`)
+      for (const what of overreach(platform, cast)) hooks.onTrouble(what)
       await host.stop()
       await platform.stop()
     },

@@ -50,10 +50,16 @@ const shortWords = (script: Script): string[] =>
 
 function textsIn(act: Script['steps'][number]['act']): string[] {
   if (act.who === 'world') return []
-  if (act.who === 'coach') return 'command' in act ? stringsIn(act.command.options) : []
+  if (act.who === 'coach')
+    return 'command' in act
+      ? stringsIn(act.command.options)
+      : 'use' in act
+        ? stringsIn(act.use.fill ?? {})
+        : []
   const { does } = act
   if (does.do === 'say' || does.do === 'edit') return [does.text]
   if (does.do === 'form') return stringsIn(does.values)
+  if (does.do === 'use') return stringsIn(does.use.fill ?? {})
   return does.do === 'command' ? stringsIn(does.command.options) : []
 }
 

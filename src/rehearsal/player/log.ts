@@ -36,6 +36,8 @@ export class Log {
   readonly troubles: string[] = []
   /** The bot's own log, a line of JSON each. */
   readonly logged: string[] = []
+  /** Lists also what comes after the last day, for a play that is lived on. */
+  isOpenEnded = false
   /** Hears of a message to a client that asks something. */
   onAsked: (ref: string, row: OutboxRow) => void = () => {}
 
@@ -110,7 +112,13 @@ export class Log {
     const at = clock.world()
     const ref = refOf(to)
     // for a client the run is over with their own last day, though others live on
-    if (ref !== null && this.zones.has(ref) && at >= endOf(script, ref, this.zoneOf(ref))) return
+    if (
+      !this.isOpenEnded &&
+      ref !== null &&
+      this.zones.has(ref) &&
+      at >= endOf(script, ref, this.zoneOf(ref))
+    )
+      return
     const text = this.cast ? readable(said.text, this.cast) : said.text
     const picture = said.picture ? this.shelf.picture(said.picture) : null
     const message = delivered(at, to, this.zoneOf(ref ?? to), { ...said, text }, picture)

@@ -3,9 +3,10 @@ import { customId } from '../../chat/custom-id.ts'
 import type { Filled } from '../../engine/event.ts'
 import type { OutboxRow } from '../../engine/rows.ts'
 import type { Answer, FieldValues, Person, Platform } from '../platform/index.ts'
-import type { SlashCommand } from '../scenario/index.ts'
+import type { SlashCommand, Use } from '../scenario/index.ts'
 import { type Cast, userOf } from './cast.ts'
 import type { Received } from './received.ts'
+import type { Usable } from './shown.ts'
 
 interface PeopleParts {
   readonly platform: Platform
@@ -42,6 +43,24 @@ export class People {
     await this.answered(this.person(who).submit(opened.modal, filled as FieldValues))
   }
 
+  /** As it is shown: a list, a button, or the form behind one. */
+  async use(
+    who: string,
+    { message, customId, isList }: Usable,
+    { values, fill }: Use,
+  ): Promise<string | null> {
+    const person = this.person(who)
+    if (isList) {
+      await this.answered(person.choose(message, customId, values ?? []))
+      return null
+    }
+    const opened = await this.answered(person.press(message, customId))
+    if (!fill) return null
+    if (opened.outcome !== 'modal') return `${who} pressed for a form and none was shown`
+    await this.answered(person.submit(opened.modal, fill as FieldValues))
+    return null
+  }
+
   async command(who: string, { name, options }: SlashCommand): Promise<void> {
     const { cast } = this.parts
     const isClients = commands.find((one) => one.name === name)?.who === 'client'
@@ -49,7 +68,7 @@ export class People {
     await this.answered(this.person(who).slash(place, name, { ...options }))
   }
 
-  private async answered(work: Promise<Answer>): Promise<Answer> {
+  async answered(work: Promise<Answer>): Promise<Answer> {
     const answer = await work
     if (answer.outcome === 'expired' && this.parts.reachable())
       this.parts.onTrouble('an interaction was not answered within 3 s')

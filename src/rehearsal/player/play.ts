@@ -7,12 +7,14 @@ import { Log } from './log.ts'
 import { type Programme, planAll } from './programme.ts'
 import type { Hooks, Stage } from './stage.ts'
 
-export interface PlayParts {
+interface Beginning<S extends Stage> {
   readonly script: Script
   readonly clock: VirtualClock
   /** Folder for the pictures. */
   readonly folder: string
-  readonly stage: (hooks: Hooks) => Promise<Stage>
+  readonly stage: (hooks: Hooks) => Promise<S>
+}
+export interface PlayParts extends Beginning<Stage> {
   /** Called after every step: what was due, what people did, and all that it led to. */
   readonly watch?: Watch
 }
@@ -31,7 +33,33 @@ export class PlayRefused extends Error {}
 const TICKS_AN_INSTANT = 50
 
 /** Plays a scenario from the set-up to the end of the last client's last local day. */
-export async function play({ script, clock, folder, stage: make, watch }: PlayParts): Promise<Played> {
+export async function play({ watch, ...parts }: PlayParts): Promise<Played> {
+  const programme = await begin(parts)
+  const { script, stage, clock, log } = programme
+  try {
+    let ticks = 0
+    for (let next = await nextOf(programme); next; next = await nextOf(programme)) {
+      // who has travelled ends their last day elsewhere
+      if (next >= endOfRun(script, (ref) => log.zoneOf(ref))) break
+      ticks = next > clock.world() ? 0 : ticks + 1
+      if (ticks > TICKS_AN_INSTANT) throw new Error(`the bot finds no end at ${clock.world().toISOString()}`)
+      if (await stepTo(programme, next)) ticks = 0
+      watch?.({ stage, log }, clock.world())
+    }
+  } catch (error) {
+    await stage.close()
+    throw error
+  }
+  return { stage, log }
+}
+
+/** Opens the stage and writes down all that people will do; nothing has happened yet. */
+export async function begin<S extends Stage>({
+  script,
+  clock,
+  folder,
+  stage: make,
+}: Beginning<S>): Promise<Programme<S>> {
   const board = new Board()
   const log = new Log({ script, clock, board, folder })
   const stage = await make(log.hooks)
@@ -40,37 +68,30 @@ export async function play({ script, clock, folder, stage: make, watch }: PlayPa
     await stage.close()
     throw new PlayRefused('This database holds a play already: name a new one, or leave it out.')
   }
-  try {
-    await run({ script, clock, board, stage, agenda: new Agenda(), log }, watch)
-  } catch (error) {
-    await stage.close()
-    throw error
-  }
-  return { stage, log }
+  const programme = { script, clock, board, stage, agenda: new Agenda(), log }
+  planAll(programme)
+  return programme
 }
 
-async function run(parts: Programme, watch?: Watch): Promise<void> {
-  const { script, clock, stage, agenda, log } = parts
-  planAll(parts)
-  let ticks = 0
-  for (;;) {
-    const next = earliest(agenda.next, await stage.nextDue(), stage.nextMend())
-    // who has travelled ends their last day elsewhere
-    if (!next || next >= endOfRun(script, (ref) => log.zoneOf(ref))) break
-    ticks = next > clock.world() ? 0 : ticks + 1
-    if (ticks > TICKS_AN_INSTANT) throw new Error(`the bot finds no end at ${clock.world().toISOString()}`)
-    clock.set(next)
-    await stage.mend()
-    await stage.tick()
-    for (let entry = agenda.take(clock.world()); entry; entry = agenda.take(clock.world())) {
-      ticks = 0
-      await entry.run()
-      log.settle()
-    }
+/** The next instant at which somebody acts, something is due or a fault ends; null where nothing more comes. */
+export async function nextOf({ agenda, stage }: Programme): Promise<Date | null> {
+  return earliest(agenda.next, await stage.nextDue(), stage.nextMend())
+}
+
+/** Goes on to an instant: what is due then, what people do then, and all that it leads to. True where people acted. */
+export async function stepTo({ clock, stage, agenda, log }: Programme, at: Date): Promise<boolean> {
+  clock.set(at)
+  await stage.mend()
+  await stage.tick()
+  let acted = false
+  for (let entry = agenda.take(clock.world()); entry; entry = agenda.take(clock.world())) {
+    acted = true
+    await entry.run()
     log.settle()
-    await log.written()
-    watch?.({ stage, log }, clock.world())
   }
+  log.settle()
+  await log.written()
+  return acted
 }
 
 const earliest = (...dates: (Date | null)[]): Date | null => {

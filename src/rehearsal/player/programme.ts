@@ -2,7 +2,7 @@ import { addDays } from '../../domain/day.ts'
 import { instantOf } from '../../domain/local-time.ts'
 import type { OutboxRow } from '../../engine/rows.ts'
 import type { ClientAct, CoachPress, Script, ScriptClient, SlashCommand, Step } from '../scenario/index.ts'
-import { onPlatform, playAct } from './acts.ts'
+import { NEEDS_CHAT, onPlatform, playAct } from './acts.ts'
 import type { Agenda } from './agenda.ts'
 import type { Board } from './board.ts'
 import type { VirtualClock } from './clock.ts'
@@ -11,11 +11,11 @@ import { enrolAt, fileOf, openingAt, openingStep, type Phase, setUpCommand } fro
 import { replyTo } from './replies.ts'
 import type { Stage } from './stage.ts'
 
-export interface Programme {
+export interface Programme<S extends Stage = Stage> {
   readonly script: Script
   readonly clock: VirtualClock
   readonly board: Board
-  readonly stage: Stage
+  readonly stage: S
   readonly agenda: Agenda
   readonly log: Log
 }
@@ -32,11 +32,13 @@ export function planAll(parts: Programme): void {
   const { script, stage, agenda, log, clock } = parts
   const said = new Map<string, string[]>()
   log.onAsked = (ref, row) => planAnswer(parts, ref, row, said)
-  agenda.add(openingAt(script), SCRIPTED, async () => {
-    log.deed('coach', '/set-up')
-    await stage.command('coach', setUpCommand(script, stage))
-  })
-  for (const [n, client] of script.clients.entries()) planOpening(parts, client, 'enrol', enrolAt(script, n))
+  if (!script.practice['by-hand'])
+    agenda.add(openingAt(script), SCRIPTED, async () => {
+      log.deed('coach', '/set-up')
+      await stage.command('coach', setUpCommand(script, stage))
+    })
+  for (const [n, client] of script.clients.entries())
+    if (!client['by-hand']) planOpening(parts, client, 'enrol', enrolAt(script, n))
   const play = (step: Step) => agenda.add(step.at, SCRIPTED, () => playStep(parts, step, said))
   if (script.practice.window === 0) {
     for (const step of script.steps) play(step)
@@ -80,6 +82,11 @@ async function playStep(parts: Programme, step: Step, said: Map<string, string[]
   const { act } = step
   if (act.who === 'world') return stage.fault(act.fault)
   if (act.who === 'coach' && 'press' in act) return coachPress(parts, act.press)
+  if (act.who === 'coach' && 'use' in act) {
+    log.deed('coach', `uses ${act.use.name}`)
+    const problem = stage.use ? await stage.use('coach', act.use) : NEEDS_CHAT
+    return problem ? log.trouble(`${script.file}:${step.line}: ${problem}`) : undefined
+  }
   if (act.who === 'coach') {
     log.deed('coach', typed(act.command))
     await stage.command('coach', { ...act.command, options: onPlatform(act.command.options, stage) })
@@ -113,7 +120,7 @@ async function planAgain(parts: Programme, { name, options }: SlashCommand): Pro
   if (name !== 'clear' && name !== 'spoken-with' && name !== 'release') return
   const client = script.clients.find(({ ref }) => ref === options.client)
   const file = client && (await fileOf(client.ref, stage))
-  if (!client || !file || file.plan) return
+  if (!client || client['by-hand'] || !file || file.plan) return
   const { stage: at } = file.client
   const phase = at === 'screening' ? 'screening' : at === 'enrolled' ? 'plan' : null
   if (phase) planOpening(parts, client, phase, new Date(clock.world().getTime() + MINUTE))
@@ -160,6 +167,8 @@ function inBrief(does: ClientAct): string {
       return `fills in the form: ${JSON.stringify(does.values)}`
     case 'press':
       return `presses ${does.button}`
+    case 'use':
+      return `uses ${does.use.name}`
     case 'command':
       return typed(does.command)
     case 'travel':

@@ -2,8 +2,11 @@ import type { BotParts } from '../../bot.ts'
 import type { Filled } from '../../engine/event.ts'
 import type { OutboxRow } from '../../engine/rows.ts'
 import type { OpenStore } from '../../store/open.ts'
-import type { Fault, SlashCommand } from '../scenario/index.ts'
+import type { Platform } from '../platform/index.ts'
+import type { Fault, SlashCommand, Use } from '../scenario/index.ts'
 import type { Cast } from './cast.ts'
+import type { People } from './people.ts'
+import type { Shown } from './shown.ts'
 
 /** What a stage tells of while the play goes on. */
 export interface Hooks {
@@ -13,6 +16,19 @@ export interface Hooks {
   readonly onTrouble: (what: string) => void
   /** A line of the bot's log, at its most verbose. */
   readonly onLogged: (line: string) => void
+}
+
+/** A stage with the stand-in behind it, for whoever plays live. */
+export interface LiveStage extends Stage {
+  readonly platform: Platform
+  readonly people: People
+  readonly shown: Shown
+  /** The database is struck: nothing is to be read from it meanwhile. */
+  readonly isDatabaseAway: boolean
+  /** Waits until all that an act leads to is done. */
+  settled<T>(work: Promise<T> | T): Promise<T>
+  /** Ends a lasting fault before its time. */
+  release(kind: 'chat' | 'database'): Promise<void>
 }
 
 /**
@@ -33,6 +49,8 @@ export interface Stage {
   /** Opens the form behind a button, fills it in and sends it. */
   fill(who: string, row: OutboxRow, index: number, filled: Filled): Promise<void>
   command(who: string, command: SlashCommand): Promise<void>
+  /** Uses a button or list as it is shown; gives what kept it from being used, or null. Needs the stand-in. */
+  use?(who: string, use: Use): Promise<string | null>
   /** Handles what is due and sends what waits. */
   tick(): Promise<void>
   /** The next instant of the world at which the bot has something to do. */

@@ -72,8 +72,8 @@ export function shelf(folder: string) {
     if (kept.has(free)) return free
     kept.set(free, hash)
     drawing = drawing.then(async () => {
-      mkdirSync(folder, { recursive: true })
-      writeFileSync(join(folder, free), await bytes())
+      mkdirSync(folder, { recursive: true, mode: 0o700 })
+      writeFileSync(join(folder, free), await bytes(), { mode: 0o600 })
     })
     return free
   }

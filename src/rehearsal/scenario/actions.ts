@@ -40,6 +40,21 @@ const form = keyed(
   'form',
 )
 
+/** Anything that stands under a message as it is shown: a button or a list by its name. */
+const use = keyed(
+  {
+    name: text,
+    back: whole('count', 0, 9999).default(0),
+    values: listOf(text, 'list of values').optional(),
+    fill: z
+      .record(text, z.union([text, listOf(text, 'list of values')]), {
+        error: wrong('form', 'fields with what is filled in, like { pain: 4 }'),
+      })
+      .optional(),
+  },
+  'use',
+)
+
 export const CLIENT_ACTIONS = {
   say: action({ say: text }),
   form: action({ form }),
@@ -47,6 +62,7 @@ export const CLIENT_ACTIONS = {
   delete: action({ delete: z.literal(true, { error: wrong('mark', 'true') }) }),
   press: action({ press: text }),
   command: action({ command: slash }),
+  use: action({ use }),
   zone: action({ zone, region: region.optional() }),
   region: action({ region }),
 }
@@ -63,6 +79,7 @@ const seenBy = about({ by: text, on: date })
 export const COACH_ACTIONS = {
   command: action({ command: slash }),
   press: action({ press: about({ button: text }) }),
+  use: action({ use }),
   decide: action({
     decide: about({
       ladder: text.optional(),

@@ -1,6 +1,6 @@
 import type { Item } from './items.ts'
 import type { Findings } from './problem.ts'
-import type { CoachPress, SlashCommand } from './script.ts'
+import type { CoachPress, SlashCommand, Use } from './script.ts'
 import { readSlash } from './slash.ts'
 
 /** The command behind a coach's action. */
@@ -22,7 +22,8 @@ export function coachCommand(
   item: Item,
   refs: readonly string[],
   findings: Findings,
-): SlashCommand | CoachPress | null {
+): SlashCommand | CoachPress | Use | null {
+  if (item.name === 'use') return item.data.use as Use
   if (item.name === 'command') {
     const read = readSlash(String(item.data.command))
     if (typeof read !== 'string') return read

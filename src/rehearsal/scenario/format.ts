@@ -76,7 +76,11 @@ import {
  * from the prompt (of a coach: from 12:00). An expectation without `count` wants at least one message; `day` may be
  * a span like 8-12, and where it is left out any day will do. `says` is tried on the text without regard to case.
  * A form is the one under that day's prompt, or where no prompt came, one that the client asks for with /check-in.
- * Enrolment, consent, screening and plan are played before anything else. For a client the run ends with their own
+ * `use: { name: check-in, fill: { sessions: "2", reach: calf, pain: "4" } }`, of a client or the coach, uses what stands
+ * under the newest message that has a button or list of this name (`back: 1`: under the one before it), with the
+ * `values` chosen from a list or what is filled into the form that opens; it needs the stand-in.
+ * Enrolment, consent, screening and plan are played before anything else; `by-hand: yes` of a practice leaves out the
+ * set-up, of a client all of these: they stand under the days then. For a client the run ends with their own
  * last local day.
  */
 
@@ -95,6 +99,7 @@ const practice = keyed(
     region: region.optional(),
     window: whole('window', 0, 60).default(0),
     quote: yesNo.default(true),
+    'by-hand': yesNo.optional(),
   },
   'practice',
 )
@@ -162,6 +167,7 @@ export const clientSchema = keyed(
     off: listOf(weekday, 'list of weekdays').default([]),
     side: side.optional(),
     consent: yesNo.default(true),
+    'by-hand': yesNo.optional(),
     hands: oneOf('way of answering', ['buttons', 'words'] as const).default('buttons'),
     screening: screening.prefault({}),
     plan: plan.optional(),

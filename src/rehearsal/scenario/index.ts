@@ -14,4 +14,5 @@ export type {
   ScriptClient,
   SlashCommand,
   Step,
+  Use,
 } from './script.ts'

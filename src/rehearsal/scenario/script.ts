@@ -13,6 +13,7 @@ export interface Script {
     readonly region: string | null
     readonly window: number
     readonly quote: boolean
+    readonly 'by-hand'?: boolean | undefined
   }
   readonly start: Day
   readonly days: number
@@ -52,7 +53,19 @@ export type ClientAct =
   | { readonly do: 'form'; readonly values: DayValues }
   | { readonly do: 'press'; readonly button: string }
   | { readonly do: 'command'; readonly command: SlashCommand }
+  | { readonly do: 'use'; readonly use: Use }
   | { readonly do: 'travel'; readonly zone: string | null; readonly region: string | null }
+
+/** A button (with the form that it opens) or a list under a message, as whoever uses it sees it. */
+export interface Use {
+  readonly name: string
+  /** How many messages that have it are newer; 0 for the newest. */
+  readonly back: number
+  /** Chosen from the list. */
+  readonly values?: readonly string[] | undefined
+  /** What goes into the form, by field. */
+  readonly fill?: Readonly<Record<string, string | readonly string[]>> | undefined
+}
 
 /** A command with its options as the platform's app sends them; clients by alias, people as `person:ALIAS`. */
 export interface SlashCommand {
@@ -63,6 +76,7 @@ export interface SlashCommand {
 export type CoachAct =
   | { readonly who: 'coach'; readonly command: SlashCommand }
   | { readonly who: 'coach'; readonly press: CoachPress }
+  | { readonly who: 'coach'; readonly use: Use }
 export interface CoachPress {
   readonly ref: string
   readonly button: string

@@ -8,7 +8,7 @@ import { type ClientFileEntry, DEFAULTS, type ScenarioFile } from './format.ts'
 import { type Item, readItems } from './items.ts'
 import type { Path } from './lines.ts'
 import type { Findings } from './problem.ts'
-import type { ClientAct, Fault, Step } from './script.ts'
+import type { ClientAct, Fault, Step, Use } from './script.ts'
 import { readSlash } from './slash.ts'
 
 interface Run {
@@ -85,6 +85,8 @@ function clientAct({ name, data, path }: Item, findings: Findings): ClientAct | 
       return { do: 'form', values: data.form as DayValues }
     case 'press':
       return { do: 'press', button: String(data.press) }
+    case 'use':
+      return { do: 'use', use: data.use as Use }
     case 'command': {
       const read = readSlash(String(data.command))
       if (typeof read !== 'string') return { do: 'command', command: read }
@@ -107,7 +109,8 @@ export function practiceSteps(run: Run): Step[] {
   const coach = dated(run, 'coach', COACH_ACTIONS, (item) => {
     const command = coachCommand(item, refs, findings)
     if (!command) return null
-    return 'button' in command ? { who: 'coach', press: command } : { who: 'coach', command }
+    if ('button' in command) return { who: 'coach', press: command }
+    return 'back' in command ? { who: 'coach', use: command } : { who: 'coach', command }
   })
   const faults = dated(run, 'faults', FAULTS, (item) => ({ who: 'world', fault: faultOf(item) }))
   return [...faults, ...coach]
