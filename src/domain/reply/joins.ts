@@ -54,7 +54,7 @@ const andHalf: Join = (items, at) => {
   let next = at + 1
   if (items[next]?.cue === 'andPart') return [2, [merged(a, items[next]!, a.value + 0.5)]]
   if (isMark(items[next], '-')) next += 1
-  if (items[next]?.cue !== 'and') return null
+  if (items[next]?.cue !== 'and' && !isMark(items[next], '&+')) return null
   next += isMark(items[next + 1], '-') ? 2 : 1
   if (items[next]?.cue === 'article') next += 1
   const half = items[next]

@@ -3,6 +3,7 @@ import type { LexiconData } from '../schema.ts'
 /** Phrases in which a word of ours means something else ("back to work", "on my feet", "half an hour"). */
 export const looksLike = {
   none: `
+    said no, says no, say no, saying no, said no to, said no more, says no more,
     delete all, delete all my, delete all my stuff, erase all, erase all my, erase all my stuff, wipe all, wipe all my
     stuff, remove all, remove all my, remove all my stuff, forget all my stuff,
     lazy one, slow one, quiet one, busy one, nice one, weird one, funny one, odd one, strange one,
