@@ -7,6 +7,7 @@ import { goOnScreening } from './course/screening-waits.ts'
 import type { Draft } from './draft.ts'
 import type { Command } from './event.ts'
 import type { Answer } from './message.ts'
+import { oddOption } from './odd-option.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
 import type { Handled, Tx } from './ports.ts'
 import type { PracticeRow } from './rows.ts'
@@ -16,16 +17,20 @@ export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now:
   const texts = parts.textsFor('en')
   const command = parts.commands.find((one) => one.name === event.name)
   if (!command) return say(texts.access.unknownCommand(event.name))
-  if (command.who === 'client') return clientCommand(parts, tx, command, event, now)
+  const odd = oddOption(command, event)
+  if (command.who === 'client')
+    return odd ? say(texts.access.oddOption(odd)) : clientCommand(parts, tx, command, event, now)
   if (!event.actor.guild) return say(texts.access.onlyInServer)
   const practice = await tx.practiceOfGuild(event.actor.guild)
   if (command.who === 'keeper') {
     if (!event.actor.keeper) return say(texts.access.onlyKeeper)
+    if (odd) return say(texts.access.oddOption(odd))
     return practiceCommand(parts, tx, command, event, practice, now)
   }
   if (!practice) return say(texts.access.setUpFirst)
   if (!practice.coachRole || !event.actor.roles.includes(practice.coachRole))
     return say(texts.access.onlyCoach)
+  if (odd) return say(texts.access.oddOption(odd))
   if (command.who !== 'coach') return practiceCommand(parts, tx, command, event, practice, now)
   return coachCommand(parts, tx, command, event, practice, now)
 }

@@ -21,7 +21,7 @@ export async function rehearse(): Promise<number> {
   say(rehearsal.begins(script.title, script.clients.length, Math.round(script.days / 7)))
   const began = Date.now()
   const pictures = join(folder, 'pictures')
-  mkdirSync(pictures)
+  mkdirSync(pictures, { mode: 0o700 })
   const database = `file:${join(folder, 'practice.db')}`
   const result = await playScenario({ script, database, folder: pictures, direct: false })
   writeFileSync(join(folder, 'transcript.txt'), `${told(script, result).join('\n')}\n`)

@@ -69,7 +69,7 @@ const VALUES: Readonly<Record<string, string>> = {
   'coach-channel': 'channel-coach',
 }
 
-const givenFor = ({
+export const givenFor = ({
   name,
   kind,
   choices,

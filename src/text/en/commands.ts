@@ -1,3 +1,6 @@
+import { asWritten } from '../as-written.ts'
+import { harmless } from './digest.ts'
+
 /** What the platform shows beside each command and option, at most 100 characters. */
 export const commands = {
   describe: {
@@ -89,17 +92,18 @@ export const commands = {
   badAlias: 'An alias is 1 to 30 letters, digits or hyphens, like “heron”.',
   enrolledAlready: (ref: string): string => `This person is a client here already, as “${ref}”.`,
   badZone: (zone: string): string =>
-    `“${zone}” is no time zone that I know. Use a name like Europe/Lisbon or America/New_York.`,
-  badTime: (time: string): string => `“${time}” is no time. Write it like 08:00.`,
-  badDay: (day: string): string => `“${day}” is no date. Write it like 2026-03-13.`,
-  badDigest: (text: string): string => `“${text}” is no weekday with a time. Write it like “Sun 18:00”.`,
-  badOff: (text: string): string => `“${text}” are no weekdays. Write them like “Sat Sun”.`,
+    `“${harmless(zone)}” is no time zone that I know. Use a name like Europe/Lisbon or America/New_York.`,
+  badTime: (time: string): string => `“${harmless(time)}” is no time. Write it like 08:00.`,
+  badDay: (day: string): string => `“${harmless(day)}” is no date. Write it like 2026-03-13.`,
+  badDigest: (text: string): string =>
+    `“${harmless(text)}” is no weekday with a time. Write it like “Sun 18:00”.`,
+  badOff: (text: string): string => `“${harmless(text)}” are no weekdays. Write them like “Sat Sun”.`,
   badRegion: (code: string): string =>
-    `I do not know the region “${code}”, so I would say “your local emergency number”. Use two letters, like PT, or leave it out.`,
+    `I do not know the region “${harmless(code)}”, so I would say “your local emergency number”. Use two letters, like PT, or leave it out.`,
   badRegions: (code: string): string =>
-    `I do not know the country “${code}”. Write codes of two letters, like “PT ES”, or “any”. Nothing was changed.`,
+    `I do not know the country “${harmless(code)}”. Write codes of two letters, like “PT ES”, or “any”. Nothing was changed.`,
   badLadders: (text: string): string =>
-    `I could not read “${text}”. Write ladders with their rung, like “extension:1 glide:1”.`,
+    `I could not read “${harmless(text)}”. Write ladders with their rung, like “extension:1 glide:1”.`,
   setUpLacks: 'Still missing: coach-role and coach-channel. Run /set-up again with them.',
   timesChanged: (prompt: string, zone: string, off: string): string =>
     `Noted: prompt at ${prompt} (${zone})${off ? `, days off: ${off}` : ''}.`,
@@ -115,7 +119,7 @@ export const commands = {
   notParked: (ref: string): string => `${ref} is not parked.`,
   noteKept: 'Kept. The client does not see it.',
   answered: 'Sent to the client.',
-  fromCoach: (text: string): string => `Your coach writes: ${text}`,
+  fromCoach: (text: string): string => `Your coach writes: ${asWritten(text)}`,
   pausedByCoach:
     'Your coach has set a break for you: no prompts for now. If a warning sign comes, get help at once.',
   sureErase: (ref: string): string =>

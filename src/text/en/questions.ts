@@ -1,5 +1,6 @@
 import type { Cover } from '../../domain/cover.ts'
 import type { Day } from '../../domain/day.ts'
+import { asWritten } from '../as-written.ts'
 import { date, harmless } from './digest.ts'
 
 /** A question that waits, in a line. */
@@ -27,9 +28,9 @@ function paged(head: string, lines: readonly string[]): string[] {
 /** A client's question and the answer to it, as the client reads them. */
 export const questions = {
   answered: (question: string, answer: string): string =>
-    `You asked: “${question.length > 120 ? `${question.slice(0, 119)}…` : question}”\nYour coach answers: ${answer}`,
+    `You asked: “${harmless(question, 120)}”\nYour coach answers: ${asWritten(answer)}`,
   mine: (words: string, answer: string | null): string =>
-    `You asked: “${words}”. ${answer === null ? 'Not answered yet.' : `Answer: ${answer}`}`,
+    `You asked: “${harmless(words, 400)}”. ${answer === null ? 'Not answered yet.' : `Answer: ${harmless(answer, 400)}`}`,
 }
 
 /** The same for the coach, with cover for a coach who is away. */

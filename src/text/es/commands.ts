@@ -1,3 +1,5 @@
+import { asWritten } from '../as-written.ts'
+import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
 import { DESCRIBE, OPTION } from './command-descriptions.ts'
 
@@ -10,17 +12,17 @@ export const commands: Texts['commands'] = {
   badAlias: 'Un alias tiene de 1 a 30 letras, cifras o guiones, como “garza”.',
   enrolledAlready: (ref) => `Esta persona ya es cliente aquí, como “${ref}”.`,
   badZone: (zone) =>
-    `No conozco la zona horaria “${zone}”. Usa un nombre como Europe/Madrid o America/Bogota.`,
-  badTime: (time) => `“${time}” no es una hora. Escríbela como 08:00.`,
-  badDay: (day) => `“${day}” no es una fecha. Escríbela como 2026-03-13.`,
-  badDigest: (text) => `“${text}” no es un día con una hora. Escríbelo como “Sun 18:00”.`,
-  badOff: (text) => `“${text}” no son días de la semana. Escríbelos como “Sat Sun”.`,
+    `No conozco la zona horaria “${harmless(zone)}”. Usa un nombre como Europe/Madrid o America/Bogota.`,
+  badTime: (time) => `“${harmless(time)}” no es una hora. Escríbela como 08:00.`,
+  badDay: (day) => `“${harmless(day)}” no es una fecha. Escríbela como 2026-03-13.`,
+  badDigest: (text) => `“${harmless(text)}” no es un día con una hora. Escríbelo como “Sun 18:00”.`,
+  badOff: (text) => `“${harmless(text)}” no son días de la semana. Escríbelos como “Sat Sun”.`,
   badRegion: (code) =>
-    `No conozco la región “${code}”, así que diría “el número de emergencias local”. Usa dos letras, como ES, o déjala fuera.`,
+    `No conozco la región “${harmless(code)}”, así que diría “el número de emergencias local”. Usa dos letras, como ES, o déjala fuera.`,
   badRegions: (code) =>
-    `No conozco el país “${code}”. Escribe códigos de dos letras, como “ES CO”, o “any”. No se ha cambiado nada.`,
+    `No conozco el país “${harmless(code)}”. Escribe códigos de dos letras, como “ES CO”, o “any”. No se ha cambiado nada.`,
   badLadders: (text) =>
-    `No he podido leer “${text}”. Escribe las escaleras con su peldaño, como “extension:1 glide:1”.`,
+    `No he podido leer “${harmless(text)}”. Escribe las escaleras con su peldaño, como “extension:1 glide:1”.`,
   setUpLacks: 'Aún faltan: coach-role y coach-channel. Usa /set-up otra vez con ellos.',
   timesChanged: (prompt, zone, off) =>
     `Anotado: mensaje a las ${prompt} (${zone})${off ? `, días libres: ${off}` : ''}.`,
@@ -35,7 +37,7 @@ export const commands: Texts['commands'] = {
   notParked: (ref) => `${ref} no está en espera.`,
   noteKept: 'Guardado. El cliente no lo ve.',
   answered: 'Enviado al cliente.',
-  fromCoach: (text) => `Tu coach escribe: ${text}`,
+  fromCoach: (text) => `Tu coach escribe: ${asWritten(text)}`,
   pausedByCoach:
     'Tu coach te ha puesto una pausa: por ahora no te escribo. Si llega una señal de alarma, busca ayuda al momento.',
   sureErase: (ref) => `Esto borra todo lo guardado de ${ref}, para siempre. Úsalo otra vez con sure: True.`,

@@ -1,3 +1,4 @@
+import { asWritten } from '../as-written.ts'
 import { harmless } from '../en/digest.ts'
 import type { OpenQuestion } from '../en/questions.ts'
 import type { Texts } from '../index.ts'
@@ -10,9 +11,9 @@ const line = ({ ref, words, day }: OpenQuestion): string =>
 /** A client's question and the answer to it, as the client reads them. */
 export const questions: Pick<Texts['course'], 'answered' | 'mine'> = {
   answered: (question, answer) =>
-    `Preguntaste: “${question.length > 120 ? `${question.slice(0, 119)}…` : question}”\nTu coach responde: ${answer}`,
+    `Preguntaste: “${harmless(question, 120)}”\nTu coach responde: ${asWritten(answer)}`,
   mine: (words, answer) =>
-    `Preguntaste: “${words}”. ${answer === null ? 'Aún sin respuesta.' : `Respuesta: ${answer}`}`,
+    `Preguntaste: “${harmless(words, 400)}”. ${answer === null ? 'Aún sin respuesta.' : `Respuesta: ${harmless(answer, 400)}`}`,
 }
 
 /** The same for the coach, with cover for a coach who is away. */
