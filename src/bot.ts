@@ -8,6 +8,8 @@ export interface Bot {
   handle(event: Event): Promise<Handled>
   /** Handles everything due by now, then sends what waits. */
   tick(): Promise<void>
+  /** Handles everything due by now while a tick is still sending a long line; what is pressing goes past that line. */
+  tickBeside(): Promise<void>
   /** The earliest instant at which something is due or may be sent again; null where nothing is. */
   nextDue(): Promise<Date | null>
   /** Resolves when nothing is being handled or sent. */
@@ -64,7 +66,8 @@ export function createBot(parts: BotParts): Bot {
     return handled
   }
 
-  const tick = async (): Promise<void> => {
+  /** Between two batches `between` sends what they led to. */
+  const handleDue = async (between: () => Promise<unknown>): Promise<void> => {
     const failed = new Set<string>()
     const next = async () =>
       (await dues.dueBy(now(), BATCH + failed.size)).filter(({ id }) => !failed.has(id))
@@ -79,14 +82,30 @@ export function createBot(parts: BotParts): Bot {
           if (failed.size >= FAILURES_A_TICK) throw error
         }
       }
-      await delivery.drain()
+      await between()
     }
-    await delivery.drain()
+  }
+
+  // a row is handled by one of the two at a time
+  let sending = false
+  const tick = async (): Promise<void> => {
+    const send = async (): Promise<void> => {
+      sending = true
+      await delivery.drain().finally(() => {
+        sending = false
+      })
+    }
+    await handleDue(send)
+    await send()
+  }
+  const tickBeside = async (): Promise<void> => {
+    if (sending) await handleDue(() => delivery.drain())
   }
 
   return {
     handle: (event) => track(handle(event)),
     tick: () => track(tick()),
+    tickBeside: () => track(tickBeside()),
     nextDue: async () => earliest(await dues.nextDue(), await outbox.nextDue()),
     idle: async () => {
       while (running.size > 0) await Promise.allSettled(running)

@@ -68,10 +68,11 @@ async function serve(
   // told before the first tick takes what has come due
   await heart.awake()
   const health = settings.healthPort === null ? null : await openHealth(settings.healthPort, heart)
-  const ticker = startTicker(async () => {
-    await service.bot.tick()
+  const beating = (tick: () => Promise<void>) => async (): Promise<void> => {
+    await tick()
     await heart.beat()
-  }, log)
+  }
+  const ticker = startTicker(beating(service.bot.tick), log, beating(service.bot.tickBeside))
   log.info('ready')
   const code = await ended
   await ticker.stop()

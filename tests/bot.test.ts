@@ -12,7 +12,7 @@ const due = (id: string): DueRow => ({
 })
 
 /** A bot whose engine cannot handle some rows; handled ones are gone, as the engine's transaction leaves them. */
-function botWith(ids: readonly string[], broken: (id: string) => boolean) {
+function botWith(ids: readonly string[], broken: (id: string) => boolean, sending = async () => {}) {
   let rows = ids.map(due)
   const handled: string[] = []
   const troubles: unknown[] = []
@@ -28,7 +28,10 @@ function botWith(ids: readonly string[], broken: (id: string) => boolean) {
     dues: { dueBy: async (_now, most) => rows.slice(0, most), nextDue: async () => null },
     outbox: {
       waiting: async () => [],
-      claim: async () => [],
+      claim: async () => {
+        await sending()
+        return []
+      },
       marked: async () => new Set(),
       sent: async () => {},
       failed: async () => {},
@@ -40,7 +43,10 @@ function botWith(ids: readonly string[], broken: (id: string) => boolean) {
     now: () => new Date(1),
     onTrouble: (error) => troubles.push(error),
   })
-  return { bot, handled, troubles, left: () => rows.map((row) => row.id) }
+  const add = (id: string) => {
+    rows = [...rows, due(id)]
+  }
+  return { bot, handled, troubles, add, left: () => rows.map((row) => row.id) }
 }
 
 it('handles everybody else where one row cannot be handled, and keeps that row for the next tick', async () => {
@@ -56,4 +62,25 @@ it('gives up a tick in which everything fails', async () => {
   const { bot, left } = botWith(many, () => true)
   await expect(bot.tick()).rejects.toThrow('cannot be handled')
   expect(left()).toHaveLength(50)
+})
+
+it('handles what comes due while a long line is being sent, each row once', async () => {
+  let end: () => void = () => {}
+  const long = new Promise<void>((resolve) => {
+    end = resolve
+  })
+  let lines = 0
+  const { bot, handled, add } = botWith(
+    ['dipper'],
+    () => false,
+    () => (++lines === 1 ? long : Promise.resolve()),
+  )
+  const first = bot.tick()
+  await expect.poll(() => lines).toBe(1)
+  add('heron')
+  await bot.tickBeside()
+  expect(handled).toEqual(['dipper', 'heron'])
+  end()
+  await first
+  expect(handled).toEqual(['dipper', 'heron'])
 })

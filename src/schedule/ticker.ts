@@ -11,22 +11,35 @@ export interface Ticker {
   stop(): Promise<void>
 }
 
-/** Calls `tick` every five seconds, one at a time; who is due is the store's business. */
-export function startTicker(tick: () => Promise<void>, log: Logger): Ticker {
-  let busy = false
-  const once = async (): Promise<void> => {
-    if (busy) return
-    busy = true
-    try {
-      await tick()
-    } catch (error) {
-      log.error({ error: (error as Error).name }, 'tick failed; the next one tries again')
-    } finally {
-      busy = false
+/**
+ * Calls `tick` every five seconds, one at a time; who is due is the store's business. Where one takes longer, because
+ * a long line of messages is being sent, `beside` is called meanwhile, one at a time too.
+ */
+export function startTicker(tick: () => Promise<void>, log: Logger, beside = async () => {}): Ticker {
+  const alone = (work: () => Promise<void>): (() => boolean) => {
+    let busy = false
+    const run = async (): Promise<void> => {
+      try {
+        await work()
+      } catch (error) {
+        log.error({ error: (error as Error).name }, 'tick failed; the next one tries again')
+      } finally {
+        busy = false
+      }
+    }
+    return () => {
+      if (busy) return false
+      busy = true
+      void run()
+      return true
     }
   }
+  const begin = alone(tick)
+  const beginBeside = alone(beside)
   // a beat that was missed is made up for by the next: what is due stays due
-  const task = cron.schedule(EVERY_FIVE_SECONDS, () => void once(), { suppressMissedWarning: true })
+  const task = cron.schedule(EVERY_FIVE_SECONDS, () => void (begin() || beginBeside()), {
+    suppressMissedWarning: true,
+  })
   const unwatch = whenPutElsewhere(async () => {
     await task.stop()
     await task.start()
