@@ -27,6 +27,8 @@ const ANYTHING = [
   'health',
   'own-ladders',
   'keys',
+  'start',
+  'service-without-store',
   'bot',
   'config',
   'cli',

@@ -104,7 +104,7 @@ const talk = {
   clock:
     'a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',
   yes: 'si, si claro, sii, sip, claro, por supuesto, vale si, afirmativo, desde luego, una de estas, alguna de estas, yes, efectivamente, si senor, siii, claro que si, exacto',
-  nope: 'nop, no no, para nada, en absoluto, que va, ninguna de estas, ninguno de estos, ninguna de esas, ninguno de ellos, no la verdad, nada de eso, negativo, noo, sin senales, ninguna senal',
+  nope: 'nop, no no, para nada, en absoluto, que va, ninguna de estas, ninguno de estos, ninguna de esas, ninguno de ellos, no la verdad, nada de eso, nada de lo demas, nada de lo otro, nada de todo eso, de las senales nada, de senales nada, de las senales ninguna, negativo, noo, sin senales, ninguna senal',
   thanks:
     'gracias, muchas gracias, mil gracias, grax, grcs, muchisimas gracias, gracias coach, se agradece, te lo agradezco, saludos, un saludo, adios, chao, chau, hasta manana, hasta luego, nos vemos, un abrazo, abrazos, besos, thanks',
   ago: 'hace, atras',
