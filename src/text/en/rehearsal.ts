@@ -35,4 +35,26 @@ export const rehearsal = {
       .join('\n'),
   where: (folder: string, pictures: number, seconds: number): string =>
     `\nPlayed in ${Math.round(seconds)} s. To read and look at:\n  ${folder}/transcript.txt   everything that was said, by day\n  ${folder}/pictures         ${times(pictures, 'digest picture')}\n  ${folder}/messages.jsonl   the same, for programs`,
+  page: {
+    link: (url: string): string =>
+      `\nLive in it yourself (this machine alone, until you press Ctrl+C):\n  ${url}\n`,
+    pressed: (label: string): string => `presses “${label}”`,
+    chose: (labels: string): string => `chooses ${labels}`,
+    filled: (title: string): string => `fills in “${title}”`,
+    notAsked: 'This is no act of the page: reload it.',
+    unknownWho: 'There is nobody of that name: add the client first.',
+    taken: 'That alias is there already, or is no alias: letters, digits and hyphens, at most 30.',
+    gone: 'That message is not there any more: look at the latest ones.',
+    formGone: 'That form is closed: press its button again.',
+    cannot: 'Chat and database would not let anybody do this here: use what the latest message offers.',
+    nothingDue: 'Nothing more is due: do something, or let a day pass.',
+    past: 'That day has passed: start again to come back to it.',
+    noClocks: 'The clocks of this time zone do not change within the next year.',
+    noClient: 'There is nothing to save yet: add a client first.',
+    noScenario: 'There is no scenario of that name: choose one of the list.',
+    speed: 'Give a speed of 60 to 604800 seconds a second.',
+    hours: 'Give 1 to 12 hours, with a minus to go back.',
+    isOn: 'That is so already.',
+    busy: 'The rehearsal could not do this; what went before stands. Try again, or start again.',
+  },
 }

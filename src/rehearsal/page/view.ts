@@ -1,0 +1,72 @@
+import { daysBetween } from '../../domain/day.ts'
+import { dayAt, timeAt } from '../../domain/local-time.ts'
+import { nextOf } from '../player/play.ts'
+import type { Session } from './session.ts'
+import type { Card, Now, PhoneOwner, State } from './wire.ts'
+
+/** So many cards of each side come at first, and with each request for older ones. */
+export const CARDS_AT_ONCE = 300
+const TROUBLES_SHOWN = 5
+
+/** Time, faults and what is going on. */
+export async function stateOf(session: Session, going: Pick<State, 'busy' | 'playing'>): Promise<State> {
+  const { programme, struck, aheadMs, clockChangeAt } = session
+  const errors = struck.size > 0 ? [] : [...session.troubles, ...programme.log.troubles]
+  return {
+    now: await nowOf(session),
+    ...going,
+    hasScript: programme.agenda.next !== null,
+    faults: {
+      chatDown: struck.has('chat'),
+      databaseLocked: struck.has('database'),
+      clockAheadMinutes: aheadMs / 60_000,
+      clockChangeTonight: clockChangeAt !== null,
+    },
+    troubles: errors.slice(-TROUBLES_SHOWN),
+  }
+}
+
+async function nowOf({ programme, practiceZone: zone, now }: Session): Promise<Now> {
+  const date = dayAt(now, zone)
+  const next = await nextOf(programme)
+  return {
+    at: now.toISOString(),
+    local: localOf(now, zone),
+    date,
+    day: daysBetween(programme.script.start, date) + 1,
+    zone,
+    next: next && localOf(next, zone),
+  }
+}
+
+const localOf = (at: Date, zone: string): string => `${dayAt(at, zone)}T${timeAt(at, zone)}`
+
+export function phonesOf({ programme, refs, statuses, doc, now }: Session): PhoneOwner[] {
+  return refs.map((ref) => {
+    const zone = programme.log.zoneOf(ref)
+    const language = String(doc.clients.find((one) => one.ref === ref)?.language ?? 'en')
+    return { ref, status: statuses.get(ref) ?? null, zone, local: localOf(now, zone), language }
+  })
+}
+
+/** Whether a card lies before somebody: on a client's phone, or in the coach's rooms. */
+export const liesBefore = (card: Card, who: string | null): boolean =>
+  card.side === 'coach' ? who === 'coach' : card.about === who || card.place === `client:${who}`
+
+/** The newest cards before somebody, or those before one of them; and whether there are older ones. */
+export function cardsBefore(
+  session: Session,
+  who: string | null,
+  before: string | null,
+): { cards: Card[]; more: boolean } {
+  const all = [...session.cards.all.values()].filter((card) => liesBefore(card, who))
+  const end =
+    before === null
+      ? all.length
+      : Math.max(
+          0,
+          all.findIndex(({ id }) => id === before),
+        )
+  const from = Math.max(0, end - CARDS_AT_ONCE)
+  return { cards: all.slice(from, end), more: from > 0 }
+}
