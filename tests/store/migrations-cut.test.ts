@@ -29,7 +29,7 @@ function cutAt(nth: number): () => number {
         stream.destroy()
       }
       if (n >= nth) throw new Error('cut')
-      result = await query.call(this, statement, values as never)
+      result = await (query as (...given: unknown[]) => unknown).call(this, statement, values)
     }
     return result
   } as typeof query
