@@ -28,7 +28,8 @@ async function main(): Promise<number> {
   const seal = readSeal(settings)
   if (settings.token === null) {
     const { rehearse } = await import('./rehearsal/rehearse.ts')
-    return rehearse()
+    const page = process.stdout.isTTY === true && !process.argv.includes('--no-page')
+    return rehearse({ page })
   }
   return serve(settings, settings.token, { ladders, seal })
 }

@@ -31,6 +31,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
   ladder: { about: 'check and show a practice’s own ladders', load: () => import('./ladder.ts') },
   doctor: { about: 'check token, channels, database, clock', load: () => import('./doctor.ts') },
   play: { about: 'play a scenario through the whole program', load: () => import('./play.ts') },
+  rehearse: { about: 'live in a practice: plays, then serves a page', load: () => import('./rehearse.ts') },
 }
 
 const usage = (): string =>

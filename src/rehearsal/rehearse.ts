@@ -4,32 +4,83 @@ import { join } from 'node:path'
 import { told } from '../cli/play-told.ts'
 import { packageRoot } from '../store/root.ts'
 import { textsFor } from '../text/index.ts'
+import { playedTo } from './page/carrying-out.ts'
+import { Hub } from './page/hub.ts'
+import { openingOf } from './page/offers.ts'
+import { servePage } from './page/server.ts'
+import type { Opening, Session } from './page/session.ts'
+import { clientEnds } from './player/closing.ts'
+import { check } from './player/expected.ts'
 import { type PlayResult, playScenario } from './player/index.ts'
-import { loadScenario } from './scenario/index.ts'
 
 const DEMO = join('scenarios', 'demo.yaml')
 
+interface Wish {
+  /** A scenario file; the demo where left out. */
+  readonly file?: string
+  /** Whether the page is served afterwards; only where somebody is there to open its link. */
+  readonly page: boolean
+}
+
 /**
- * Plays the demo through the real bot and the real chat client against the stand-in, on an embedded database, and
- * says what came of it. Gives the exit status: 0 where everything that the demo expects came.
+ * Plays a scenario (the demo) through the real bot and the real chat client against the stand-in, on an embedded
+ * database, says what came of it, and with `page` serves the practice to be lived on in until the process is told to
+ * stop. Gives the exit status: 0 where everything that the scenario expects came.
+ * @throws ScenarioProblems where the file is no scenario
  */
-export async function rehearse(): Promise<number> {
+export async function rehearse({ file, page }: Wish): Promise<number> {
   const { rehearsal } = textsFor('en')
-  const folder = mkdtempSync(join(tmpdir(), 'ebbline-rehearsal-'))
-  const file = join(packageRoot(), DEMO)
-  const { script } = loadScenario(DEMO, readFileSync(file, 'utf8'))
+  const name = file ?? DEMO
+  const text = readFileSync(file ?? join(packageRoot(), DEMO), 'utf8')
+  const opening = openingOf(name, text)
+  const { script } = opening
   say(rehearsal.begins(script.title, script.clients.length, Math.round(script.days / 7)))
   const began = Date.now()
-  const pictures = join(folder, 'pictures')
-  mkdirSync(pictures, { mode: 0o700 })
-  const database = `file:${join(folder, 'practice.db')}`
-  const result = await playScenario({ script, database, folder: pictures, direct: false })
+  const { result, folder, session } = await (page ? playLive(opening) : playThrough(script))
   writeFileSync(join(folder, 'transcript.txt'), `${told(script, result).join('\n')}\n`)
   writeFileSync(join(folder, 'messages.jsonl'), result.messages.map((m) => `${JSON.stringify(m)}\n`).join(''))
   for (const line of summary(result)) say(line)
   say(rehearsal.where(folder, result.messages.filter((m) => m.picture).length, (Date.now() - began) / 1000))
   for (const failed of result.checks.failed) say(failed)
+  if (session) await servePractice(session)
   return result.checks.failed.length === 0 ? 0 : 1
+}
+
+interface Came {
+  readonly result: PlayResult
+  readonly folder: string
+  readonly session: Session | null
+}
+
+async function playThrough(script: Opening['script']): Promise<Came> {
+  const folder = mkdtempSync(join(tmpdir(), 'ebbline-rehearsal-'))
+  const pictures = join(folder, 'pictures')
+  mkdirSync(pictures, { mode: 0o700 })
+  const database = `file:${join(folder, 'practice.db')}`
+  const result = await playScenario({ script, database, folder: pictures, direct: false })
+  return { result, folder, session: null }
+}
+
+/** The same play, in a practice that stays open. */
+async function playLive(opening: Opening): Promise<Came> {
+  const session = await playedTo(opening, 'end')
+  const { stage, log } = session.programme
+  const clients = await clientEnds(opening.script, stage)
+  const checks = check(opening.script, log.lines, clients, log.troubles)
+  const messages = log.lines.map((line) => line.message)
+  return { result: { messages, story: log.story, clients, checks }, folder: session.folder, session }
+}
+
+/** Until the process is told to stop. */
+async function servePractice(session: Session): Promise<void> {
+  const hub = new Hub(session)
+  await hub.ready()
+  const server = await servePage(hub)
+  say(textsFor('en').rehearsal.page.link(server.url))
+  await new Promise<void>((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve())
+  })
+  await server.close()
 }
 
 const say = (line: string): void => void process.stdout.write(`${line}\n`)

@@ -152,7 +152,7 @@ function enrolled(
   { person, zone, language, alias }: Readonly<Record<string, unknown>>,
 ): void {
   const client = doc.clients.find((one) => one.ref === person)
-  if (!client || client['by-hand'] !== true) return
+  if (client?.['by-hand'] !== true) return
   client.zone = String(zone ?? practiceZone)
   if (language !== undefined) client.language = language
   programme.log.moved(String(alias ?? person), String(client.zone))

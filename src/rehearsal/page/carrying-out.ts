@@ -68,8 +68,10 @@ async function opened(scenario: string | null): Promise<Session> {
 
 /** A practice at its beginning, or lived through to the end of its scenario. */
 export async function playedTo(opening: Opening, at: 'beginning' | 'end'): Promise<Session> {
-  const session = await live(opening)
+  const session = await Session.open(opening)
+  // what comes to a client after their last day is no part of the scenario; only the life after it is open
   if (at === 'end') await toEnd(session, () => session.settle())
+  session.programme.log.isOpenEnded = true
   return session
 }
 

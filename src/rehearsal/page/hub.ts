@@ -79,16 +79,21 @@ export class Hub {
     }
   }
 
+  /** Looks at the practice as it was handed over. */
+  async ready(): Promise<void> {
+    await this.session.settle()
+    await this.session.look()
+    this.session.cards.take()
+    this.days = ribbonOf(this.session)
+  }
+
   /** Goes on living in another practice. */
   async begin(opening: Session): Promise<void> {
     const before = this.session
     this.session = opening
     this.number += 1
     await before.close()
-    await this.session.settle()
-    await this.session.look()
-    this.session.cards.take()
-    this.days = ribbonOf(this.session)
+    await this.ready()
     for (const reader of this.readers) reader.send('change', { anew: await this.snapshot(reader.who) })
   }
 
