@@ -6,7 +6,7 @@ import type { Event } from '../../../src/engine/event.ts'
 import { type Service, startService } from '../../../src/service.ts'
 import { LANGUAGE_CODES } from '../../../src/text/index.ts'
 import type { Question, Told } from './protocol.ts'
-import { count, step, steps } from './steps.ts'
+import { beginInstant, count, instants, step, steps } from './steps.ts'
 
 /** The bot as a process of its own, with the clock of the one that started it, who may kill it at any time. */
 const PER_SECOND = 1_000_000
@@ -61,6 +61,8 @@ async function answer(question: Question): Promise<unknown> {
       return service!.bot.nextDue()
     case 'steps':
       return steps()
+    case 'instants':
+      return instants()
     case 'stop': {
       await service?.stop()
       service = null
@@ -70,6 +72,7 @@ async function answer(question: Question): Promise<unknown> {
 
 process.on('message', async (question: Question) => {
   now = question.now
+  beginInstant(now)
   const { id } = question
   try {
     tell({ told: 'answer', id, value: await answer(question) })

@@ -12,8 +12,9 @@ import { type Difference, difference, type Outcome, wholeOutcome } from './outco
 import { type KillableStage, killableStage } from './stage.ts'
 
 export interface LoopResult {
-  /** Steps of the run that was left alone, and of its start. */
+  /** Steps of the run that was left alone, and at how many instants they were. */
   readonly steps: number
+  readonly instants: number
   readonly kills: number
   readonly rows: number
   readonly messages: number
@@ -22,14 +23,9 @@ export interface LoopResult {
   readonly troubles: readonly string[]
 }
 
-// One in eight kills comes while the bot starts.
-const AT_START = 1 / 8
-// So that all kills are spent before the play ends.
-const SHARE = 0.92
-
 /**
  * Plays a scenario twice with the bot as a process of its own: left alone, and killed (SIGKILL) so many times, each
- * at a step of the seed's choice, and started again.
+ * at an instant and a step of the seed's choice, and started again.
  */
 export async function runLoop(
   script: Script,
@@ -42,17 +38,24 @@ export async function runLoop(
     const alone = await playOnce(script, bundle.path, async (bot, now) => {
       await bot.ask(now, { ask: 'count', aim: null })
     })
-    say(`left alone: ${alone.steps} steps, ${alone.starting} of them at the start`)
-    const nextAim = aims({ ...alone, most, seed })
-    let aimed = 0
+    const steps = alone.instants.reduce((sum, [, count]) => sum + count, 0)
+    say(`left alone: ${steps} steps at ${alone.instants.length} instants`)
+    const left = aims(alone.instants, most, seed)
+    let kills = 0
+    let begun = false
     const killed = await playOnce(script, bundle.path, async (bot, now) => {
-      const aim = nextAim()
-      if (aim) aimed += 1
-      if (aim && aimed % 10 === 0) say(`${now.toISOString()}: kill ${aimed}`)
-      await bot.ask(now, { ask: 'count', aim })
+      // the one that has just struck, where this process is not the first
+      const struck = left.findIndex(({ at }) => at === now.getTime())
+      if (begun) {
+        left.splice(struck, struck < 0 ? 0 : 1)
+        kills += 1
+        if (kills % 10 === 0) say(`${now.toISOString()}: kill ${kills}`)
+      }
+      begun = true
+      await bot.ask(now, { ask: 'count', aim: { instants: left, when: 'before' } })
     })
     return {
-      ...{ steps: alone.steps, kills: killed.kills },
+      ...{ steps, instants: alone.instants.length, kills: killed.kills },
       ...{ rows: alone.outcome.rows.length, messages: alone.outcome.messages.length },
       difference: difference(alone.outcome, killed.outcome),
       troubles: killed.troubles,
@@ -62,34 +65,21 @@ export async function runLoop(
   }
 }
 
-/** After how many steps each new process is killed; null when all kills are spent. */
-function aims({
-  steps,
-  starting,
-  most,
-  seed,
-}: {
-  steps: number
-  starting: number
-  most: number
-  seed: number
-}) {
+type Instants = readonly (readonly [at: number, steps: number])[]
+
+/** Kills at instants of the seed's choice, each before one of the steps of that instant, in order. */
+function aims(instants: Instants, most: number, seed: number): { at: number; step: number }[] {
   const random = randomOf(seed, 0)
-  const between = (2 * SHARE * (steps - starting)) / (most * (1 - AT_START))
-  let left = most
-  return () => {
-    if (left === 0) return null
-    left -= 1
-    const early = random.uniform() < AT_START
-    const after = early ? random.uniform() * starting : starting + random.uniform() * between
-    return { steps: 1 + Math.floor(after), when: random.uniform() < 0.5 ? 'before' : 'after' } as const
-  }
+  const drawn = Array.from({ length: most }, () => {
+    const [at, steps] = instants[Math.floor(random.uniform() * instants.length)]!
+    return { at, step: 1 + Math.floor(random.uniform() * steps) }
+  })
+  return drawn.sort((a, b) => a.at - b.at || a.step - b.step)
 }
 
 interface Once {
   readonly outcome: Outcome
-  readonly steps: number
-  readonly starting: number
+  readonly instants: Instants
   readonly kills: number
   readonly troubles: readonly string[]
 }
@@ -102,9 +92,7 @@ async function playOnce(
   const place = mkdtempSync(join(tmpdir(), 'ebbline-loop-'))
   const clock = createClock(openingAt(script))
   const databaseUrl = `file:${join(place, 'bot.db')}`
-  const found: { stage?: KillableStage; starting?: number } = {}
-  const steps = async (): Promise<number> =>
-    ((await found.stage!.host.ask({ ask: 'steps' })) as unknown[]).length
+  const found: { stage?: KillableStage } = {}
   try {
     mkdirSync(join(place, 'pictures'))
     const { stage, log } = await play({
@@ -114,16 +102,15 @@ async function playOnce(
           ...{ file, databaseUrl, clock, hooks, script },
           before: (bot) => before(bot, clock.host()),
         })
-        found.starting = await found.stage.host.surely(steps)
         return found.stage
       },
     })
-    const counted = await found.stage!.host.surely(steps)
+    const { host } = found.stage!
+    const instants = (await host.surely(() => host.ask({ ask: 'instants' }))) as Instants
     await stage.close()
-    const { platform, host } = found.stage!
     return {
-      outcome: wholeOutcome(place, platform),
-      ...{ steps: counted, starting: found.starting!, kills: host.kills, troubles: log.troubles },
+      outcome: wholeOutcome(place, found.stage!.platform),
+      ...{ instants, kills: host.kills, troubles: log.troubles },
     }
   } finally {
     rmSync(place, { recursive: true, force: true })

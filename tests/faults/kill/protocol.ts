@@ -9,10 +9,10 @@ export interface Aim {
   readonly when: 'before' | 'after'
 }
 
-/** The same by the so-maniest step of all, from 1. */
-export interface AimByCount {
-  readonly steps: number
-  readonly when: 'before' | 'after'
+/** At each of several instants (ms since 1970) the so-maniest step of all, from 1. */
+export interface AimAtInstants {
+  readonly instants: readonly { readonly at: number; readonly step: number }[]
+  readonly when: 'before'
 }
 
 /** The first step of a name that comes after one of another, such as "commit" after "insert Outbox". */
@@ -22,13 +22,13 @@ export interface AimBehind {
   readonly when: 'before' | 'after'
 }
 
-export type AnyAim = Aim | AimByCount | AimBehind
+export type AnyAim = Aim | AimAtInstants | AimBehind
 
 /** What the bot in the child process is asked for. */
 export type Ask =
   | { readonly ask: 'start'; readonly databaseUrl: string; readonly token: string; readonly api: string }
   | { readonly ask: 'count'; readonly aim: AnyAim | null }
-  | { readonly ask: 'tick' | 'quiet' | 'next-due' | 'steps' | 'stop' }
+  | { readonly ask: 'tick' | 'quiet' | 'next-due' | 'steps' | 'instants' | 'stop' }
 
 /** Every question brings the time, as the child has no clock of its own. */
 export type Question = Ask & { readonly id: number; readonly now: number }

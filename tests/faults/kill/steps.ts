@@ -21,6 +21,17 @@ export function count(at: AnyAim | null): void {
   aim = at
 }
 
+let instant = 0
+const inInstants = new Map<number, number>()
+
+/** Steps from here on belong to an instant, in ms since 1970. */
+export function beginInstant(at: number): void {
+  instant = at
+}
+
+/** How many steps each instant has had. */
+export const instants = (): readonly (readonly [number, number])[] => [...inInstants]
+
 /** The steps since then, in order, each name with a number: "insert Due 1". */
 export const steps = (): readonly string[] => names ?? []
 
@@ -30,9 +41,11 @@ export function step<T>(name: string | null, work: () => T): T {
   const nth = (times.get(name) ?? 0) + 1
   times.set(name, nth)
   const own = `${name} ${nth}`
-  const nthOfAll = names.push(own)
+  names.push(own)
+  const nthNow = (inInstants.get(instant) ?? 0) + 1
+  inInstants.set(instant, nthNow)
   const end = (when: AnyAim['when']): void => {
-    if (aim?.when === when && isAimedAt(aim, name, nth, nthOfAll)) process.kill(process.pid, 'SIGKILL')
+    if (aim?.when === when && isAimedAt(aim, name, nth, nthNow)) process.kill(process.pid, 'SIGKILL')
   }
   end('before')
   const result = work()
@@ -46,9 +59,9 @@ export function step<T>(name: string | null, work: () => T): T {
   }) as T
 }
 
-function isAimedAt(at: AnyAim, name: string, nth: number, nthOfAll: number): boolean {
+function isAimedAt(at: AnyAim, name: string, nth: number, nthNow: number): boolean {
   if ('step' in at) return at.step === `${name} ${nth}`
-  if ('steps' in at) return at.steps === nthOfAll
+  if ('instants' in at) return at.instants.some((one) => one.at === instant && one.step === nthNow)
   return at.first === name && times.has(at.behind)
 }
 
