@@ -46,7 +46,7 @@ export class Hub {
       who: chosen,
       clients: phones,
       days: ribbonOf(session),
-      cards: [...mine.cards, ...coachs.cards].sort((a, b) => a.at.localeCompare(b.at)),
+      cards: inOrder(session, [...mine.cards, ...coachs.cards]),
       more: { client: mine.more, coach: coachs.more },
       ...this.offers,
       firstSteps: firstStepsOf(session),
@@ -176,4 +176,10 @@ export class Hub {
       send('change', theirs.length > 0 ? { ...shared, cards: theirs } : shared)
     }
   }
+}
+
+/** As they came: at one instant the order of the lists alone would not tell what led to what. */
+function inOrder({ cards }: Session, chosen: readonly Card[]): Card[] {
+  const ids = new Set(chosen.map(({ id }) => id))
+  return [...cards.all.values()].filter(({ id }) => ids.has(id))
 }

@@ -1,6 +1,8 @@
 import { textsFor } from '../../text/index.ts'
+import { type Cast, whoIs } from '../player/cast.ts'
 import type { VirtualClock } from '../player/clock.ts'
 import type { LiveStage } from '../player/stage.ts'
+import type { SlashCommand } from '../scenario/index.ts'
 import type { Cards } from './cards.ts'
 
 /** A stage on which whatever people do by a script leaves its card, before what it leads to. */
@@ -38,7 +40,7 @@ export function witnessed(stage: LiveStage, clock: VirtualClock, cards: () => Ca
       return stage.fill(who, row, index, filled)
     },
     command(who, command) {
-      deed(who, typed(command))
+      deed(who, typed(command, stage.cast))
       return stage.command(who, command)
     },
     use(who, use) {
@@ -56,5 +58,11 @@ export function witnessed(stage: LiveStage, clock: VirtualClock, cards: () => Ca
   return Object.assign(Object.create(stage) as LiveStage, seen)
 }
 
-export const typed = ({ name, options }: Parameters<LiveStage['command']>[1]): string =>
-  [`/${name}`, ...Object.entries(options).map(([key, value]) => `${key}:${value}`)].join(' ')
+/** As it was typed: people by alias, without the rooms and the role, which the page fills in. */
+function typed({ name, options }: SlashCommand, cast: Cast): string {
+  const rooms = [cast.coachChannel, cast.alertChannel, cast.role]
+  const shown = Object.entries(options).filter(([, value]) => !rooms.includes(String(value)))
+  return [`/${name}`, ...shown.map(([key, value]) => `${key}:${whoIs(cast, String(value)) ?? value}`)].join(
+    ' ',
+  )
+}

@@ -16,6 +16,8 @@ export interface Cast {
   readonly clients: ReadonlyMap<string, string>
 }
 
+const [COACH_ROOM, ALERTS, HALL] = ['coach-room', 'alerts', 'boathouse'] as const
+
 /** Builds them always in the same order, so that their ids are the same with and without the stand-in. */
 export function buildCast(build: Builder, script: Script): Cast {
   const coach = build.addAccount('coach').id
@@ -25,8 +27,8 @@ export function buildCast(build: Builder, script: Script): Cast {
   const seen = { id: role, type: 'role', allow: Permission.viewChannel, deny: 0n } as const
   const room = (name: string) =>
     build.addChannel(guild, name, { everyoneCanView: false, overwrites: [seen] }).id
-  const [coachChannel, alertChannel] = [room('coach-room'), room('alerts')]
-  const hall = build.addChannel(guild, 'boathouse').id
+  const [coachChannel, alertChannel] = [room(COACH_ROOM), room(ALERTS)]
+  const hall = build.addChannel(guild, HALL).id
   const clients = new Map(script.clients.map(({ ref }) => [ref, build.addAccount(ref).id]))
   for (const id of clients.values()) build.addMember(guild, id)
   return { guild, role, coach, coachChannel, alertChannel, hall, clients }
@@ -52,6 +54,10 @@ export function whoIs(cast: Cast, user: string): string | null {
 /** A text as a reader sees it: names in place of the platform's ids. */
 export const readable = (text: string, cast: Cast): string =>
   text
+    .replace(/<#(\d+)>/g, (mark, id: string) => {
+      const rooms = { [cast.coachChannel]: COACH_ROOM, [cast.alertChannel]: ALERTS, [cast.hall]: HALL }
+      return rooms[id] ? `#${rooms[id]}` : mark
+    })
     .replace(/<@&(\d+)>/g, (mark, id: string) => (id === cast.role ? '@coaches' : mark))
     .replace(/<@!?(\d+)>/g, (mark, id: string) => {
       const who = whoIs(cast, id)

@@ -46,7 +46,7 @@ export const rehearsal = {
     taken: 'That alias is there already, or is no alias: letters, digits and hyphens, at most 30.',
     gone: 'That message is not there any more: look at the latest ones.',
     formGone: 'That form is closed: press its button again.',
-    cannot: 'Chat and database would not let anybody do this here: use what the latest message offers.',
+    cannot: 'The chat would not let anybody do this here: use what the latest message offers.',
     nothingDue: 'Nothing more is due: do something, or let a day pass.',
     past: 'That day has passed: start again to come back to it.',
     noClocks: 'The clocks of this time zone do not change within the next year.',

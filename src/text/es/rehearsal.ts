@@ -31,7 +31,7 @@ export const rehearsal: Texts['rehearsal'] = {
     taken: 'Ese alias ya existe o no vale: letras, cifras y guiones, 30 como mucho.',
     gone: 'Ese mensaje ya no está: mira los últimos.',
     formGone: 'Ese formulario está cerrado: pulsa otra vez su botón.',
-    cannot: 'Ni el chat ni la base de datos dejarían hacer esto aquí: usa lo que ofrece el último mensaje.',
+    cannot: 'El chat no dejaría hacer esto aquí: usa lo que ofrece el último mensaje.',
     nothingDue: 'No queda nada previsto: haz algo o deja pasar un día.',
     past: 'Ese día ya pasó: vuelve a empezar para llegar a él.',
     noClocks: 'En esta zona horaria la hora no cambia durante el próximo año.',
