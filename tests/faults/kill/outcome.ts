@@ -34,10 +34,20 @@ export function outcomeOf(place: string, platform: Platform, again: boolean): Ou
   return { rows: rowsIn(join(place, 'bot.db'), again), messages: messagesOn(platform, again) }
 }
 
-/** The same for a whole play: an event more puts all that come after it one place further on. */
+/**
+ * The same for a whole play, in which an event more puts all that comes after it one place further on, a client is
+ * known by the command that invited them, and buttons stay where the answer to a press did not arrive.
+ */
 export function wholeOutcome(place: string, platform: Platform): Outcome {
+  const database = new SqliteDatabase(join(place, 'bot.db'), { readonly: true })
+  const clients = database.prepare('SELECT id, ref FROM "Client"').all() as { id: string; ref: string }[]
+  database.close()
   const { rows, messages } = outcomeOf(place, platform, true)
-  return { rows: rows.map((row) => row.replace(/"seq":\d+/, '"seq":0')).sort(), messages }
+  const named = (row: string): string =>
+    clients.reduce((text, { id, ref }) => text.replaceAll(id, ref), row).replace(/"seq":\d+/, '"seq":0')
+  const withoutButtons = (message: string): string =>
+    JSON.stringify((JSON.parse(message) as unknown[]).slice(0, 3))
+  return { rows: rows.map(named).sort(), messages: messages.map(withoutButtons).sort() }
 }
 
 function rowsIn(path: string, again: boolean): string[] {
