@@ -17,10 +17,16 @@ export function createColumn(box, { as, doing, get, more }) {
   const items = new Map()
   const cards = () => [...items.values()].map(({ card }) => card)
 
-  const isNearEnd = () => box.scrollHeight - box.scrollTop - box.clientHeight < NEAR_END_PX
+  // at its end a column stays there, also while pictures come in; wherever else its reader has put it, it stays too
+  let stays = true
   const toEnd = () => {
+    stays = true
     box.scrollTop = box.scrollHeight
   }
+  box.addEventListener('scroll', () => {
+    stays = box.scrollHeight - box.scrollTop - box.clientHeight < NEAR_END_PX
+  })
+  new ResizeObserver(() => stays && toEnd()).observe(list)
   function make(card) {
     const item = el(
       'li',
@@ -51,7 +57,7 @@ export function createColumn(box, { as, doing, get, more }) {
     },
     put(given) {
       if (given.length === 0) return
-      const stay = !isNearEnd()
+      const follows = stays
       for (const card of given) {
         const before = items.get(card.id)
         const focused = before?.item.contains(document.activeElement)
@@ -66,7 +72,7 @@ export function createColumn(box, { as, doing, get, more }) {
             ?.focus()
       }
       mark()
-      if (!stay) toEnd()
+      if (follows) toEnd()
     },
     putBefore(given, hasMore) {
       const height = box.scrollHeight
@@ -90,6 +96,7 @@ export function createColumn(box, { as, doing, get, more }) {
     firstDay: () => cards()[0]?.day ?? null,
     scrollToDay(day) {
       const of = cards().find((card) => card.day >= day) ?? cards().at(-1)
+      stays = false
       if (of) items.get(of.id).item.scrollIntoView({ block: 'start' })
     },
   }
