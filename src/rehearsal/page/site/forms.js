@@ -59,6 +59,9 @@ function fieldOf(field) {
   }
 }
 
+/** A list of numbers or of single words stands side by side. */
+const isShort = ({ options }) => options.every(({ label, more }) => more === null && label.length <= 8)
+
 /** Nothing is ticked before the client has ticked it. */
 function listOf(field, { label, hint, described }) {
   const type = field.most === 1 ? 'radio' : 'checkbox'
@@ -84,6 +87,12 @@ function listOf(field, { label, hint, described }) {
       if (n < least && (field.required || n > 0)) return `${field.label}: choose at least ${least}.`
       return n > field.most ? `${field.label}: choose at most ${field.most}.` : null
     },
-    part: el('fieldset', { 'aria-describedby': described }, el('legend', {}, label), hint, ticks),
+    part: el(
+      'fieldset',
+      { class: isShort(field) ? 'short' : null, 'aria-describedby': described },
+      el('legend', {}, label),
+      hint,
+      ticks,
+    ),
   }
 }
