@@ -8,7 +8,7 @@ import { play } from '../../../src/rehearsal/player/play.ts'
 import type { Script } from '../../../src/rehearsal/scenario/index.ts'
 import type { BotProcess } from './bot-process.ts'
 import { bundleChild } from './bundle.ts'
-import { type Difference, difference, type Outcome, wholeOutcome } from './outcome.ts'
+import { type Difference, difference, type Outcome, wholeOutcome, withoutUnshown } from './outcome.ts'
 import { type KillableStage, killableStage } from './stage.ts'
 
 export interface LoopResult {
@@ -18,6 +18,8 @@ export interface LoopResult {
   readonly kills: number
   readonly rows: number
   readonly messages: number
+  /** Answers in place to a press that went with a process; each press counted. */
+  readonly unshown: number
   /** Null where both runs have ended the same. */
   readonly difference: Difference | null
   readonly troubles: readonly string[]
@@ -57,7 +59,7 @@ export async function runLoop(
     return {
       ...{ steps, instants: alone.instants.length, kills: killed.kills },
       ...{ rows: alone.outcome.rows.length, messages: alone.outcome.messages.length },
-      difference: difference(alone.outcome, killed.outcome),
+      ...withoutUnshown(difference(alone.outcome, killed.outcome) ?? { lost: [], twice: [] }),
       troubles: killed.troubles,
     }
   } finally {

@@ -100,6 +100,21 @@ export function difference(plain: Outcome, killed: Outcome): Difference | null {
   return lost.length + twice.length > 0 ? { lost, twice } : null
 }
 
+/**
+ * Without messages that only lack what a press would have had them say besides: an answer in place is shown to whoever
+ * waits for it and goes with the process; what was pressed counts all the same.
+ */
+export function withoutUnshown(found: Difference): { difference: Difference | null; unshown: number } {
+  const lost = [...found.lost]
+  const twice = found.twice.filter((message) => {
+    const at = lost.findIndex((whole) => whole.startsWith(`${message.replace(/"\]$/, '')}\\n\\n`))
+    if (at >= 0) lost.splice(at, 1)
+    return at < 0
+  })
+  const difference = lost.length + twice.length > 0 ? { lost, twice } : null
+  return { difference, unshown: found.twice.length - twice.length }
+}
+
 /** What is in the one list and not, or not so often, in the other. */
 function without(list: readonly string[], other: readonly string[]): string[] {
   const left = [...other]
