@@ -27,15 +27,14 @@ export async function breakIt(session: Session, action: Break, seen: Seen): Prom
   }
   const begun = session.struck.get(action.what)
   if (action.on === (begun !== undefined)) throw new NotDone(page.isOn)
-  await passToFreeMinute(session.programme, seen)
   if (begun) {
+    // as in a scenario: mended first, then what waited goes out
+    await passToFreeMinute(session.programme, seen, () => stage.release(action.what))
     begun.item = { [action.what]: begun.item[action.what], for: lasting(begun.at, session.now) }
     session.struck.delete(action.what)
-    await stage.release(action.what)
-    // what waited goes out now
-    await stage.tick()
     return
   }
+  await passToFreeMinute(session.programme, seen)
   const what = action.what === 'chat' ? 'down' : 'locked'
   const fault =
     action.what === 'chat'

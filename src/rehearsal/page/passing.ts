@@ -25,11 +25,13 @@ export async function passTo(
 
 /**
  * Goes on to the next whole minute at which nobody else acts, and stands there: at one instant a scenario plays faults,
- * clients and coach in an order of its own, which an act of the reader must not depend on.
+ * clients and coach in an order of its own, which an act of the reader must not depend on. `first` is done there
+ * before anything that is due.
  */
 export async function passToFreeMinute(
   programme: Programme,
   seen: () => Promise<void> | void,
+  first: () => Promise<void> = async () => {},
 ): Promise<Date> {
   const { clock, agenda } = programme
   let at = new Date((Math.floor(clock.world().getTime() / MINUTE) + 1) * MINUTE)
@@ -39,6 +41,8 @@ export async function passToFreeMinute(
     await passTo(programme, at, seen)
     at = new Date(at.getTime() + MINUTE)
   }
+  clock.set(at)
+  await first()
   await stepTo(programme, at)
   return at
 }

@@ -1,6 +1,7 @@
 import { stringify } from 'yaml'
 import { addDays, daysBetween } from '../../domain/day.ts'
 import { dayAt, instantOf, isZone, timeAt } from '../../domain/local-time.ts'
+import type { ClientAct, SlashCommand, Step } from '../scenario/index.ts'
 
 type Plain = Record<string, unknown>
 
@@ -20,12 +21,24 @@ export interface Recorded {
 }
 
 /** All that was played and improvised, as a scenario that plays the same. */
-export function scenarioText(base: Doc, acts: readonly Recorded[], now: Date): string {
+export function scenarioText(
+  base: Doc,
+  done: readonly Recorded[],
+  { steps, now }: { steps: readonly Step[]; now: Date },
+): string {
   const doc = structuredClone(base)
+  const acts = [
+    ...done
+      .filter(isMove)
+      .flatMap(({ who }, n, all) =>
+        all.findIndex((one) => one.who === who) === n ? fixed(doc, who, steps) : [],
+      ),
+    ...done,
+  ].sort((a, b) => a.at.getTime() - b.at.getTime())
   const practiceZone = String(doc.practice.zone)
   let last = Math.max(doc.days, dayNumber(doc, now, practiceZone))
   // what was expected of the scenario alone says nothing of what was made of it
-  if (acts.length > 0) delete doc.expect
+  if (done.length > 0) delete doc.expect
   const changes: { who: string; day: number; zone: string }[] = []
   for (const { at, who, item } of acts) {
     const client = doc.clients.find((one) => String(one.ref) === who)
@@ -34,7 +47,9 @@ export function scenarioText(base: Doc, acts: readonly Recorded[], now: Date): s
       changes.findLast((one) => one.who === who && one.day < day)?.zone ?? home
     const place = placeOf(doc.start, at, zoneOn)
     last = Math.max(last, place.day)
-    const zone = /^\/my-times\b.*\bzone:(\S+)/s.exec(String(item.command ?? ''))?.[1]
+    const zone = String(
+      item.zone ?? /^\/my-times\b.*\bzone:(\S+)/s.exec(String(item.command ?? ''))?.[1] ?? '',
+    )
     if (zone && isZone(zone)) changes.push({ who, day: place.day, zone })
     const part = client ? partOf(client, 'days') : partOf(doc, who === 'world' ? 'faults' : 'coach')
     addTo(part, place.day, { at: place.time, ...item })
@@ -42,6 +57,42 @@ export function scenarioText(base: Doc, acts: readonly Recorded[], now: Date): s
   doc.days = Math.min(1000, last)
   return stringify(doc, { lineWidth: 110 })
 }
+
+/** Another zone or prompt time, after which a scenario would count the times of the client's days anew. */
+const isMove = ({ item }: Recorded): boolean =>
+  /^\/my-times\b.*\b(zone|prompt):/s.test(String(item.command ?? ''))
+
+/** The client's days as they were lived, each at its time: taken out of the file, to be written down again. */
+function fixed(doc: Doc, ref: string, steps: readonly Step[]): Recorded[] {
+  const client = doc.clients.find((one) => String(one.ref) === ref)
+  if (client) client.days = {}
+  return steps.flatMap(({ at, act }) =>
+    act.who === 'client' && act.ref === ref ? [{ at, who: ref, item: itemOf(act.does) }] : [],
+  )
+}
+
+function itemOf(does: ClientAct): Plain {
+  switch (does.do) {
+    case 'say':
+    case 'edit':
+      return { [does.do]: does.text }
+    case 'delete':
+      return { delete: true }
+    case 'form':
+      return { form: does.values }
+    case 'press':
+      return { press: does.button }
+    case 'use':
+      return { use: does.use }
+    case 'command':
+      return { command: typed(does.command) }
+    case 'travel':
+      return { ...(does.zone ? { zone: does.zone } : {}), ...(does.region ? { region: does.region } : {}) }
+  }
+}
+
+const typed = ({ name, options }: SlashCommand): string =>
+  [`/${name}`, ...Object.entries(options).map(([key, value]) => `${key}:${value}`)].join(' ')
 
 const dayNumber = (doc: Doc, at: Date, zone: string): number => daysBetween(doc.start, dayAt(at, zone)) + 1
 

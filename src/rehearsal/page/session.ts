@@ -152,7 +152,7 @@ export class Session {
       const copy = acts[this.acts.indexOf(begun)]!
       copy.item = { [kind]: begun.item[kind], for: lasting(begun.at, this.now) }
     }
-    return scenarioText(this.doc, acts, this.now)
+    return scenarioText(this.doc, acts, { steps: this.programme.script.steps, now: this.now })
   }
 
   async close(): Promise<void> {
