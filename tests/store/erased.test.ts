@@ -66,7 +66,8 @@ onBothDatabases('an erased client', (bench) => {
     for (const trace of TRACES) expect(rows.some(({ text }) => trace.test(text))).toBe(true)
   }, 240_000)
 
-  it.each(['coach', 'client'])(
+  // what erases is the same on both databases, whoever asked for it
+  it.each(bench.kind === 'sqlite' ? ['coach', 'client'] : ['coach'])(
     'leaves no id, alias or word in any row of any table, erased by the %s',
     async (by) => {
       const traces = [...TRACES, new RegExp(String(heron?.id)), new RegExp(String(heron?.user))]
