@@ -4,6 +4,7 @@ import { backupsUntil } from '../engine/course/erase.ts'
 import { type Backup, backUp } from '../store/backup.ts'
 import { StoreProblem } from '../store/problem.ts'
 import type { Io } from './io.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb backup FILE [--database URL]
 Copies the database into a new file while the bot may run, checks the copy, and prints how many rows it holds. FILE is
@@ -33,13 +34,8 @@ function optionsOf(args: string[]): Options {
 }
 
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
-  let options: Options
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   const at = now()
   try {
     await tell(options, await backUp(options.url, options.file, at), at, io)

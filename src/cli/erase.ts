@@ -8,6 +8,7 @@ import { StoreProblem } from '../store/problem.ts'
 import { textsFor } from '../text/index.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb erase CLIENT [--yes] [--database URL] [--practice NAME]
 Erases every row about a client, for good, and prints how many went from each table.
@@ -80,13 +81,8 @@ async function tell(
 }
 
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
-  let options: Options
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   try {
     const at = now()
     await tell(options, await erase(options, at), at, io)

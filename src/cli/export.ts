@@ -5,6 +5,7 @@ import { StoreProblem } from '../store/problem.ts'
 import { textsFor } from '../text/index.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb export CLIENT [--format json|csv|fhir] [--out FILE] [--notes] [--database URL] [--practice NAME]
 Writes everything kept of a client. It is health information: FILE may be read by its owner alone.
@@ -65,13 +66,8 @@ function write(file: string, text: string): void {
 }
 
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
-  let options: Options
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   try {
     const text = await textOf(options, now())
     if (options.out === undefined) await io.out(text.replace(/\r?\n$/, ''))

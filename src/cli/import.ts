@@ -9,6 +9,7 @@ import { importTexts, problemLine, unreadableLine } from '../text/en/diary.ts'
 import { textsFor } from '../text/index.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb import CLIENT FILE [--dry-run] [--replace] [--partly] [--database URL] [--practice NAME]
 Takes a past diary into the record of a client who has agreed. FILE is CSV as ebb assess reads it; of its columns
@@ -106,13 +107,8 @@ async function tell(options: Options, { result, written }: Taken, io: Io): Promi
 }
 
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
-  let options: Options
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   try {
     return await tell(options, await take(options, now()), io)
   } catch (error) {

@@ -10,6 +10,7 @@ import { echo as echoEn } from '../text/en/echo.ts'
 import { echo as echoEs } from '../text/es/echo.ts'
 import type { Io } from './io.ts'
 import { emptyTally, scoreLine, type Tally, tally } from './parse-score.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb parse [--score FILE]
 Reads replies as JSON Lines from standard input, one object a line, and writes one object a line in the same order.
@@ -167,13 +168,8 @@ function optionsOf(args: string[]): { help: boolean; score: string | undefined }
 
 /** Exit code: 0 done, 1 the work failed, 2 wrong use. */
 export async function run(args: string[], io: Io): Promise<number> {
-  let options: ReturnType<typeof optionsOf>
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   if (options.help) {
     await io.out(help)
     return 0

@@ -8,6 +8,7 @@ import { closeAll } from '../store/sealed-columns.ts'
 import { writeMark } from '../store/sealed-mark.ts'
 import type { Io } from './io.ts'
 import { mustBeThere } from './practice-store.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb rekey [--database URL]
 Seals all that people wrote with the first key of EBBLINE_KEY_FILE: after the first key was set, and after a new one was
@@ -28,13 +29,8 @@ function optionsOf(args: string[]): { url: string; seal: Seal } {
 }
 
 export async function run(args: string[], io: Io): Promise<number> {
-  let options: ReturnType<typeof optionsOf>
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   try {
     const { url, seal } = options
     mustBeThere(url)

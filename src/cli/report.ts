@@ -12,6 +12,7 @@ import { textsFor } from '../text/index.ts'
 import { setOwnLadders } from '../text/own-ladders.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb report CLIENT --out FILE [--database URL] [--practice NAME]
 Writes the one-page report for a clinician: the whole course of a client, on A4. FILE ends in .pdf or .png, and only
@@ -68,13 +69,8 @@ const isToldAsItIs = (error: unknown): error is Error =>
   error instanceof StoreProblem || error instanceof NotFound || error instanceof SettingsError
 
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
-  let options: Options
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   try {
     const drawn = await factsOf(options, now())
     const bytes = await DRAW[options.ending](...pageOf(drawn))

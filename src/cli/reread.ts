@@ -10,6 +10,7 @@ import type { VersionRow } from '../engine/rows.ts'
 import { StoreProblem } from '../store/problem.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb reread CLIENT [--database URL] [--practice NAME] [--words] [--json]
 Reads every stored reply of a client again with today's reader, in the context in which it was first read, and prints
@@ -143,13 +144,8 @@ async function reread(options: Options, io: Io): Promise<void> {
 
 /** Exit code: 0 done, 1 the work failed, 2 wrong use. */
 export async function run(args: string[], io: Io): Promise<number> {
-  let options: Options
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   try {
     await reread(options, io)
     return 0

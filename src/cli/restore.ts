@@ -5,6 +5,7 @@ import type { Seal } from '../seal.ts'
 import { StoreProblem } from '../store/problem.ts'
 import { type Restored, restore, WouldReplace } from '../store/restore.ts'
 import type { Io } from './io.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb restore FILE [--replace] [--database URL]
 Puts a backup in the place of the database and prints how many rows it holds. Stop the bot first: it is refused while
@@ -39,13 +40,8 @@ function optionsOf(args: string[]): Options {
 }
 
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
-  let options: Options
-  try {
-    options = optionsOf(args)
-  } catch (error) {
-    io.err(`${(error as Error).message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
   const { url, file, ...how } = options
   try {
     await tell(file, await restore(url, file, { ...how, now: now() }), io)
