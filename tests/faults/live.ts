@@ -4,8 +4,7 @@ import { join } from 'node:path'
 import pino from 'pino'
 import { createPlatform, Permission, type PostedEvent } from '../../src/rehearsal/platform/index.ts'
 import type { ServiceParts } from '../../src/service.ts'
-import { openStore } from '../../src/store/open.ts'
-import * as samples from '../store/samples.ts'
+import { putOnFile } from './on-file.ts'
 
 /** A practice with one client on the stand-in, and what a bot in service needs, in real time. */
 export async function oneClient(databaseUrl?: string) {
@@ -25,22 +24,8 @@ export async function oneClient(databaseUrl?: string) {
   }
   const alerts = platform.build.addChannel(guild.id, 'alerts', room)
   await platform.start()
-  const first = await openStore(url, null)
-  const practice = {
-    ...samples.practice,
-    ...{ guild: guild.id, coachRole: role, coachChannel: null, alertChannel: alerts.id },
-  }
-  const client = samples.client('heron', { user: heron.id, region: 'PT', coach: `<@${coach.id}>` })
-  await first.store.transaction((tx) =>
-    tx.apply({
-      changes: [
-        { put: 'practice', row: practice },
-        { put: 'client', row: client },
-      ],
-      postings: [],
-    }),
-  )
-  await first.close()
+  const people = { guild: guild.id, role, alerts: alerts.id, coach: coach.id, heron: heron.id }
+  await putOnFile(url, people, null)
   const posted: PostedEvent[] = []
   platform.on('message', (event) => void posted.push(event))
   const logs: string[] = []

@@ -6,8 +6,7 @@ import pino from 'pino'
 import { expect, it, onTestFinished } from 'vitest'
 import { createPlatform, Permission, type PostedEvent } from '../../src/rehearsal/platform/index.ts'
 import { type Service, startService } from '../../src/service.ts'
-import { openStore } from '../../src/store/open.ts'
-import * as samples from '../store/samples.ts'
+import { putOnFile } from './on-file.ts'
 
 const CANNOT_PEE = "I can't pee since this morning"
 
@@ -30,22 +29,8 @@ async function inService() {
   }
   const alerts = platform.build.addChannel(guild.id, 'alerts', room)
   await platform.start()
-  const first = await openStore(databaseUrl)
-  const practice = {
-    ...samples.practice,
-    ...{ guild: guild.id, coachRole: role, coachChannel: null, alertChannel: alerts.id },
-  }
-  const client = samples.client('heron', { user: heron.id, region: 'PT', coach: `<@${coach.id}>` })
-  await first.store.transaction((tx) =>
-    tx.apply({
-      changes: [
-        { put: 'practice', row: practice },
-        { put: 'client', row: client },
-      ],
-      postings: [],
-    }),
-  )
-  await first.close()
+  const people = { guild: guild.id, role, alerts: alerts.id, coach: coach.id, heron: heron.id }
+  await putOnFile(databaseUrl, people)
   const posted: (PostedEvent & { readonly ms: number })[] = []
   platform.on('message', (event) => void posted.push({ ...event, ms: performance.now() }))
   const logs: string[] = []
