@@ -41,6 +41,8 @@ export function createQueue(): Queue {
     async close(): Promise<void> {
       closed = true
       await last
+      // else every later promise of the process would carry it on
+      inside.disable()
     },
   }
 }
