@@ -1,6 +1,7 @@
 import { Client, DiscordAPIError, Events, GatewayIntentBits, Options } from 'discord.js'
 import { createInFlight, within } from './in-flight.ts'
 import { listen } from './inbound.ts'
+import { leave } from './leave.ts'
 import type { ChatParts } from './parts.ts'
 import { safeError } from './safe-error.ts'
 
@@ -28,9 +29,8 @@ export interface ConnectParts extends ChatParts {
 const PER_SECOND = 50
 // What the platform needs at most to greet a bot: its own client waits 15 s for servers that do not answer.
 const READY_MS = 30_000
-// Of the 5 s that a stop may take, what is left for closing the line.
+// Of the 5 s that a stop may take; closing the line takes 1 s at most.
 const LAST_WORK_MS = 3_500
-const LEAVE_MS = 1_000
 
 /**
  * The platform's client, not connected yet; its `rest` can send from now on. Nothing that people write is kept in
@@ -69,25 +69,25 @@ export async function connect(parts: ConnectParts): Promise<Chat> {
   client.on(Events.Invalidated, isLost)
   log.info('connected to the chat platform')
 
-  const leave = async (): Promise<void> => {
+  const end = async (): Promise<void> => {
     inbound.stop()
     client.off(Events.ShardDisconnect, isLost)
     client.off(Events.Invalidated, isLost)
     await within(inFlight.idle(), LAST_WORK_MS, undefined)
-    await within(client.destroy(), LEAVE_MS, undefined)
+    await leave(client)
   }
   let leaving: Promise<void> | null = null
   return {
     lastSequence: inbound.lastSequence,
     idle: inFlight.idle,
     close() {
-      leaving ??= leave()
+      leaving ??= end()
       return leaving
     },
   }
 }
 
-/** Resolves when the servers that the bot is in are known. @throws ChatProblem; the client is destroyed then */
+/** Resolves when the servers that the bot is in are known. @throws ChatProblem; the client has left then */
 export async function logIn({
   client,
   token,
@@ -98,10 +98,10 @@ export async function logIn({
     const entry = client.login(token).then(() => ready)
     if ((await within(entry, READY_MS, 'late')) !== 'late') return
   } catch (error) {
-    await client.destroy()
+    await leave(client)
     throw new ChatProblem(mendOf(error, client, texts), { cause: error })
   }
-  await client.destroy()
+  await leave(client)
   throw new ChatProblem(texts.problem.unreachable(whereTo(client)))
 }
 

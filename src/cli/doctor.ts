@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util'
+import { leave } from '../chat/leave.ts'
 import { readSettings, type Settings, SettingsError } from '../config.ts'
 import { readSeal } from '../keys.ts'
 import type { Seal } from '../seal.ts'
@@ -65,7 +66,7 @@ async function checked(
       ...hostLines(process.versions.node, ladders),
     ]
   } finally {
-    await platform.client?.destroy()
+    if (platform.client) await leave(platform.client)
   }
 }
 

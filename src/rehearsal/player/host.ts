@@ -1,4 +1,5 @@
 import { pino } from 'pino'
+import { leave } from '../../chat/leave.ts'
 import { type Service, startService } from '../../service.ts'
 import type { openStore } from '../../store/open.ts'
 import type { Platform } from '../platform/index.ts'
@@ -72,7 +73,7 @@ export class Host {
     const ending = this.service
     this.service = null
     ending?.abandon()
-    await ending?.client.destroy()
+    if (ending) await leave(ending.client)
   }
 
   /** Resolves when the platform, the line and the bot have nothing left to do. */

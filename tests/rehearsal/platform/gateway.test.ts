@@ -32,8 +32,7 @@ describe.concurrent('the line between client and gateway', () => {
     expect((await dm.messages.fetch()).map((m) => m.content)).toEqual(['unheard'])
   })
 
-  // seen once to hang for a minute on a busy machine, and not again in runs alone: why is not known yet
-  test('an invalid session is begun anew', { retry: 1 }, async (t) => {
+  test('an invalid session is begun anew', async (t) => {
     const { platform } = await setStage(t)
     platform.invalidSession()
     await until(() => platform.sessions.identified === 2)

@@ -1,5 +1,6 @@
 import { Client, Events, GatewayIntentBits, type Interaction, type Message, Partials } from 'discord.js'
 import type { TestContext } from 'vitest'
+import { leave } from '../../../src/chat/leave.ts'
 import {
   createPlatform,
   type Person,
@@ -53,7 +54,7 @@ export async function setStage(context: TestContext, options: PlatformOptions = 
   )
   await logIn(client, platform.token)
   const close = async () => {
-    await client.destroy()
+    await leave(client)
     await platform.stop()
   }
   context.onTestFinished(close)
