@@ -5,6 +5,7 @@ import { type Service, type ServiceParts, startService } from './service.ts'
 import { serveWithoutStore } from './service-without-store.ts'
 import { readAddress } from './store/address.ts'
 import { driverProblem } from './store/driver-problem.ts'
+import { type Lead, takeLead } from './store/leader.ts'
 import { ledgerPlace } from './store/ledger.ts'
 import { openStore } from './store/open.ts'
 import { codeOf, StoreProblem } from './store/problem.ts'
@@ -24,7 +25,7 @@ export interface PatientParts extends ServiceParts {
 }
 
 /**
- * Starts the bot. While the database cannot be opened, urgent signs of those who were known are answered all the same,
+ * Starts the bot, on PostgreSQL once no other process has the gateway. While the database cannot be opened, urgent signs of those who were known are answered all the same,
  * what people say is kept in the spool, and the start is tried again.
  * @throws StoreProblem where only the keeper can mend it (a newer database, a wrong password), or nobody is on file
  * yet; ChatProblem where the platform cannot be reached
@@ -32,7 +33,7 @@ export interface PatientParts extends ServiceParts {
 export async function startPatiently({ tell, ...parts }: PatientParts): Promise<Service> {
   for (;;) {
     try {
-      return await startService(parts)
+      return await startLeading(parts)
     } catch (error) {
       const problem = awayProblem(error, parts)
       if (!problem) throw error
@@ -47,6 +48,36 @@ export async function startPatiently({ tell, ...parts }: PatientParts): Promise<
     }
   }
 }
+
+/** On PostgreSQL one process has the gateway, however many are started: the others stand by. */
+async function startLeading(parts: ServiceParts): Promise<Service> {
+  const address = readAddress(parts.databaseUrl)
+  if (address.kind === 'sqlite') return startService(parts)
+  const lead = await takeLead(address.url, address.server, {
+    waiting: () =>
+      parts.log.info('stand-by: another process has the gateway; this one takes over when it ends'),
+    lost: () =>
+      parts.lost?.(
+        new Error('Another process has the gateway now: this one ends, and may be started again.'),
+      ),
+  })
+  try {
+    return leading(await startService(parts), lead)
+  } catch (error) {
+    await lead.release()
+    throw error
+  }
+}
+
+const leading = (service: Service, lead: Lead): Service => ({
+  ...service,
+  abandon() {
+    service.abandon()
+    void lead.release()
+  },
+  // last: until the gateway has been left nobody else may have it
+  stop: () => service.stop().finally(() => lead.release()),
+})
 
 /** Resolves when the database can be opened. */
 async function opens(parts: ServiceParts, first: Error, tell: PatientParts['tell']): Promise<void> {

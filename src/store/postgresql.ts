@@ -95,7 +95,7 @@ function oneTransaction<T>(client: PrismaClient, work: (db: Db) => Promise<T>): 
 }
 
 /** The socket of a connection is no part of the published type. */
-function destroy(connection: pg.PoolClient): void {
+export function destroy(connection: pg.ClientBase): void {
   const { stream } = (connection as unknown as { connection: { stream: { destroy(): void } } }).connection
   stream.destroy()
 }

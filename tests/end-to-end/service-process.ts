@@ -25,6 +25,8 @@ export interface ServiceProcess {
   said(): string
   /** Ends it at once if it still runs. */
   kill(): void
+  /** Lets it stand still, as on a machine that sleeps, or go on. */
+  freeze(still: boolean): void
 }
 
 /** Runs a source file of ours as `npm start` and `npm run ebb` do, with this environment and nothing of the host's. */
@@ -82,6 +84,7 @@ export function run(
     ended: () => endedSince(begun),
     said: () => out + err,
     kill: () => void child.kill('SIGKILL'),
+    freeze: (still) => void child.kill(still ? 'SIGSTOP' : 'SIGCONT'),
   }
 }
 

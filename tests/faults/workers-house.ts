@@ -1,0 +1,154 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import pg from 'pg'
+import type { Posting } from '../../src/engine/ports.ts'
+import type { Change } from '../../src/engine/rows.ts'
+import {
+  createPlatform,
+  Permission,
+  type Person,
+  type Platform,
+  type PostedEvent,
+  type Rates,
+} from '../../src/rehearsal/platform/index.ts'
+import { openStore } from '../../src/store/open.ts'
+import { run, type ServiceProcess } from '../end-to-end/service-process.ts'
+import * as samples from '../store/samples.ts'
+
+// a transaction may take half a minute: so many rows at once
+const AT_ONCE = 500
+
+/** A practice on the stand-in and on a PostgreSQL database of its own, and processes of the bot beside each other. */
+export interface House {
+  readonly platform: Platform
+  readonly people: readonly Person[]
+  readonly posted: readonly PostedEvent[]
+  readonly databaseUrl: string
+  /** `npm start`. */
+  leader(): ServiceProcess
+  /** `ebb work`. */
+  worker(): ServiceProcess
+  /** So many messages for each client, due now, numbered in order. */
+  write(each: number): Promise<void>
+  /** Numbers of what each client got, in order of arrival. */
+  got(): ReadonlyMap<string, readonly number[]>
+  query<Row extends pg.QueryResultRow>(sql: string): Promise<Row[]>
+  close(): Promise<void>
+}
+
+/** @param server address of a PostgreSQL server on which a database may be made */
+export async function openHouse(
+  server: string,
+  { clients, limits = 'off' }: { clients: number; limits?: 'off' | 'platform' | Rates },
+): Promise<House> {
+  const name = `ebbline_house_${process.pid}_${Date.now()}`
+  await administer(server, `CREATE DATABASE "${name}"`)
+  const databaseUrl = Object.assign(new URL(server), { pathname: `/${name}` }).href
+  const spool = mkdtempSync(join(tmpdir(), 'ebbline-house-'))
+  const platform = createPlatform({ limits })
+  const coach = platform.addUser('coach')
+  const guild = platform.build.addGuild('boathouse', { ownerId: coach.id })
+  const role = platform.build.addRole(guild.id, 'coach').id
+  platform.build.addMember(guild.id, coach.id, [role])
+  const alerts = platform.build.addChannel(guild.id, 'alerts', {
+    everyoneCanView: false,
+    overwrites: [{ id: role, type: 'role', allow: Permission.viewChannel, deny: 0n }],
+  })
+  const people = Array.from({ length: clients }, (_, n) => {
+    const person = platform.addUser(`client-${n}`)
+    platform.build.addMember(guild.id, person.id)
+    return person
+  })
+  await platform.start()
+  const posted: PostedEvent[] = []
+  platform.on('message', (event) => void posted.push(event))
+  const rows = people.map(({ id: user }, n) => samples.client(`client-${n}`, { user, region: 'PT' }))
+  await apply(databaseUrl, [
+    samples.put('practice', {
+      ...samples.practice,
+      guild: guild.id,
+      coachRole: role,
+      alertChannel: alerts.id,
+    }),
+    ...rows.map((row) => samples.put('client', row)),
+  ])
+  const running: ServiceProcess[] = []
+  const start = (file: string, ...args: string[]): ServiceProcess => {
+    const one = run(file, args, {
+      DISCORD_TOKEN: platform.token,
+      DISCORD_API: platform.apiUrl,
+      DATABASE_URL: databaseUrl,
+      EBBLINE_SPOOL_DIR: join(spool, String(running.length)),
+      LOG_LEVEL: 'info',
+    })
+    running.push(one)
+    return one
+  }
+  return {
+    ...{ platform, people, posted, databaseUrl },
+    leader: () => start('src/main.ts'),
+    worker: () => start('src/cli/index.ts', 'work'),
+    async write(each) {
+      const postings = Array.from({ length: each }, (_, n) =>
+        rows.map(({ id, user, ref }): Posting => {
+          const key = `${ref}/${n}`
+          const message = samples.message(key, { address: { to: 'client', user }, text: `number ${n}` })
+          return { ...samples.posting(key, { notBefore: new Date(), message }), clientId: id }
+        }),
+      )
+      await apply(databaseUrl, [], postings.flat())
+    },
+    got() {
+      const numbers = new Map<string, number[]>()
+      for (const { recipient, content, change } of posted) {
+        const number = /^number (\d+)$/.exec(content)?.[1]
+        if (change !== 'created' || recipient === null || number === undefined) continue
+        numbers.set(recipient, [...(numbers.get(recipient) ?? []), Number(number)])
+      }
+      return numbers
+    },
+    async query<Row extends pg.QueryResultRow>(sql: string) {
+      return (await administer<Row>(databaseUrl, sql)).rows
+    },
+    async close() {
+      for (const one of running) one.kill()
+      await Promise.all(running.map((one) => one.ended()))
+      await platform.stop()
+      await administer(server, `DROP DATABASE IF EXISTS "${name}" WITH (FORCE)`)
+      rmSync(spool, { recursive: true, force: true })
+    },
+  }
+}
+
+/** What is wrong with what was sent: lost, twice, or out of order; empty where nothing is. */
+export function faultsIn(house: Pick<House, 'people' | 'got'>, each: number): string[] {
+  const got = house.got()
+  const right = JSON.stringify(Array.from({ length: each }, (_, n) => n))
+  return house.people.flatMap(({ id, name }) => {
+    const own = JSON.stringify(got.get(id) ?? [])
+    return own === right ? [] : [`${name}: ${own}`]
+  })
+}
+
+async function apply(url: string, changes: readonly Change[], postings: readonly Posting[] = []) {
+  const { store, close } = await openStore(url, null)
+  for (let from = 0; from < Math.max(changes.length, postings.length); from += AT_ONCE)
+    await store.transaction((tx) =>
+      tx.apply({
+        changes: changes.slice(from, from + AT_ONCE),
+        postings: postings.slice(from, from + AT_ONCE),
+      }),
+    )
+  await close()
+}
+
+async function administer<Row extends pg.QueryResultRow>(url: string, sql: string) {
+  const client = new pg.Client({ connectionString: url })
+  await client.connect()
+  try {
+    return await client.query<Row>(sql)
+  } finally {
+    await client.end()
+  }
+}

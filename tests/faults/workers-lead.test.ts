@@ -1,0 +1,76 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { isShort, LEFT_OUT } from '../long.ts'
+import { type House, openHouse } from './workers-house.ts'
+
+const SERVER = process.env.EBBLINE_TEST_POSTGRES
+if (!SERVER) console.warn('who leads: skipped, EBBLINE_TEST_POSTGRES names no server')
+// From the end of one to the next one's being ready.
+const MOST_MS = 30_000
+
+const END_LEADERS = `SELECT pg_terminate_backend(pid) FROM pg_stat_activity
+  WHERE application_name = 'ebbline leader' AND datname = current_database()`
+
+describe.skipIf(!SERVER)(
+  `who leads${SERVER ? '' : ' (skipped: EBBLINE_TEST_POSTGRES names no server)'}`,
+  () => {
+    let house: House
+    beforeAll(async () => {
+      house = await openHouse(SERVER!, { clients: 2 })
+    })
+    afterAll(() => house.close())
+
+    it('lets a second process stand by, and take over when the first is killed', async () => {
+      const first = house.leader()
+      await first.logged('"ready"')
+      const second = house.leader()
+      await second.logged('stand-by')
+      const { identified } = house.platform.sessions
+      first.kill()
+      const since = performance.now()
+      await second.logged('"ready"')
+      const ms = performance.now() - since
+      console.info(`a stand-by was ready ${(ms / 1000).toFixed(1)} s after the leader was killed`)
+      expect(ms).toBeLessThan(MOST_MS)
+      expect(house.platform.sessions.identified).toBe(identified + 1)
+      expect((await second.stop()).code).toBe(0)
+    })
+
+    it('goes on leading where only its line to the database was cut, and ends where another has the lock', async () => {
+      const leader = house.leader()
+      await leader.logged('"ready"')
+      await house.query(END_LEADERS)
+      await expect
+        .poll(() => house.query(`SELECT pid FROM pg_locks WHERE locktype = 'advisory' AND objid = 37021947`))
+        .toHaveLength(1)
+      expect(house.platform.connected).toBe(true)
+
+      // it waits in the line for the lock, and has it as soon as the leader is cut off
+      const other = house.query('SELECT pg_advisory_lock(37021947), pg_sleep(5)')
+      await expect
+        .poll(() => house.query(`SELECT pid FROM pg_locks WHERE objid = 37021947 AND NOT granted`))
+        .toHaveLength(1)
+      await house.query(END_LEADERS)
+      const ended = await leader.ended()
+      expect(ended.code).toBe(1)
+      expect(ended.err).toContain('Another process has the gateway now')
+      expect(house.platform.connected).toBe(false)
+      await other
+    })
+
+    it.skipIf(isShort)(`is taken over where its process stands still${LEFT_OUT}`, async () => {
+      const first = house.leader()
+      await first.logged('"ready"')
+      const second = house.leader()
+      await second.logged('stand-by')
+      first.freeze(true)
+      const since = performance.now()
+      await second.logged('"ready"')
+      const ms = performance.now() - since
+      console.info(`a stand-by was ready ${(ms / 1000).toFixed(1)} s after the leader stood still`)
+      expect(ms).toBeLessThan(MOST_MS)
+      first.freeze(false)
+      expect((await first.ended()).code).toBe(1)
+      await second.stop()
+    })
+  },
+)
