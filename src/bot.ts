@@ -1,4 +1,5 @@
-import { createDelivery, type OnSent } from './chat/delivery.ts'
+import { createDelivery } from './chat/delivery.ts'
+import type { OnSent } from './chat/delivery-step.ts'
 import type { Event, Undelivered } from './engine/event.ts'
 import type { Courier, DueStore, Engine, Handled, OutboxStore } from './engine/ports.ts'
 

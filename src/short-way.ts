@@ -55,6 +55,7 @@ export async function shortWay(
   const directOf = (user: string) => people.find(user)?.direct ?? null
   const lookBack = createLookBack({
     ...{ rest: client.rest, now, marked: store.outbox.marked },
+    takenOver: ({ id }) => store.outbox.takenOver(id),
     ownId: () => client.user?.id ?? null,
   })
   const courier = createCourier({ rest: client.rest, directOf, lookBack, draw, drawFile, log })

@@ -1,5 +1,6 @@
 import type { OutboxStore } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
+import type { SharedOutbox } from '../engine/several.ts'
 import { wayOf } from './delivery-holds.ts'
 import { within } from './in-flight.ts'
 import { isUrgent } from './retry-at.ts'
@@ -15,17 +16,19 @@ const LEAST_PRESSING = 4
 // each, and waits for limits): what has not begun by then is claimed anew.
 const BEGIN_WITHIN_MS = 30_000
 
+export type Taken = ReturnType<typeof createTaken>
+
 /** What one process has claimed and not settled: no row goes twice, and none before another of its client. */
 export function createTaken(outbox: OutboxStore, now: () => Date) {
   const taken = new Map<string, { readonly row: OutboxRow; readonly since: number }>()
   // of each claim under way: what was given back since it began, which it may still show as waiting
   const underWay = new Set<Set<string>>()
 
-  const claim = async (leastPressing: number): Promise<OutboxRow[]> => {
+  const claim = async (ask: () => Promise<OutboxRow[]>): Promise<OutboxRow[]> => {
     const since = new Set<string>()
     underWay.add(since)
     try {
-      const rows = await rowsTo(leastPressing)
+      const rows = await ask()
       return rows.filter(({ id }) => !taken.has(id) && !since.has(id))
     } finally {
       underWay.delete(since)
@@ -57,13 +60,23 @@ export function createTaken(outbox: OutboxStore, now: () => Date) {
   return {
     /** The next rows in order. */
     async next(): Promise<OutboxRow[]> {
-      const rows = (await claim(LEAST_PRESSING)).filter((row) => !isBehind(row))
+      const rows = (await claim(() => rowsTo(LEAST_PRESSING))).filter((row) => !isBehind(row))
+      for (const row of rows) take(row)
+      return rows
+    },
+    /** The next rows of these lines, in order. */
+    async nextOf(
+      lines: readonly string[],
+      { claimLines }: Pick<SharedOutbox, 'claimLines'>,
+    ): Promise<OutboxRow[]> {
+      const found = await claim(() => claimLines(lines, now(), BATCH))
+      const rows = found.filter((row) => !isBehind(row))
       for (const row of rows) take(row)
       return rows
     },
     /** The next for which somebody waits and which `mayGo`. */
     async nextPressing(mayGo: (row: OutboxRow) => boolean): Promise<OutboxRow | null> {
-      const row = (await claim(ANSWER)).find((row) => mayGo(row) && !isBehind(row))
+      const row = (await claim(() => rowsTo(ANSWER))).find((row) => mayGo(row) && !isBehind(row))
       if (row) take(row)
       return row ?? null
     },

@@ -19,11 +19,13 @@ export interface LookBackParts {
   readonly ownId: () => string | null
   /** Which of these messages of the platform are known to the store as sent. */
   readonly marked: (platformIds: readonly string[]) => Promise<ReadonlySet<string>>
+  /** True where another process had the message before this one, and may have sent it. */
+  readonly takenOver?: (row: OutboxRow) => boolean
 }
 
 /**
  * Finds messages that an earlier try has brought to the platform without hearing of it, where the platform may have
- * forgotten the nonce: the bot was ended between sending and marking, or no answer came for long.
+ * forgotten the nonce: a process was ended between sending and marking, or no answer came for long.
  */
 export interface LookBack {
   /** The platform's id of each part that is there already; null, or nothing at all, where it is to be sent. */
@@ -34,12 +36,13 @@ export interface LookBack {
   over(row: OutboxRow): void
 }
 
-export function createLookBack({ rest, now, ownId, marked }: LookBackParts): LookBack {
+export function createLookBack(parts: LookBackParts): LookBack {
+  const { rest, now, ownId, marked, takenOver = () => false } = parts
   const started = now()
   const firstFailed = new Map<string, Date>()
 
   const triedBefore = (row: OutboxRow): Date | null =>
-    row.attempts > 0 || row.notBefore < started ? earliest(row) : null
+    row.attempts > 0 || row.notBefore < started || takenOver(row) ? earliest(row) : null
 
   /** When an earlier try may have been; null where there was none, or none that the nonce would not tell of. */
   const triedSince = (row: OutboxRow): Date | null => {

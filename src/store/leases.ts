@@ -1,3 +1,4 @@
+import { readlinkSync } from 'node:fs'
 import { hostname } from 'node:os'
 import type { Database } from './database.ts'
 
@@ -9,13 +10,22 @@ export interface LeaseStore {
   release(name: string, holder: string): Promise<void>
 }
 
-/** Names this process: its machine and its number there. */
-export const thisProcess = (): string => `${hostname()}/${process.pid}`
+/** Process numbers count within their own space: two containers may have one host name and the same numbers. */
+function here(): string {
+  try {
+    return `${hostname()}/${/\d+/.exec(readlinkSync('/proc/self/ns/pid'))?.[0] ?? ''}`
+  } catch {
+    return `${hostname()}/`
+  }
+}
+
+/** Names a process of this machine, this one where left out: where it counts, and its number there. */
+export const processNamed = (pid: number = process.pid): string => `${here()}/${pid}`
 
 /** True for a process of this machine that has ended: it will not come back to what it holds. */
 export function hasEnded(holder: string): boolean {
-  const [host, pid] = holder.split('/')
-  if (host !== hostname() || !/^\d+$/.test(pid ?? '')) return false
+  const pid = /\/(\d+)$/.exec(holder)?.[1]
+  if (pid === undefined || holder !== processNamed(Number(pid))) return false
   try {
     process.kill(Number(pid), 0)
     return false

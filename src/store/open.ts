@@ -1,4 +1,5 @@
-import type { DueStore, KnownClient, OutboxStore, Store } from '../engine/ports.ts'
+import type { KnownClient, Store } from '../engine/ports.ts'
+import type { SharedDues } from '../engine/several.ts'
 import type { Seal } from '../seal.ts'
 import { type Address, readAddress } from './address.ts'
 import { warmUp } from './client-file.ts'
@@ -7,11 +8,11 @@ import { type Direct, directs } from './directs.ts'
 import { dueStore } from './dues.ts'
 import { type Settled, settleErasures } from './erasures.ts'
 import { knownPeople } from './known.ts'
-import { type LeaseStore, leaseStore, thisProcess } from './leases.ts'
+import { type LeaseStore, leaseStore, processNamed } from './leases.ts'
 import { ledgerPlace } from './ledger.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
 import { migrateSqlite } from './migrate-sqlite.ts'
-import { outboxStore } from './outbox.ts'
+import { type OutboxOfProcess, outboxStore } from './outbox.ts'
 import { type LadderInPlans, laddersInPlans } from './plan-ladders.ts'
 import { openPostgresql } from './postgresql.ts'
 import { notSealedWith } from './sealed-count.ts'
@@ -24,8 +25,8 @@ import { createTx } from './tx.ts'
 export interface OpenStore {
   readonly kind: 'sqlite' | 'postgresql'
   readonly store: Store
-  readonly outbox: OutboxStore
-  readonly dues: DueStore
+  readonly outbox: OutboxOfProcess
+  readonly dues: SharedDues
   readonly leases: LeaseStore
   readonly settings: SettingStore
   /** What the ledger of erasures said of this database when it was opened; null where there is no ledger. */
@@ -54,7 +55,7 @@ export interface OpenStore {
 export async function openStore(
   url: string,
   ledger: string | null = ledgerPlace(readAddress(url), null),
-  holder: string = thisProcess(),
+  holder: string = processNamed(),
   seal: Seal | null | 'unread' = null,
 ): Promise<OpenStore> {
   const database =

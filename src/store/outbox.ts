@@ -1,8 +1,8 @@
-import type { OutboxStore } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
+import type { Line, SharedOutbox } from '../engine/several.ts'
 import type { Database, Db } from './database.ts'
-import { thisProcess } from './leases.ts'
-import { createClaims } from './outbox-claims.ts'
+import { processNamed } from './leases.ts'
+import { createClaims, isFree, mayBeAsked, type Wanted } from './outbox-claims.ts'
 import { tableOf } from './tables.ts'
 
 /** A message written before messages could carry files carries none. */
@@ -19,12 +19,18 @@ function withoutText({ kind, body }: OutboxRow): { body?: OutboxRow['body'] } {
   }
 }
 
+/** The ledger as one process uses it. */
+export interface OutboxOfProcess extends SharedOutbox {
+  /** True where another process held the row before this one: it may have sent it. */
+  takenOver(id: string): boolean
+}
+
 /**
  * The ledger of messages. A client's messages of one priority leave in the order in which they were written: one
  * that must wait (a later time, another try) keeps those behind it waiting too.
  * @param holder in whose name rows are claimed; left out, this process's
  */
-export function outboxStore(database: Database, holder: string = thisProcess()): OutboxStore {
+export function outboxStore(database: Database, holder: string = processNamed()): OutboxOfProcess {
   const claims = createClaims(database, holder)
   const inOrder = async (db: Db, ids: readonly string[]): Promise<OutboxRow[]> => {
     const rows = await tableOf(db, 'outbox').findMany({
@@ -46,6 +52,17 @@ export function outboxStore(database: Database, holder: string = thisProcess()):
       if (row.practiceId === null) await outbox.deleteMany({ where: { id } })
       else await outbox.updateMany({ where: { id }, data: { ...data, ...withoutText(row) } })
     })
+  const claim = async (now: Date, most: number, wanted: Wanted): Promise<OutboxRow[]> => {
+    await claims.freeTheDeadOnce()
+    // where nothing waits nothing is written
+    const some = await database.use((db) => claims.free(db, now, 1, wanted))
+    if (some.length === 0) return []
+    return database.transaction(async (db) => {
+      const rows = await inOrder(db, await claims.free(db, now, most, wanted))
+      await claims.hold(db, rows, now)
+      return rows
+    })
+  }
   const waiting = { state: 'waiting' }
   const tried = { attempts: { increment: 1 } }
 
@@ -65,17 +82,18 @@ export function outboxStore(database: Database, holder: string = thisProcess()):
           found.map((row) => row.id),
         )
       }),
-    async claim(now, most, leastPressing) {
-      await claims.freeTheDead()
-      // where nothing waits nothing is written
-      const some = await database.use((db) => claims.free(db, now, 1, leastPressing))
-      if (some.length === 0) return []
-      return database.transaction(async (db) => {
-        const rows = await inOrder(db, await claims.free(db, now, most, leastPressing))
-        await claims.hold(db, rows, now)
-        return rows
-      })
-    },
+    claim: (now, most, leastPressing) => claim(now, most, { leastPressing }),
+    claimLines: (lines, now, most) => claim(now, most, { lines }),
+    release: (ids) => database.transaction((db) => claims.release(db, ids)),
+    freeTheDead: claims.freeTheDead,
+    takenOver: claims.takenOver,
+    linesWaiting: (now, most) =>
+      database.use(
+        (db) => db.$queryRaw<Line[]>`
+          SELECT COALESCE("clientId", "id") AS "key", MIN("priority") AS "priority" FROM "Outbox" AS "o"
+          WHERE "state" = 'waiting' AND "notBefore" <= ${now} AND ${mayBeAsked(now)} AND ${isFree('o', now, '')}
+          GROUP BY 1 ORDER BY 2, MIN("seq") LIMIT ${most}`,
+      ),
     sent: (id, sentAt, channel, platformId) =>
       settle(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried }),
     failed: (id, reason) => settle(id, waiting, { state: 'failed', reason, ...tried }),

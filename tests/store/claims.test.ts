@@ -1,10 +1,10 @@
 import { spawnSync } from 'node:child_process'
-import { hostname } from 'node:os'
 import { setTimeout as pause } from 'node:timers/promises'
 import { expect, it } from 'vitest'
 import { createDelivery } from '../../src/chat/delivery.ts'
 import type { Posting } from '../../src/engine/ports.ts'
 import type { OutboxRow } from '../../src/engine/rows.ts'
+import { processNamed } from '../../src/store/leases.ts'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
 import { onBothDatabases } from './databases.ts'
 import { at, ground, outcome, posting } from './samples.ts'
@@ -91,7 +91,7 @@ onBothDatabases('claims', (bench) => {
 
   it('takes up at once what a killed process of this machine had claimed', async () => {
     const { pid } = spawnSync(process.execPath, ['--version'])
-    const opened = await twoOn([due('heron 1')], [`${hostname()}/${pid}`, 'other'])
+    const opened = await twoOn([due('heron 1')], [processNamed(pid), 'other'])
     await closing(opened, async () => {
       const [killed, other] = opened
       expect(keysOf(await killed.outbox.claim(NOW, 9, 4))).toEqual(['heron 1'])

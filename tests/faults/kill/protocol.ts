@@ -1,4 +1,4 @@
-import type { Sent } from '../../../src/chat/delivery.ts'
+import type { Sent } from '../../../src/chat/delivery-step.ts'
 import type { Event } from '../../../src/engine/event.ts'
 import type { Handled } from '../../../src/engine/ports.ts'
 import type { OutboxRow } from '../../../src/engine/rows.ts'
