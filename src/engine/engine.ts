@@ -27,7 +27,9 @@ export function createEngine(parts: EngineParts): Engine {
         }
         if (await tx.seen(event.id)) return NOTHING
         const handled = await chat(parts, tx, event, now)
-        const file = fileInUse(await tx.clientsOfUser(event.actor.user))
+        // read again: the event may have enrolled or erased them
+        const rows = await tx.clientRowsOfUser(event.actor.user)
+        const file = fileInUse(rows.map((client) => ({ client })))
         const of = { clientId: file?.client.id ?? null, at: now }
         const ids = [event.id, ...(event.kind === 'words' && event.appliesToo ? [event.appliesToo] : [])]
         const changes = ids.map((id) => ({ put: 'inbound', row: { id, ...of } }) as const)

@@ -92,6 +92,8 @@ export interface Tx {
   practices(): Promise<PracticeRow[]>
   /** Every file of a person, left and discharged ones included, latest first. */
   clientsOfUser(user: string): Promise<ClientFile[]>
+  /** The first page of each of them alone. */
+  clientRowsOfUser(user: string): Promise<ClientRow[]>
   client(id: string): Promise<ClientFile | null>
   /** The same with every row since the beginning, for looking at a time long past. */
   wholeClient(id: string): Promise<ClientFile | null>

@@ -44,7 +44,10 @@ export function openPostgresql(url: string, seal: Seal | null = null): Database 
   // An idle connection that the server ends is replaced by the next use; unheard, it would end the process.
   pool.on('error', () => undefined)
   const connections = new Set<pg.PoolClient>()
-  pool.on('connect', (connection) => void connections.add(connection))
+  pool.on('connect', (connection) => {
+    connections.add(connection)
+    askInTurn(connection)
+  })
   pool.on('remove', (connection) => void connections.delete(connection))
   // Same models, same methods: the tests of the store run on both.
   const plain = new PostgresClient({
@@ -92,6 +95,20 @@ function oneTransaction<T>(client: PrismaClient, work: (db: Db) => Promise<T>): 
     await db.$executeRaw`SELECT pg_advisory_xact_lock(${WRITER_LOCK})`
     return work(db)
   }, TRANSACTION)
+}
+
+/** A client with the rows that belong to it is asked for at once; the driver wants one query after another. */
+function askInTurn(connection: pg.PoolClient): void {
+  const ask = connection.query.bind(connection) as (...query: unknown[]) => Promise<unknown>
+  let last: Promise<unknown> = Promise.resolve()
+  const inTurn = (...query: unknown[]): Promise<unknown> => {
+    // the pool's own way, by callback, has the connection to itself
+    if (typeof query.at(-1) === 'function') return ask(...query)
+    const turn = last.then(() => ask(...query))
+    last = turn.catch(() => undefined)
+    return turn
+  }
+  connection.query = inTurn as typeof connection.query
 }
 
 /** The socket of a connection is no part of the published type. */

@@ -38,8 +38,11 @@ export const sealing = (client: PrismaClient, seal: Seal): PrismaClient =>
       $allModels: {
         async $allOperations({ model, args, query }) {
           const columns = columnsOf(model)
-          if (columns.length === 0) return query(args)
-          return opened(seal, model, columns, await query(closed(seal, model, columns, args as Row) as never))
+          const found =
+            columns.length === 0
+              ? await query(args)
+              : opened(seal, model, columns, await query(closed(seal, model, columns, args as Row) as never))
+          return (args as Row)?.include ? withRelations(seal, found) : found
         },
       },
     },
@@ -72,6 +75,28 @@ function opened(seal: Seal, model: string, columns: readonly string[], result: u
     const text = openAt(seal, value, placeOf(model, column, row.id))
     row[column] = text === value || !JSON_COLUMNS.includes(column) ? text : JSON.parse(text)
   }
+  return row
+}
+
+/** The rows of other tables that come with a row, by the names of the relations. */
+const RELATIONS = {
+  signs: 'Sign',
+  screenings: 'Screening',
+  decisions: 'Decision',
+  plans: 'Plan',
+  holds: 'Hold',
+  activities: 'Activity',
+  questions: 'Question',
+  asked: 'Asked',
+} as const satisfies Readonly<Record<string, SealedTable>>
+
+/** The same rows, those that come with them opened. */
+function withRelations(seal: Seal, found: unknown): unknown {
+  if (Array.isArray(found)) return found.map((row) => withRelations(seal, row))
+  if (found === null || typeof found !== 'object') return found
+  const row = { ...(found as Row) }
+  for (const [name, table] of Object.entries(RELATIONS))
+    if (row[name] !== undefined) row[name] = opened(seal, table, SEALED_COLUMNS[table], row[name])
   return row
 }
 

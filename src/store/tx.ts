@@ -1,5 +1,5 @@
 import type { ClientFile, Tx } from '../engine/ports.ts'
-import type { ClientRow, PracticeRow } from '../engine/rows.ts'
+import type { ClientRow } from '../engine/rows.ts'
 import { applyOutcome, keepShown } from './apply.ts'
 import { loadFiles, type Reach } from './client-file.ts'
 import type { Db } from './database.ts'
@@ -13,30 +13,26 @@ export function createTx(db: Db, erased: () => void): Tx {
   const practices = tableOf(db, 'practice')
   const clients = tableOf(db, 'client')
 
-  async function file(where: object): Promise<ClientFile | null> {
+  async function file(where: object, reach?: Reach): Promise<ClientFile | null> {
     const client = await clients.findFirst({ where })
-    if (!client) return null
-    return (await filesOf(db, [client]))[0] ?? null
+    return client ? ((await loadFiles(db, [client], reach))[0] ?? null) : null
   }
+
+  const rowsOfUser = (user: string): Promise<ClientRow[]> =>
+    clients.findMany({ where: { user }, orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] })
 
   return {
     seen: async (id) => (await tableOf(db, 'inbound').findFirst({ where: { id } })) !== null,
     practice: (id) => practices.findFirst({ where: { id } }),
     practiceOfGuild: (guild) => practices.findFirst({ where: { guild } }),
     practices: () => practices.findMany({ orderBy: [{ name: 'asc' }, { id: 'asc' }] }),
-    clientsOfUser: async (user) =>
-      filesOf(
-        db,
-        await clients.findMany({ where: { user }, orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] }),
-      ),
+    clientsOfUser: async (user) => loadFiles(db, await rowsOfUser(user)),
+    clientRowsOfUser: rowsOfUser,
     client: (id) => file({ id }),
-    wholeClient: async (id) => {
-      const client = await clients.findFirst({ where: { id } })
-      return client ? ((await filesOf(db, [client], 'whole'))[0] ?? null) : null
-    },
+    wholeClient: (id) => file({ id }, 'whole'),
     clientByRef: (practiceId, ref) => file({ practiceId, ref }),
     roster: async (practiceId) =>
-      filesOf(
+      loadFiles(
         db,
         await clients.findMany({ where: { practiceId, stage: { not: 'left' } }, orderBy: { ref: 'asc' } }),
       ),
@@ -89,20 +85,4 @@ export function createTx(db: Db, erased: () => void): Tx {
       return counts
     },
   }
-}
-
-/** Files in the order of the clients given, which may belong to several practices. */
-async function filesOf(
-  db: Db,
-  clients: readonly ClientRow[],
-  reach: Reach = 'recent',
-): Promise<ClientFile[]> {
-  const ids = [...new Set(clients.map((client) => client.practiceId))]
-  const files = new Map<string, ClientFile>()
-  for (const id of ids) {
-    const practice = (await tableOf(db, 'practice').findFirst({ where: { id } })) as PracticeRow
-    const own = clients.filter((client) => client.practiceId === id)
-    for (const file of await loadFiles(db, practice, own, reach)) files.set(file.client.id, file)
-  }
-  return clients.flatMap((client) => files.get(client.id) ?? [])
 }
