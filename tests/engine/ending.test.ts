@@ -57,6 +57,18 @@ describe('the end of the way', () => {
     expect(told.map((message) => message.kind)).toEqual(['urgent', 'alert'])
   })
 
+  it('clears a hint of a sign up, and asks for nothing else beside it', async () => {
+    await practice.command('discharge', { client: 'heron' })
+    const told = await practice.say('heron', 'something is off down there, calf')
+    expect(told[0]?.buttons.map(({ name }) => name)).toEqual(['yes', 'no'])
+    const before = practice.to('heron').length
+    await practice.press('heron', 'no')
+    expect(practice.to('heron').slice(before)).toEqual([])
+    const { dues, asked } = await practice.file('heron')
+    expect(dues.filter(({ kind }) => kind === 'activities')).toEqual([])
+    expect(asked.map(({ ask }) => ask)).toEqual(['remind'])
+  })
+
   it('does not write again where that is not wanted', async () => {
     await practice.command('discharge', { client: 'heron' })
     const told = await practice.say('heron', 'No, thank you')

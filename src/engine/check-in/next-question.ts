@@ -36,6 +36,8 @@ export function nextQuestion(draft: Draft, day: Day, unsure: readonly string[]):
   const row = draft.file.checkIns.find((checkIn) => checkIn.day === day)
   // somebody who has just been told to seek care is not asked for numbers
   if (isLocked(draft.file)) return row ? afterNumbness(draft, row) : null
+  // whoever has ended clears up a sign, and is asked for nothing of a day
+  if (draft.client.stage !== 'enrolled') return null
   return waitingDay(draft) ?? aboutDay(draft, day, row, unsure)
 }
 

@@ -55,6 +55,7 @@ export function roundAnswered(draft: Draft): void {
 
 /** A sign has been asked about: nothing else is asked for the rest of the day, an hour at least. */
 export function calmAfterSign(draft: Draft): void {
+  if (draft.client.stage !== 'enrolled') return
   const midnight = instantOf(addDays(draft.today, 1), '00:00', draft.client.zone)
   const hour = new Date(draft.now.getTime() + HOUR_MS)
   draft.due(
