@@ -1,4 +1,4 @@
 export type { Deed } from './log.ts'
-export { type Played, PlayRefused, type Watch } from './play.ts'
+export { type Played, PlayRefused } from './play.ts'
 export { type PlayResult, playScenario } from './scenario.ts'
 export type { Delivered, Shown } from './transcript.ts'

@@ -7,7 +7,6 @@ export type {
   CoachPress,
   DatabaseFault,
   EndExpectation,
-  Expectation,
   Fault,
   MessageExpectation,
   Script,
