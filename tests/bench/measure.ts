@@ -29,12 +29,38 @@ export function figureOf(values: readonly number[]): Figure {
   return { median: sorted[sorted.length >> 1]!, least: sorted[0]!, most: sorted.at(-1)! }
 }
 
+/** The value that this share of the others does not exceed. */
+export const rank = (values: readonly number[], share: number): number =>
+  [...values].sort((a, b) => a - b)[Math.max(0, Math.ceil(values.length * share) - 1)]!
+
+/** A figure that was measured once. */
+export const once = (value: number): Figure => ({ median: value, least: value, most: value })
+
+/** Each value of one list over that of the same round in the other. */
+export const over = (above: readonly number[], below: readonly number[]): Figure =>
+  figureOf(above.map((value, round) => value / below[round]!))
+
 /** Milliseconds of processor time that some work takes: other work on the machine does not count. */
 export function processorTime(work: () => void): number {
   const began = process.cpuUsage()
   work()
   const { user, system } = process.cpuUsage(began)
   return (user + system) / 1000
+}
+
+/** The same for work that waits; nothing else may go on in this process meanwhile. */
+export async function processorTimeOf(work: () => Promise<unknown>): Promise<number> {
+  const began = process.cpuUsage()
+  await work()
+  const { user, system } = process.cpuUsage(began)
+  return (user + system) / 1000
+}
+
+/** Milliseconds that some work takes by the clock on the wall: where a disk or another process has its part. */
+export async function wallTimeOf(work: () => Promise<unknown>): Promise<number> {
+  const began = performance.now()
+  await work()
+  return performance.now() - began
 }
 
 /**

@@ -3,10 +3,12 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { assess } from './assess.ts'
 import type { Bench, Figure, Measured } from './measure.ts'
+import { parse } from './parse.ts'
+import { reply } from './reply.ts'
 import { urgent } from './urgent.ts'
 
 /** `npm run bench [-- ID ...]`: every row, or those named. Figures as a table, and as JSON in a new folder. */
-const ROWS: readonly Bench[] = [assess, urgent]
+const ROWS: readonly Bench[] = [parse, assess, reply, urgent]
 const ROUNDS = 15
 
 const short = (value: number): string => value.toPrecision(3)

@@ -1,7 +1,7 @@
 import { monitorEventLoopDelay } from 'node:perf_hooks'
 import { setTimeout as pause } from 'node:timers/promises'
 import type { Person } from '../../src/rehearsal/platform/index.ts'
-import type { Bench, Figure, Measured } from './measure.ts'
+import { type Bench, figureOf, type Measured, once, rank } from './measure.ts'
 import { openPractices, type Practices } from './urgent-practice.ts'
 
 const PROMPTS = 5_000
@@ -24,17 +24,6 @@ async function askAll(practices: Practices, people: readonly Person[], every: nu
   return (await Promise.all(asked)).map((ms) => (Number.isNaN(ms) ? Number.POSITIVE_INFINITY : ms / 1_000))
 }
 
-const rank = (values: readonly number[], share: number): number =>
-  [...values].sort((a, b) => a - b)[Math.max(0, Math.ceil(values.length * share) - 1)]!
-
-/** The middle, and beside it the least and the most. */
-const figure = (values: readonly number[]): Figure => ({
-  median: rank(values, 0.5),
-  least: Math.min(...values),
-  most: Math.max(...values),
-})
-const alone = (value: number): Figure => ({ median: value, least: value, most: value })
-
 async function run(): Promise<Measured> {
   const practices = await openPractices(PROMPTS, TOLD.queued + TOLD.locked)
   try {
@@ -51,26 +40,26 @@ async function run(): Promise<Measured> {
     held.disable()
     const all = { queued, locked }
     const figures = Object.entries(all).flatMap(([name, values]) => [
-      [`${name}: reply after`, { ...figure(values), unit: 's' }] as const,
-      [`${name}: p99`, { ...alone(rank(values, 0.99)), unit: 's' }] as const,
+      [`${name}: reply after`, { ...figureOf(values), unit: 's' }] as const,
+      [`${name}: p99`, { ...once(rank(values, 0.99)), unit: 's' }] as const,
     ])
     const goals = Object.entries(all).map(([name, values]) => {
       const ratio = rank(values, 0.99) / 3
       return [
         `p99 ${name} / the platform's 3 s`,
-        { ...alone(ratio), goal: `< ${(GOAL_S / 3).toFixed(3)}`, met: ratio < GOAL_S / 3 },
+        { ...once(ratio), goal: `< ${(GOAL_S / 3).toFixed(3)}`, met: ratio < GOAL_S / 3 },
       ] as const
     })
     return {
       figures: {
         ...Object.fromEntries(figures),
-        'prompts meanwhile': { ...alone(prompts / seconds), unit: 'a second' },
-        'still queued then': { ...alone(PROMPTS - prompts), unit: 'prompts' },
+        'prompts meanwhile': { ...once(prompts / seconds), unit: 'a second' },
+        'still queued then': { ...once(PROMPTS - prompts), unit: 'prompts' },
         'process held up, p99': {
-          ...alone(held.percentile(99) / 1e9),
+          ...once(held.percentile(99) / 1e9),
           unit: 's (a busy machine, not the bot)',
         },
-        'refused by the limits': { ...alone(refused.length), unit: 'requests' },
+        'refused by the limits': { ...once(refused.length), unit: 'requests' },
       },
       ratios: Object.fromEntries(goals),
     }
