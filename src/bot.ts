@@ -15,6 +15,8 @@ export interface Bot {
   nextDue(): Promise<Date | null>
   /** Resolves when nothing is being handled or sent. */
   idle(): Promise<void>
+  /** Begins to send nothing more that can wait: others do. */
+  stop?(): void
 }
 
 export interface BotParts {

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { BACKUP_DAYS } from './engine/course/erase.ts'
 
 const HEALTH_PORT = 'EBBLINE_HEALTH_PORT must be a port from 1024 to 65535'
+const PER_SECOND_RANGE = 'EBBLINE_PER_SECOND must be a whole number of requests from 1 to 10000'
 const BACKUP_DAYS_RANGE = 'EBBLINE_BACKUP_DAYS must be a whole number of days from 1 to 3650'
 
 /** What the environment may say; everything has a default but the token. */
@@ -42,6 +43,13 @@ const Environment = z.object({
   EBBLINE_KEY_FILE: z.string().trim().min(1, 'EBBLINE_KEY_FILE must name a file').optional(),
   /** A YAML file with the practice's own ladders. */
   EBBLINE_LADDERS: z.string().trim().min(1, 'EBBLINE_LADDERS must name a file').optional(),
+  /** Requests a second where the platform allows this bot more than its usual 50. */
+  EBBLINE_PER_SECOND: z.coerce
+    .number(PER_SECOND_RANGE)
+    .int(PER_SECOND_RANGE)
+    .min(1, PER_SECOND_RANGE)
+    .max(10_000, PER_SECOND_RANGE)
+    .default(50),
   /** Where urgent signs are kept while the database is away; beside the database file where left out. */
   EBBLINE_SPOOL_DIR: z.string().trim().min(1, 'EBBLINE_SPOOL_DIR must name a folder').optional(),
   LOG_LEVEL: z
@@ -58,6 +66,7 @@ export interface Settings {
   readonly key: string | null
   readonly keyFile: string | null
   readonly backupDays: number
+  readonly perSecond: number
   readonly spoolFolder: string | null
   readonly logLevel: string
 }
@@ -81,6 +90,7 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     EBBLINE_KEY,
     EBBLINE_KEY_FILE,
     EBBLINE_LADDERS,
+    EBBLINE_PER_SECOND,
     EBBLINE_SPOOL_DIR,
     LOG_LEVEL,
   } = read.data
@@ -93,6 +103,7 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     key: EBBLINE_KEY ?? null,
     keyFile: EBBLINE_KEY_FILE ?? null,
     backupDays: EBBLINE_BACKUP_DAYS,
+    perSecond: EBBLINE_PER_SECOND,
     spoolFolder: EBBLINE_SPOOL_DIR ?? null,
     logLevel: LOG_LEVEL,
   }

@@ -53,6 +53,7 @@ async function serve(
     api: settings.api,
     ladders,
     backupDays: settings.backupDays,
+    perSecond: settings.perSecond,
     spoolFolder: settings.spoolFolder,
     seal,
     now: () => new Date(),

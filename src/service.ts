@@ -2,9 +2,10 @@ import { type Client, DiscordAPIError, HTTPError } from 'discord.js'
 import type { Logger } from 'pino'
 import { commandsWith } from '../commands/index.ts'
 import { type Bot, type BotParts, createBot } from './bot.ts'
+import { createSharedBot } from './bot-several.ts'
 import { serverOf } from './chat/channel-facts.ts'
 import { type Chat, ChatProblem, connect, createClient } from './chat/client.ts'
-import { paced, paceOf } from './chat/delivery-pace.ts'
+import { paced, paceOf, sharedPaceOf } from './chat/delivery-pace.ts'
 import type { OnSent } from './chat/delivery-step.ts'
 import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
@@ -20,6 +21,7 @@ import { createEngine } from './engine/engine.ts'
 import type { Server } from './engine/event.ts'
 import type { PracticeRow } from './engine/rows.ts'
 import type { Seal } from './seal.ts'
+import type { Several } from './several.ts'
 import { knownBefore, shortWay } from './short-way.ts'
 import { readAddress } from './store/address.ts'
 import { ledgerPlace } from './store/ledger.ts'
@@ -50,6 +52,8 @@ export interface ServiceParts {
   /** Requests a second that the bot allows itself; 50 is the platform's limit. */
   readonly perSecond?: number
   readonly log: Logger
+  /** Where other processes share the database; left out: this one does all of it. */
+  readonly several?: Several
   readonly onSent?: OnSent
   readonly onHandled?: NonNullable<BotParts['onHandled']>
   /** Called when the platform has closed the connection for good. */
@@ -87,18 +91,19 @@ export async function startService(parts: ServiceParts): Promise<Service> {
   const way = await shortWay(parts, known, { store, client }, (own) =>
     createEngine({ store: own, commands, textsFor, ladders, backupDays: parts.backupDays }),
   )
-  const plain = createBot({
+  const { several } = parts
+  const pace = several ? sharedPaceOf(client.rest, several.budget) : paceOf(client.rest)
+  const forBot = {
     engine: way.engine,
     dues: store.dues,
     outbox: store.outbox,
-    courier: paced(way.courier, paceOf(client.rest)),
+    courier: paced(way.courier, pace),
     now,
     onSent: way.onSent,
-    onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),
-    onUndelivered: ({ outbox, reason }) =>
-      log.warn({ outbox, reason }, 'a message did not arrive; see ebb doctor'),
+    ...told(log),
     ...(parts.onHandled ? { onHandled: parts.onHandled } : {}),
-  })
+  }
+  const plain = several ? createSharedBot({ ...forBot, jobs: several.jobs }) : createBot(forBot)
   const bot: Bot = { ...plain, tick: () => way.tick(plain.tick) }
   let chat: Chat | null = null
   try {
@@ -134,6 +139,13 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     throw error
   }
 }
+
+/** What the keeper hears of messages. */
+export const told = (log: Logger): Pick<BotParts, 'onTrouble' | 'onUndelivered'> => ({
+  onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),
+  onUndelivered: ({ outbox, reason }) =>
+    log.warn({ outbox, reason }, 'a message did not arrive; see ebb doctor'),
+})
 
 /** The keeper hears where an older copy of the database had brought back somebody who was erased. */
 function tellErasures({ erasures }: OpenStore, log: Logger): void {
@@ -215,6 +227,7 @@ async function tellGone(store: OpenStore, ladders: readonly Ladder[], log: Logge
 }
 
 async function stop(chat: Chat, bot: Bot, store: OpenStore, way: WithoutStore): Promise<void> {
+  bot.stop?.()
   // what could not be sent by then waits in the outbox for the next start
   await Promise.all([chat.close(), within(bot.idle(), LAST_WORK_MS, undefined)])
   await way.close()

@@ -3,6 +3,7 @@ import { setTimeout as pause } from 'node:timers/promises'
 import SqliteDatabase from 'better-sqlite3'
 import { type Service, type ServiceParts, startService } from './service.ts'
 import { serveWithoutStore } from './service-without-store.ts'
+import { openSeveral, type Several } from './several.ts'
 import { readAddress } from './store/address.ts'
 import { driverProblem } from './store/driver-problem.ts'
 import { type Lead, takeLead } from './store/leader.ts'
@@ -61,22 +62,32 @@ async function startLeading(parts: ServiceParts): Promise<Service> {
         new Error('Another process has the gateway now: this one ends, and may be started again.'),
       ),
   })
+  let several: Several | null = null
   try {
-    return leading(await startService(parts), lead)
+    several = await openSeveral(address, parts.log, parts.perSecond)
+    // whoever led before may have ended with these in hand
+    await several.jobs.takeBack('due')
+    return leading(await startService({ ...parts, several }), lead, several)
   } catch (error) {
+    await several?.jobs.close()
     await lead.release()
     throw error
   }
 }
 
-const leading = (service: Service, lead: Lead): Service => ({
+const leading = (service: Service, lead: Lead, { jobs }: Several): Service => ({
   ...service,
   abandon() {
     service.abandon()
+    void jobs.close().catch(() => undefined)
     void lead.release()
   },
-  // last: until the gateway has been left nobody else may have it
-  stop: () => service.stop().finally(() => lead.release()),
+  async stop() {
+    await service.stop()
+    await jobs.close()
+    // last: until the gateway has been left nobody else may have it
+    await lead.release()
+  },
 })
 
 /** Resolves when the database can be opened. */

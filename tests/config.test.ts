@@ -22,6 +22,7 @@ describe('settings from the environment', () => {
       key: null,
       keyFile: null,
       backupDays: 30,
+      perSecond: 50,
       spoolFolder: null,
       logLevel: 'info',
     }
@@ -51,6 +52,7 @@ describe('settings from the environment', () => {
       key: null,
       keyFile: 'ebbline.key',
       backupDays: 14,
+      perSecond: 50,
       spoolFolder: '/var/spool/ebbline',
       logLevel: 'warn',
     })

@@ -26,7 +26,7 @@ export interface ConnectParts extends ChatParts {
 }
 
 // What the platform allows a bot (its documentation, "Global Rate Limit").
-const PER_SECOND = 50
+export const PER_SECOND = 50
 // What the platform needs at most to greet a bot: its own client waits 15 s for servers that do not answer.
 const READY_MS = 30_000
 // Of the 5 s that a stop may take; closing the line takes 1 s at most.
@@ -104,6 +104,10 @@ export async function logIn({
   await leave(client)
   throw new ChatProblem(texts.problem.unreachable(whereTo(client)))
 }
+
+/** What the keeper can mend where the platform cannot be entered. */
+export const problemOf = (error: unknown, client: Client, texts: ChatParts['texts']): ChatProblem =>
+  new ChatProblem(mendOf(error, client, texts), { cause: error })
 
 function mendOf(error: unknown, client: Client, { problem }: ChatParts['texts']): string {
   const { code, message } = error as { code?: unknown; message?: string }

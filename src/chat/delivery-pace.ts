@@ -1,14 +1,15 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import type { REST } from 'discord.js'
 import type { Courier } from '../engine/ports.ts'
+import type { SharedBudget } from '../engine/several.ts'
 import { isUrgent } from './retry-at.ts'
 
 // Of the requests that the platform allows in a second, what is kept free for urgent messages and answers.
-const KEPT_FREE = 0.05
+export const KEPT_FREE = 0.05
 // For a minute after somebody needed help: alert and answers follow, and one request over the limit stops all for a
 // second, as the platform's second and ours do not begin together.
-const KEPT_FREE_URGENT = 0.15
-const URGENT_MS = 60_000
+export const KEPT_FREE_URGENT = 0.15
+export const URGENT_MS = 60_000
 // From here on a message waits for its turn: prompts and digests. Whoever waits for an answer does not.
 const PACED_FROM = 3
 
@@ -24,6 +25,8 @@ export interface Pace {
   /** Counts a request, and resolves when it may go. */
   turn(): Promise<void>
 }
+
+const RATE_LIMITED = 429
 
 const paces = new WeakMap<object, Pace>()
 
@@ -56,6 +59,31 @@ function createPace(budget: Budget): Pace {
       const wait = next - performance.now()
       if (wait > 0) await pause(wait)
       for (let ms = left(); ms > 0; ms = left()) await pause(ms)
+    },
+  }
+}
+
+/**
+ * The same among several processes: turns come from one budget, and what one of them is refused holds all. While the
+ * budget cannot be asked, each keeps its own pace.
+ */
+export function sharedPaceOf(rest: REST, shared: SharedBudget): Pace {
+  const own = paceOf(rest)
+  rest.on('response', (_, { status, headers }) => {
+    if (status !== RATE_LIMITED || !headers.has('x-ratelimit-global')) return
+    const seconds = Number(headers.get('retry-after'))
+    shared.hold(1_000 * (seconds > 0 ? seconds : 1)).catch(() => undefined)
+  })
+  return {
+    count(isUrgent) {
+      own.count(isUrgent)
+      shared.count().catch(() => undefined)
+      if (isUrgent) shared.keepFree().catch(() => undefined)
+    },
+    async turn() {
+      const wait = await shared.count().catch(() => null)
+      if (wait === null) return own.turn()
+      if (wait > 0) await pause(wait)
     },
   }
 }

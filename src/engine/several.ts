@@ -29,3 +29,13 @@ export interface SharedDues extends DueStore {
   /** Those of these rows that are there and due by now. */
   dueAmong(ids: readonly string[], now: Date): Promise<DueRow[]>
 }
+
+/** The platform's limit over all requests, as all processes of a database share it. */
+export interface SharedBudget {
+  /** Counts a request. Gives the milliseconds until its turn, below zero where that is past. */
+  count(): Promise<number>
+  /** Somebody needs help: for a while more is kept free. */
+  keepFree(): Promise<void>
+  /** The platform has refused a request for this limit: nobody's turn comes for so long. */
+  hold(ms: number): Promise<void>
+}

@@ -19,6 +19,10 @@ import * as samples from '../store/samples.ts'
 // a transaction may take half a minute: so many rows at once
 const AT_ONCE = 500
 
+// what the platform allows a bot in a second, and in 5 s in a channel
+const PER_SECOND = 50
+const PER_CHANNEL = 5
+
 /** A practice on the stand-in and on a PostgreSQL database of its own, and processes of the bot beside each other. */
 export interface House {
   readonly platform: Platform
@@ -40,12 +44,13 @@ export interface House {
 /** @param server address of a PostgreSQL server on which a database may be made */
 export async function openHouse(
   server: string,
-  { clients, limits = 'off' }: { clients: number; limits?: 'off' | 'platform' | Rates },
+  { clients, perSecond }: { clients: number; perSecond: number },
 ): Promise<House> {
   const name = `ebbline_house_${process.pid}_${Date.now()}`
   await administer(server, `CREATE DATABASE "${name}"`)
   const databaseUrl = Object.assign(new URL(server), { pathname: `/${name}` }).href
   const spool = mkdtempSync(join(tmpdir(), 'ebbline-house-'))
+  const limits: Rates = { global: perSecond, perChannel: (perSecond / PER_SECOND) * PER_CHANNEL }
   const platform = createPlatform({ limits })
   const coach = platform.addUser('coach')
   const guild = platform.build.addGuild('boathouse', { ownerId: coach.id })
@@ -80,6 +85,7 @@ export async function openHouse(
       DISCORD_API: platform.apiUrl,
       DATABASE_URL: databaseUrl,
       EBBLINE_SPOOL_DIR: join(spool, String(running.length)),
+      EBBLINE_PER_SECOND: String(perSecond),
       LOG_LEVEL: 'info',
     })
     running.push(one)

@@ -15,7 +15,7 @@ describe.skipIf(!SERVER)(
   () => {
     let house: House
     beforeAll(async () => {
-      house = await openHouse(SERVER!, { clients: 2 })
+      house = await openHouse(SERVER!, { clients: 2, perSecond: 50 })
     })
     afterAll(() => house.close())
 

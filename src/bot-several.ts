@@ -1,0 +1,155 @@
+import type { Bot, BotParts } from './bot.ts'
+import { createSharedDelivery } from './chat/delivery-lines.ts'
+import type { DueKind } from './engine/rows.ts'
+import type { SharedDues, SharedOutbox } from './engine/several.ts'
+import type { Jobs } from './schedule/jobs.ts'
+
+// So many are asked for at a time: enough for every process until the next tick, few enough to sort quickly.
+const MOST = 1_000
+// So many batches of lines are sent side by side: the platform takes a tenth of a second to answer.
+const LANES = 4
+/** Somebody may need help; then what is due to a minute; then what may come a little later. */
+const PRIORITY: Partial<Record<DueKind, number>> = {
+  ...{ 'alert-step': 0, untaken: 0, 'urgent-follow-up': 0 },
+  ...{ prompt: 1, reminder: 1, deadline: 1, digest: 3, retention: 3 },
+}
+const OTHERS = 2
+
+export interface SharedBotParts extends BotParts {
+  readonly dues: SharedDues
+  readonly outbox: SharedOutbox
+  readonly jobs: Jobs
+}
+
+/** Sends, beside others that do: what waits is asked for by jobs, and whoever is free takes them. */
+export interface Sending {
+  /** Asks for what waits, and sends until nobody asks; resolves once what there was to ask has been asked. */
+  beat(): Promise<void>
+  /** Resolves when nothing is being sent. */
+  idle(): Promise<void>
+  /** Begins nothing more. */
+  stop(): void
+}
+
+/** The bot of the process that has the gateway, where several share a database. */
+export function createSharedBot(parts: SharedBotParts): Bot {
+  const { engine, dues, outbox, jobs, now, onTrouble = () => {} } = parts
+  const { sending, drainPressing } = createSending(parts)
+  const running = new Set<Promise<unknown>>()
+  const track = <T>(work: Promise<T>): Promise<T> => {
+    running.add(work)
+    work.finally(() => running.delete(work)).catch(() => {})
+    return work
+  }
+
+  const handleThese = async (ids: readonly string[]): Promise<readonly string[]> => {
+    const failed: string[] = []
+    for (const due of await dues.dueAmong(ids, now())) {
+      try {
+        await engine.handle({ kind: 'due', due }, now())
+      } catch (error) {
+        onTrouble(error)
+        failed.push(due.id)
+      }
+    }
+    await drainPressing()
+    return failed
+  }
+
+  /** Asks for what is due and neither asked for nor put aside; gives how many there were. */
+  const askForDue = async (): Promise<number> => {
+    const resting = await jobs.resting('due')
+    const rows = (await dues.dueBy(now(), MOST + resting.size)).filter(({ id }) => !resting.has(id))
+    await jobs.send(
+      'due',
+      rows.map(({ id, kind }) => ({ key: id, priority: PRIORITY[kind] ?? OTHERS })),
+    )
+    return rows.length
+  }
+
+  const tick = async (): Promise<void> => {
+    // what went past the store is marked before anybody is asked to send it
+    await drainPressing()
+    for (let asked = MOST; asked === MOST; ) {
+      asked = await askForDue()
+      await jobs.run('due', handleThese)
+    }
+    await sending.beat()
+  }
+  /** What comes due meanwhile goes past what is less pressing. */
+  const tickBeside = async (): Promise<void> => {
+    await askForDue()
+    await drainPressing()
+    await sending.beat()
+  }
+
+  return {
+    async handle(event) {
+      const handled = await track(engine.handle(event, now()))
+      parts.onHandled?.(event, handled)
+      // applied is applied: what could not be sent yet waits in the outbox for the next tick
+      await track(drainPressing()).catch(onTrouble)
+      return handled
+    },
+    tick: () => track(tick()),
+    tickBeside: () => track(tickBeside()),
+    nextDue: async () => earliest(await dues.nextDue(), await outbox.nextDue()),
+    async idle() {
+      while (running.size > 0) await Promise.allSettled(running)
+      await sending.idle()
+    },
+    stop: sending.stop,
+  }
+}
+
+/** The part that every process has. */
+export function createSending(parts: Omit<SharedBotParts, 'dues'>): {
+  readonly sending: Sending
+  readonly drainPressing: () => Promise<void>
+} {
+  const { engine, outbox, jobs, now, onTrouble = () => {} } = parts
+  const delivery = createSharedDelivery({
+    outbox,
+    courier: parts.courier,
+    now,
+    onSent: parts.onSent ?? (() => {}),
+    undelivered: (event) => {
+      parts.onUndelivered?.(event)
+      return engine.handle(event, now())
+    },
+    onTrouble,
+  })
+  const lanes = new Set<Promise<void>>()
+  let stopped = false
+
+  const send = async (keys: readonly string[]): Promise<readonly string[]> => {
+    await delivery.sendLines(keys)
+    return []
+  }
+  const openLane = (): void => {
+    const lane = jobs
+      .run('deliver', send)
+      .catch(onTrouble)
+      .finally(() => lanes.delete(lane))
+    lanes.add(lane)
+  }
+
+  const sending: Sending = {
+    async beat() {
+      if (stopped) return
+      await outbox.freeTheDead()
+      await jobs.send('deliver', await outbox.linesWaiting(now(), MOST))
+      while (lanes.size < LANES) openLane()
+    },
+    async idle() {
+      while (lanes.size > 0) await Promise.allSettled(lanes)
+    },
+    stop() {
+      stopped = true
+      delivery.stop()
+    },
+  }
+  return { sending, drainPressing: delivery.drainPressing }
+}
+
+const earliest = (a: Date | null, b: Date | null): Date | null => (a && b ? (a < b ? a : b) : (a ?? b))

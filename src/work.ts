@@ -1,0 +1,130 @@
+import { type APIUser, type Client, Routes } from 'discord.js'
+import type { Logger } from 'pino'
+import { commandsWith } from '../commands/index.ts'
+import { createSending } from './bot-several.ts'
+import { createClient, problemOf } from './chat/client.ts'
+import { createCourier } from './chat/courier.ts'
+import { paced, sharedPaceOf } from './chat/delivery-pace.ts'
+import { within } from './chat/in-flight.ts'
+import { askedPrivate } from './chat/kept-private.ts'
+import { createLookBack } from './chat/look-back.ts'
+import { safeError } from './chat/safe-error.ts'
+import type { OwnLadder } from './domain/ladder/ladder-file.ts'
+import { LADDERS } from './domain/ladder/ladders.ts'
+import { draw, drawFile } from './drawing.ts'
+import { createEngine } from './engine/engine.ts'
+import type { OutboxRow } from './engine/rows.ts'
+import type { Seal } from './seal.ts'
+import { told } from './service.ts'
+import { openSeveral, type Several } from './several.ts'
+import type { Address } from './store/address.ts'
+import { inspectDatabase } from './store/inspect.ts'
+import { type OpenStore, openStore } from './store/open.ts'
+import { StoreProblem } from './store/problem.ts'
+import { textsFor } from './text/index.ts'
+import { setOwnLadders } from './text/own-ladders.ts'
+
+// Often enough that no lane stands empty for long; where nothing waits it costs two queries.
+const BEAT_MS = 1_000
+// Of the 5 s that a stop may take.
+const LAST_WORK_MS = 3_500
+// What somebody waits for is sent by the process with the gateway, perhaps past the store: looked up before sent again.
+const CAN_WAIT = 3
+
+export interface WorkParts {
+  readonly address: Extract<Address, { kind: 'postgresql' }>
+  readonly token: string
+  readonly api: string | null
+  readonly perSecond?: number
+  readonly ladders: readonly OwnLadder[]
+  readonly seal: Seal | null
+  readonly now: () => Date
+  readonly log: Logger
+}
+
+/**
+ * A process that only sends, beside the one that has the gateway: what can wait leaves from whichever is free.
+ * @throws StoreProblem or ChatProblem, each one sentence with the mend
+ */
+export async function startWork(parts: WorkParts): Promise<{ stop(): Promise<void> }> {
+  const { address, log, seal } = parts
+  // the bot itself changes tables, when nobody works on them
+  if ((await inspectDatabase(address.url)).pending > 0)
+    throw new StoreProblem(
+      'The tables of the database are not up to date: start the bot first, with npm start.',
+    )
+  const client = createClient(parts.token, parts.api, parts.perSecond)
+  const store = await openStore(address.url, null, undefined, seal)
+  let several: Several | null = null
+  try {
+    const self = (await client.rest.get(Routes.user()).catch((error) => {
+      throw problemOf(error, client, textsFor('en').chat)
+    })) as APIUser
+    several = await openSeveral(address, log, parts.perSecond)
+    const sending = await sendingOf(parts, { client, store, several, ownId: self.id })
+    const timer = setInterval(() => {
+      void sending
+        .beat()
+        .catch((error) => log.warn({ error: safeError(error) }, 'a beat failed; the next tries again'))
+    }, BEAT_MS)
+    const { jobs } = several
+    return {
+      async stop() {
+        clearInterval(timer)
+        sending.stop()
+        await within(sending.idle(), LAST_WORK_MS, undefined)
+        await Promise.all([jobs.close(), store.close(), client.destroy()])
+      },
+    }
+  } catch (error) {
+    await several?.jobs.close()
+    await store.close()
+    await client.destroy()
+    throw error
+  }
+}
+
+interface Opened {
+  readonly client: Client
+  readonly store: OpenStore
+  readonly several: Several
+  readonly ownId: string
+}
+
+async function sendingOf({ ladders: own, now, log }: WorkParts, { client, store, several, ownId }: Opened) {
+  const { rest } = client
+  const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
+  setOwnLadders(own)
+  const directs = new Map((await store.directs()).map(({ user, channel }) => [user, channel]))
+  const takenOver = ({ id, priority }: OutboxRow): boolean =>
+    priority < CAN_WAIT || store.outbox.takenOver(id)
+  const lookBack = createLookBack({
+    ...{ rest, now, takenOver, marked: store.outbox.marked },
+    ownId: () => ownId,
+  })
+  const directOf = (user: string): string | null => directs.get(user) ?? null
+  const courier = createCourier({ rest, directOf, lookBack, draw, drawFile, log })
+  const { sending } = createSending({
+    engine: createEngine({ store: store.store, commands: commandsWith(ladders), textsFor, ladders }),
+    outbox: store.outbox,
+    courier: paced(askedPrivate(courier, rest), sharedPaceOf(rest, several.budget)),
+    jobs: several.jobs,
+    now,
+    ...told(log),
+  })
+  return oneAtATime(sending)
+}
+
+/** A beat that takes long is not overtaken by the next. */
+function oneAtATime<T extends { beat(): Promise<void> }>(sending: T): T {
+  let beating: Promise<void> | null = null
+  return {
+    ...sending,
+    beat() {
+      beating ??= sending.beat().finally(() => {
+        beating = null
+      })
+      return beating
+    },
+  }
+}

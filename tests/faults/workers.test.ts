@@ -1,0 +1,45 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { faultsIn, type House, openHouse } from './workers-house.ts'
+
+const SERVER = process.env.EBBLINE_TEST_POSTGRES
+if (!SERVER) console.warn('workers: skipped, EBBLINE_TEST_POSTGRES names no server')
+const CLIENTS = 40
+const EACH = 8
+const ALL = CLIENTS * EACH
+
+describe.skipIf(!SERVER)(
+  `workers${SERVER ? '' : ' (skipped: EBBLINE_TEST_POSTGRES names no server)'}`,
+  () => {
+    let house: House
+    beforeAll(async () => {
+      house = await openHouse(SERVER!, { clients: CLIENTS, perSecond: 100 })
+    })
+    afterAll(() => house.close())
+    const sent = () => expect.poll(() => house.posted.length, { timeout: 60_000, interval: 5 })
+
+    it('send each message once and in order, though one of them and the leader are killed', async () => {
+      const leader = house.leader()
+      await leader.logged('"ready"')
+      const next = house.leader()
+      const [one, other] = [house.worker(), house.worker()]
+      await Promise.all([next.logged('stand-by'), one.logged('"working"'), other.logged('"working"')])
+
+      await house.write(EACH)
+      await sent().toBeGreaterThan(ALL / 4)
+      one.kill()
+      await sent().toBeGreaterThan(ALL / 2)
+      leader.kill()
+      await sent().toBeGreaterThanOrEqual(ALL)
+      await next.logged('"ready"')
+      await expect
+        .poll(() => house.query(`SELECT "id" FROM "Outbox" WHERE "state" <> 'sent'`), { timeout: 30_000 })
+        .toEqual([])
+
+      expect(faultsIn(house, EACH)).toEqual([])
+      expect(house.platform.violations).toEqual([])
+      expect(await house.query('SELECT * FROM "Lease"')).toEqual([])
+      expect((await other.stop()).code).toBe(0)
+      expect((await next.stop()).code).toBe(0)
+    }, 120_000)
+  },
+)
