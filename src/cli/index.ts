@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import { once } from 'node:events'
 import { endOnFault } from '../chat/safe-error.ts'
 import type { Io } from './io.ts'
@@ -31,6 +32,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
   simulate: { about: 'synthetic diaries through the rules', load: () => import('./simulate.ts') },
   ladder: { about: 'check and show a practice’s own ladders', load: () => import('./ladder.ts') },
   doctor: { about: 'check token, channels, database, clock', load: () => import('./doctor.ts') },
+  start: { about: 'run the bot, or rehearse where there is no token', load: () => import('./start.ts') },
   play: { about: 'play a scenario through the whole program', load: () => import('./play.ts') },
   rehearse: { about: 'live in a practice: plays, then serves a page', load: () => import('./rehearse.ts') },
 }
