@@ -11,7 +11,7 @@ export class ChatProblem extends Error {
 }
 
 export interface Chat {
-  /** Number of the last event that the gateway sent on the present line and that has been taken in; 0 before. */
+  /** Number of the last event that the gateway sent on the present line and that has been taken in, of all lines together; 0 before. */
   lastSequence(): number
   /** Resolves when nothing that came in is still being handled. */
   idle(): Promise<void>
@@ -41,6 +41,8 @@ const LAST_WORK_MS = 3_500
 export function createClient(token: string, api: string | null = null, perSecond = PER_SECOND): Client {
   const client = new Client({
     intents: [GatewayIntentBits.Guilds, GatewayIntentBits.DirectMessages],
+    // as many lines as the platform asks for: one for up to 2,500 servers
+    shards: 'auto',
     makeCache: Options.cacheWithLimits({
       ...Options.DefaultMakeCacheSettings,
       MessageManager: 0,

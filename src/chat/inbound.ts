@@ -18,7 +18,7 @@ interface Packet {
 }
 
 export interface Inbound {
-  /** Number of the last event that the gateway sent on the present line and that has been taken in; 0 before. */
+  /** Number of the last event that the gateway sent on the present line and that has been taken in, of all lines together; 0 before. */
   lastSequence(): number
   /** Takes in nothing more. */
   stop(): void
@@ -41,26 +41,27 @@ export function listen(parts: ChatParts, inFlight: InFlight): Inbound {
     log: parts.log,
   })
   const talkers = new Map<string, string>()
-  let sequence = 0
+  const sequences = new Map<number, number>()
 
-  const onPacket = (packet: Packet): void => {
-    if (packet.s !== null) sequence = packet.s
-    const work = workFor(packet, catchUp, talkers, parts)
+  const onPacket = (packet: Packet, shard: number): void => {
+    if (packet.s !== null) sequences.set(shard, packet.s)
+    // private messages come by the first line alone
+    const work = packet.t === 'READY' && shard > 0 ? null : workFor(packet, catchUp, talkers, parts)
     if (work) inFlight.track(guard(work, parts))
   }
   const onInteraction = (interaction: Interaction): void => {
     inFlight.track(guard(interact(interaction, parts), parts))
   }
   // a new session counts from the beginning, a resumed one tells its number again
-  const onBreak = (): void => {
-    sequence = 0
+  const onBreak = (shard: number): void => {
+    sequences.delete(shard)
   }
   client.on(Events.ShardReconnecting, onBreak)
   client.on(Events.Raw as never, onPacket as never)
   client.on(Events.InteractionCreate, onInteraction)
 
   return {
-    lastSequence: () => sequence,
+    lastSequence: () => [...sequences.values()].reduce((sum, last) => sum + last, 0),
     stop() {
       client.off(Events.ShardReconnecting, onBreak)
       client.off(Events.Raw as never, onPacket as never)

@@ -16,6 +16,8 @@ export interface Context {
   /** Address without a closing slash. */
   url: string
   gatewayUrl: string
+  /** Lines that the gateway asks a bot to open. */
+  shards: number
 }
 
 /** The bot writes a message: kept, sent to the gateway, told to listeners. */

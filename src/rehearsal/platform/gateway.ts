@@ -5,6 +5,7 @@ import { CloseCode, Opcode, PRIVILEGED_INTENTS } from './codes.ts'
 import { greet, type Identify, type MembersRequest, membersChunk, type Resume } from './greeting.ts'
 import { eventForAll, type Published } from './publish.ts'
 import { Session } from './session.ts'
+import { comesBy, THE_ONLY } from './shards.ts'
 import type { World } from './world.ts'
 
 /** Largest message that a client may send, in bytes (Discord documentation, "Sending Events"). */
@@ -41,17 +42,19 @@ export class Gateway {
 
   /** Hands an event to every session, whether or not somebody is on the line just now. */
   readonly publish = (published: Published): void => {
-    for (const session of this.sessions.values()) session.deliver(published)
+    for (const session of this.sessions.values())
+      if (comesBy(session.shard, published)) session.deliver(published)
   }
 
-  /** Number of the last event of the live session; 0 without one. */
+  /** Number of the last event of the live session, of all lines together; 0 without one. */
   get sequence(): number {
-    return this.liveSession()?.sequence ?? 0
+    return this.liveSessions().reduce((sum, { sequence }) => sum + sequence, 0)
   }
 
-  /** Whether a client is logged in and on the line. */
+  /** Whether a client is logged in and on every line. */
   get connected(): boolean {
-    return this.liveSession() !== undefined
+    const live = this.liveSessions()
+    return live.length > 0 && live.length === live[0]!.shard[1]
   }
 
   upgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void {
@@ -90,8 +93,10 @@ export class Gateway {
     this.server.close()
   }
 
-  private liveSession(): Session | undefined {
-    return [...this.sessions.values()].findLast((session) => session.live)
+  /** The latest of each line. */
+  private liveSessions(): Session[] {
+    const live = [...this.sessions.values()].filter((session) => session.live)
+    return [...new Map(live.map((session) => [session.shard[0], session])).values()]
   }
 
   private welcome(ws: WebSocket): void {
@@ -136,10 +141,10 @@ export class Gateway {
     for (const [id, session] of this.sessions) if (!session.live) this.sessions.delete(id)
     this.counts.identified += 1
     // ids of sessions stay out of the snowflakes, so that reconnects do not move the ids of messages
-    const session = new Session(`session-${this.counts.identified}`, intents, ws)
+    const session = new Session(`session-${this.counts.identified}`, intents, d.shard ?? THE_ONLY, ws)
     this.sessions.set(session.id, session)
     this.sockets.set(ws, session)
-    greet(world, session, { url: url(), shard: d.shard ?? [0, 1] })
+    greet(world, session, url())
     return null
   }
 

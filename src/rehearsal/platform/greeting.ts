@@ -2,13 +2,14 @@ import { Intent } from './codes.ts'
 import { guildCreateObject, memberObject, selfObject } from './objects.ts'
 import { event, eventForAll } from './publish.ts'
 import type { Session } from './session.ts'
+import { type Shard, shardOf } from './shards.ts'
 import type { Guild, World } from './world.ts'
 
 /** What a client says to begin a session (op 2). */
 export interface Identify {
   token?: string
   intents?: number
-  shard?: [number, number]
+  shard?: Shard
 }
 
 /** What a client says to take a session up again (op 6). */
@@ -25,15 +26,17 @@ export interface MembersRequest {
   nonce?: string
 }
 
-/** Tells a new session who the bot is and which servers it is in. */
-export function greet(world: World, session: Session, line: { url: string; shard: [number, number] }): void {
+/** Tells a new session who the bot is and which servers it is in, those of its line. */
+export function greet(world: World, session: Session, url: string): void {
+  const [id, count] = session.shard
+  const guilds = world.botGuilds().filter((guild) => shardOf(guild.id, count) === id)
   const ready = {
     v: 10,
     user: selfObject(world.bot),
-    guilds: world.botGuilds().map((guild) => ({ id: guild.id, unavailable: true })),
+    guilds: guilds.map((guild) => ({ id: guild.id, unavailable: true })),
     session_id: session.id,
-    resume_gateway_url: line.url,
-    shard: line.shard,
+    resume_gateway_url: url,
+    shard: session.shard,
     session_type: 'normal',
     private_channels: [],
     relationships: [],
@@ -42,7 +45,7 @@ export function greet(world: World, session: Session, line: { url: string; shard
   }
   session.deliver(eventForAll('READY', ready))
   const withMembers = (session.intents & Intent.guildMembers) !== 0
-  for (const guild of world.botGuilds()) {
+  for (const guild of guilds) {
     session.deliver(event('GUILD_CREATE', Intent.guilds, guildCreateObject(world, guild, withMembers)))
   }
 }

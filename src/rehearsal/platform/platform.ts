@@ -27,6 +27,8 @@ export interface PlatformOptions {
   answerWindowMs?: number
   /** Privileged intents that are switched on (bits of `Intent`); none by default. */
   privilegedIntents?: number
+  /** Lines that the gateway asks a bot to open; 1 by default, as for a bot in fewer than 2,500 servers. */
+  shards?: number
 }
 
 const DEFAULT_TOKEN = 'rehearsal.token.loopback'
@@ -62,6 +64,7 @@ export class Platform {
       posted: (event) => this.emitter.emit('message', event),
       url: '',
       gatewayUrl: '',
+      shards: options.shards ?? 1,
     }
     this.forger = new Forger(this.context)
     this.build = new Builder(this.world, this.gateway.publish)

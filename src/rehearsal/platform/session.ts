@@ -1,6 +1,7 @@
 import type { WebSocket } from 'ws'
 import { Opcode } from './codes.ts'
 import type { Published } from './publish.ts'
+import type { Shard } from './shards.ts'
 
 /** How many past events a session keeps for a resume; one that missed more must start anew. */
 const BUFFER_MAX = 20_000
@@ -14,6 +15,7 @@ export class Session {
   constructor(
     readonly id: string,
     readonly intents: number,
+    readonly shard: Shard,
     socket: WebSocket,
   ) {
     this.socket = socket
