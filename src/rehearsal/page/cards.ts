@@ -138,7 +138,7 @@ export class Cards {
       rows: controlsOf(event.components, (id) => this.opensForm(id)),
       pictures: event.attachments
         .filter(isPicture)
-        .map((one) => ({ url: urlOf(one), alt: one.description ?? '' })),
+        .map((one) => ({ url: urlOf(one), alt: one.description ?? '', ...sizeOf(one.data) })),
       files: event.attachments
         .filter((one) => !isPicture(one))
         .map((one) => ({ url: urlOf(one), name: one.filename })),
@@ -204,4 +204,9 @@ export class Cards {
 const editedAt = ({ editedAt: at }: PostedMessage): string | null =>
   at === null ? null : new Date(at).toISOString()
 const isPicture = ({ contentType }: PostedAttachment): boolean => contentType.startsWith('image/png')
+/** Width and height stand in a PNG's first chunk (PNG specification, "IHDR"), so that nothing moves while it loads. */
+const sizeOf = (png: Buffer): { width: number; height: number } => ({
+  width: png.readUInt32BE(16),
+  height: png.readUInt32BE(20),
+})
 const urlOf = ({ id, filename }: PostedAttachment): string => `attached/${id}/${encodeURIComponent(filename)}`

@@ -1,7 +1,6 @@
 import { addDays } from '../../domain/day.ts'
 import { dayAt, instantOf } from '../../domain/local-time.ts'
 import { textsFor } from '../../text/index.ts'
-import { endOfRun } from '../player/ends.ts'
 import { nextOf, stepTo } from '../player/play.ts'
 import { change, checkWho, command, NotDone, say, submit, use } from './acting.ts'
 import { beforeClockChange, breakIt } from './breaking.ts'
@@ -9,6 +8,7 @@ import type { Hub } from './hub.ts'
 import { openingOf, scenarioOf } from './offers.ts'
 import { passTo } from './passing.ts'
 import { emptyPractice, type Opening, Session } from './session.ts'
+import { endOf } from './view.ts'
 import type { Action, OpenForm } from './wire.ts'
 
 type Seen = () => Promise<void> | void
@@ -21,7 +21,10 @@ const ALIAS = /^[\p{L}\d-]{1,30}$/u
 /** Carries out one act; gives the form that it opened. @throws NotDone with a sentence */
 export async function carryOut(hub: Hub, action: Action, seen: Seen): Promise<OpenForm | null> {
   const { session } = hub
-  if ('as' in action) checkWho(session, action.as)
+  if ('as' in action) {
+    checkWho(session, action.as)
+    session.lived.add(action.as)
+  }
   switch (action.do) {
     case 'press':
     case 'choose':
@@ -109,10 +112,8 @@ function targetOf(session: Session, action: Extract<Action, { do: 'time' }>, zon
 
 async function toEnd(session: Session, seen: Seen): Promise<void> {
   const { programme, now } = session
-  const { script, log } = programme
-  if (script.clients.length === 0) throw new NotDone(page.nothingDue)
-  // an instant before the end, as the play of a scenario ends
-  const end = new Date(endOfRun(script, (ref) => log.zoneOf(ref)).getTime() - 1)
+  if (programme.script.clients.length === 0) throw new NotDone(page.nothingDue)
+  const end = endOf(session)
   if (end <= now) throw new NotDone(page.past)
   await passTo(programme, end, seen)
 }

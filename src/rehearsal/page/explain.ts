@@ -38,8 +38,8 @@ export async function explain(session: Session, id: string): Promise<Explanation
 
 function reasonOf(flag: Flag): Reason {
   const figures = Object.entries(flag.figures).map(([name, value]) => ({
-    name,
-    value: Array.isArray(value) ? value.join(', ') : String(value ?? ''),
+    name: name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
+    value: (Array.isArray(value) ? value : [value]).map(shown).join(', '),
   }))
   return {
     rule: flag.rule,
@@ -87,6 +87,15 @@ function readingOf({ day, words, reading }: VersionRow): ReadingShown {
     unsure,
     intent: String(read.intent ?? ''),
   }
+}
+
+const SMALLEST = 0.001
+/** As many digits as say something; words and dates as they are. */
+function shown(value: unknown): string {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  if (typeof value !== 'number') return String(value ?? '')
+  if (value !== 0 && Math.abs(value) < SMALLEST) return `below ${SMALLEST}`
+  return String(Math.round(value * 100) / 100 || Number(value.toPrecision(1)))
 }
 
 const listOf = (value: unknown): unknown[] => (Array.isArray(value) ? value : [])

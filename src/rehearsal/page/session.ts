@@ -14,6 +14,7 @@ import type { Hooks, LiveStage } from '../player/stage.ts'
 import type { Script } from '../scenario/index.ts'
 import { Cards } from './cards.ts'
 import { type Doc, type Recorded, scenarioText } from './recording.ts'
+import { endOf } from './view.ts'
 import type { Mark } from './wire.ts'
 import { witnessed } from './witness.ts'
 
@@ -36,6 +37,12 @@ export class Session {
   readonly forms = new Map<string, Open>()
   readonly acts: Recorded[] = []
   readonly troubles: string[] = []
+  /** Clients whom the reader has been: the script answers no question in their place any more. */
+  readonly lived = new Set<string>()
+  /** Of these a question that the script would have answered was left to the reader. */
+  private readonly left = new Set<string>()
+  /** What the script answered by itself. */
+  private readonly answered: Recorded[] = []
   /** The faults that last, by kind, with what is written down of them. */
   readonly struck = new Map<'chat' | 'database', Recorded>()
   aheadMs = 0
@@ -53,6 +60,14 @@ export class Session {
     readonly folder: string,
   ) {
     this.practiceZone = programme.script.practice.zone
+    programme.answering = {
+      isLeft: (ref) => {
+        const isLeft = this.lived.has(ref) || this.now > endOf(this)
+        if (isLeft) this.left.add(ref)
+        return isLeft
+      },
+      gave: (who, item) => void this.answered.push({ at: this.now, who, item: { ...item } }),
+    }
   }
 
   static async open({ script, doc }: Opening): Promise<Session> {
@@ -152,7 +167,11 @@ export class Session {
       const copy = acts[this.acts.indexOf(begun)]!
       copy.item = { [kind]: begun.item[kind], for: lasting(begun.at, this.now) }
     }
-    return scenarioText(this.doc, acts, { steps: this.programme.script.steps, now: this.now })
+    // whom the script no longer answers for: what it did answer is written down, each at its time
+    const doc = structuredClone(this.doc)
+    for (const client of doc.clients) if (this.left.has(String(client.ref))) delete client.answers
+    acts.push(...this.answered.filter(({ who }) => this.left.has(who)))
+    return scenarioText(doc, acts, { steps: this.programme.script.steps, now: this.now })
   }
 
   async close(): Promise<void> {

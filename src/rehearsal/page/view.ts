@@ -1,5 +1,6 @@
 import { daysBetween } from '../../domain/day.ts'
 import { dayAt, timeAt } from '../../domain/local-time.ts'
+import { endOfRun } from '../player/ends.ts'
 import { nextOf } from '../player/play.ts'
 import type { Session } from './session.ts'
 import type { Card, Now, PhoneOwner, State } from './wire.ts'
@@ -15,7 +16,7 @@ export async function stateOf(session: Session, going: Pick<State, 'busy' | 'pla
   return {
     now: await nowOf(session),
     ...going,
-    hasScript: programme.agenda.next !== null,
+    hasScript: programme.script.clients.length > 0 && endOf(session) > session.now,
     faults: {
       chatDown: struck.has('chat'),
       databaseLocked: struck.has('database'),
@@ -25,6 +26,10 @@ export async function stateOf(session: Session, going: Pick<State, 'busy' | 'pla
     troubles: errors.slice(-TROUBLES_SHOWN),
   }
 }
+
+/** An instant before the end of the scenario, as its play ends. */
+export const endOf = ({ programme: { script, log } }: Session): Date =>
+  new Date(endOfRun(script, (ref) => log.zoneOf(ref)).getTime() - 1)
 
 async function nowOf({ programme, practiceZone: zone, now }: Session): Promise<Now> {
   const date = dayAt(now, zone)

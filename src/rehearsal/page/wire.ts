@@ -62,7 +62,7 @@ export interface State {
   readonly busy: boolean
   /** Virtual seconds a real second at which time runs by itself; null: it stands still. */
   readonly playing: number | null
-  /** True while the scenario still holds something that people do. */
+  /** True until the scenario has come to its end. */
   readonly hasScript: boolean
   readonly faults: Faults
   /** What went wrong in the rehearsal itself, in sentences, the latest last; empty as a rule. */
@@ -152,7 +152,13 @@ export interface Card {
   readonly edited: string | null
   /** What can be used on it now, row by row as the bot sent it. */
   readonly rows: readonly (readonly Control[])[]
-  readonly pictures: readonly { readonly url: string; readonly alt: string }[]
+  readonly pictures: readonly {
+    readonly url: string
+    readonly alt: string
+    /** Pixels. */
+    readonly width: number
+    readonly height: number
+  }[]
   readonly files: readonly { readonly url: string; readonly name: string }[]
   /** True where `GET explain` has something to say. */
   readonly explains: boolean

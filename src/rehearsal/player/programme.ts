@@ -8,7 +8,7 @@ import type { Board } from './board.ts'
 import type { VirtualClock } from './clock.ts'
 import type { Log } from './log.ts'
 import { enrolAt, fileOf, openingAt, openingStep, type Phase, setUpCommand } from './opening.ts'
-import { replyTo } from './replies.ts'
+import { type Reply, replyTo } from './replies.ts'
 import type { Stage } from './stage.ts'
 
 export interface Programme<S extends Stage = Stage> {
@@ -18,6 +18,15 @@ export interface Programme<S extends Stage = Stage> {
   readonly stage: S
   readonly agenda: Agenda
   readonly log: Log
+  /** For a play that is lived on: by whom questions are answered. */
+  answering?: Answering
+}
+
+export interface Answering {
+  /** Whether a client's questions are left to somebody who lives with the play. */
+  isLeft(ref: string): boolean
+  /** Hears of each answer that the script gave, as it would stand under a day. */
+  gave(ref: string, item: Readonly<Record<string, unknown>>): void
 }
 
 const MINUTE = 60_000
@@ -137,7 +146,8 @@ function planAnswer(parts: Programme, ref: string, row: OutboxRow, said: Map<str
     // the words of the day may have answered it; the morning question of a locked plan is not kept as asked
     if (!asked && row.kind !== 'follow-up') return
     const reply = replyTo(client, row, asked)
-    if (!reply) return
+    if (!reply || parts.answering?.isLeft(ref)) return
+    parts.answering?.gave(ref, itemOf(reply, row))
     if (reply.by === 'words') {
       log.deed(ref, `“${reply.text}”`)
       said.set(ref, [...(said.get(ref) ?? []), await stage.say(ref, reply.text)])
@@ -150,6 +160,12 @@ function planAnswer(parts: Programme, ref: string, row: OutboxRow, said: Map<str
     log.deed(ref, `presses “${row.body.buttons[reply.index]!.label}”`)
     return stage.press(ref, row, reply.index)
   })
+}
+
+function itemOf(reply: Reply, { body }: OutboxRow): Readonly<Record<string, unknown>> {
+  if (reply.by === 'words') return { say: reply.text }
+  if (reply.by === 'list') return { use: { name: body.pick!.name, back: 0, values: [...reply.values] } }
+  return { press: body.buttons[reply.index]!.name }
 }
 
 const typed = ({ name, options }: SlashCommand): string =>

@@ -23,10 +23,17 @@ export function createColumn(box, { as, doing, get, more }) {
     stays = true
     box.scrollTop = box.scrollHeight
   }
+  let top = 0
   box.addEventListener('scroll', () => {
-    stays = box.scrollHeight - box.scrollTop - box.clientHeight < NEAR_END_PX
+    const isNear = box.scrollHeight - box.scrollTop - box.clientHeight < NEAR_END_PX
+    // a reader has left the end only where the column went up: what comes below moves nothing
+    if (isNear) stays = true
+    else if (box.scrollTop < top) stays = false
+    top = box.scrollTop
   })
-  new ResizeObserver(() => stays && toEnd()).observe(list)
+  const grown = new ResizeObserver(() => stays && toEnd())
+  grown.observe(list)
+  grown.observe(box)
   function make(card) {
     const item = el(
       'li',
@@ -113,7 +120,9 @@ const classOf = ({ from, care, kind }) =>
     .join(' ')
 
 function partsOf(card, { as, doing, get }) {
-  const where = card.side === 'coach' ? (PLACE[card.place] ?? card.place) : null
+  // what the coach did was done wherever the message lies that it was done to
+  const isDeed = card.kind === 'act'
+  const where = card.side === 'coach' && !isDeed ? (PLACE[card.place] ?? card.place) : null
   const head = [
     card.from === 'client' && card.about ? card.about : FROM[card.from],
     card.kind === 'words' || card.kind === 'act' || card.kind === 'reply'
@@ -128,11 +137,11 @@ function partsOf(card, { as, doing, get }) {
   return [
     el('p', { class: 'head' }, head.join(' · ')),
     el('div', { class: 'text', dir: 'auto' }, marked(card.text)),
-    card.pictures.map(({ url, alt }) =>
+    card.pictures.map(({ url, alt, width, height }) =>
       el(
         'a',
         { href: url, target: '_blank', rel: 'noreferrer' },
-        el('img', { src: url, alt, loading: 'lazy' }),
+        el('img', { src: url, alt, width, height, loading: 'lazy' }),
       ),
     ),
     card.files.map(({ url, name }) => el('p', {}, el('a', { href: url, download: name }, name))),

@@ -10,8 +10,9 @@ import { act, follow, get } from './server.js'
 let state = null
 let leave = () => {}
 
-const tell = (text) => {
+const tell = (text, isProblem = false) => {
   byId('status').textContent = text
+  byId('status').classList.toggle('problem', isProblem)
 }
 
 /** Does something, and says in a sentence where it could not be done. */
@@ -22,7 +23,7 @@ async function doing(action) {
       openForm(done.form, (fields) => doing({ do: 'submit', as: action.as, form: done.form.form, fields }))
     return done
   } catch (error) {
-    tell(error.message)
+    tell(error.message, true)
     return null
   }
 }
@@ -58,7 +59,11 @@ async function showDay(day) {
 
 function takeSnapshot(given) {
   state = given
-  tell('')
+  tell(
+    given.who === null
+      ? ''
+      : `You are ${given.who} on the left and the coach on the right: write, press what was sent, or let time pass.`,
+  )
   byId('title').textContent = given.title
   for (const side of ['client', 'coach'])
     columns[side].begin(
@@ -113,7 +118,7 @@ function showAll() {
   byId('clock').textContent =
     `${dateWords(now.local)}, ${timeWords(now.local)} · day ${now.day} · ${now.zone} · ${next}`
   document.body.classList.toggle('busy', busy || playing !== null)
-  if (troubles.length > 0) tell(troubles.at(-1))
+  if (troubles.length > 0) tell(troubles.at(-1), true)
   ribbon.today(now.day)
   showWho()
   showTime(byId('time'), state, doing)
