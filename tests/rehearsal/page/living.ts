@@ -72,7 +72,7 @@ async function snapshotOf(url: string): Promise<Snapshot> {
   return JSON.parse(/^event: snapshot\ndata: (.*)$/m.exec(text)![1]!) as Snapshot
 }
 
-const ANSWERS: Readonly<Record<string, string | string[]>> = {
+export const ANSWERS: Readonly<Record<string, string | string[]>> = {
   ...{
     age: '41',
     onset: '2026-02-10',
