@@ -79,7 +79,7 @@ describe.skipIf(why !== null)(`a practice by keyboard alone, in a browser${why ?
     await accessible(page)
     const step = page.locator('#first-steps')
     for (let n = 0; n < 30 && (await step.isVisible()); n += 1) {
-      const says = await step.textContent()
+      const says = (await step.textContent()) ?? ''
       if (says.includes('Give them a name')) {
         await type(page.locator('#new-name'), 'heron')
         await settled(page, () => page.keyboard.press('Enter'))
