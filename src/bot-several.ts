@@ -1,5 +1,6 @@
 import type { Bot, BotParts } from './bot.ts'
 import { createSharedDelivery } from './chat/delivery-lines.ts'
+import type { Pace } from './chat/delivery-pace.ts'
 import type { DueKind } from './engine/rows.ts'
 import type { SharedDues, SharedOutbox } from './engine/several.ts'
 import type { Jobs } from './schedule/jobs.ts'
@@ -19,6 +20,7 @@ export interface SharedBotParts extends BotParts {
   readonly dues: SharedDues
   readonly outbox: SharedOutbox
   readonly jobs: Jobs
+  readonly pace: Pace
 }
 
 /** Sends, beside others that do: what waits is asked for by jobs, and whoever is free takes them. */
@@ -111,6 +113,7 @@ export function createSending(parts: Omit<SharedBotParts, 'dues'>): {
   const delivery = createSharedDelivery({
     outbox,
     courier: parts.courier,
+    pace: parts.pace,
     now,
     onSent: parts.onSent ?? (() => {}),
     undelivered: (event) => {

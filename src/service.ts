@@ -92,18 +92,19 @@ export async function startService(parts: ServiceParts): Promise<Service> {
     createEngine({ store: own, commands, textsFor, ladders, backupDays: parts.backupDays }),
   )
   const { several } = parts
-  const pace = several ? sharedPaceOf(client.rest, several.budget) : paceOf(client.rest)
   const forBot = {
     engine: way.engine,
     dues: store.dues,
     outbox: store.outbox,
-    courier: paced(way.courier, pace),
+    courier: way.courier,
     now,
     onSent: way.onSent,
     ...told(log),
     ...(parts.onHandled ? { onHandled: parts.onHandled } : {}),
   }
-  const plain = several ? createSharedBot({ ...forBot, jobs: several.jobs }) : createBot(forBot)
+  const plain = several
+    ? createSharedBot({ ...forBot, jobs: several.jobs, pace: sharedPaceOf(client.rest, several.budget) })
+    : createBot({ ...forBot, courier: paced(way.courier, paceOf(client.rest)) })
   const bot: Bot = { ...plain, tick: () => way.tick(plain.tick) }
   let chat: Chat | null = null
   try {

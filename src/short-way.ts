@@ -5,11 +5,14 @@ import { createLookBack } from './chat/look-back.ts'
 import { keptPrivate } from './chat/watch-servers.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { Engine, Store } from './engine/ports.ts'
+import type { OutboxRow } from './engine/rows.ts'
+
 import type { ServiceParts } from './service.ts'
 import { readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
 import { driverProblem } from './store/driver-problem.ts'
 import type { OpenStore } from './store/open.ts'
+import { CAN_WAIT } from './store/outbox-claims.ts'
 import { codeOf, StoreProblem } from './store/problem.ts'
 import { LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { type Places, placesFor } from './without-store/files.ts'
@@ -43,11 +46,26 @@ export interface KnownFile {
 }
 
 /**
+ * Among several processes it is known who had claimed a message, so that not all that waited at the start is looked up;
+ * but what is urgent may go unclaimed.
+ */
+const maybeSent =
+  ({ takenOver }: OpenStore['outbox'], started: Date) =>
+  ({ id, priority, notBefore }: OutboxRow): boolean =>
+    takenOver(id) || (priority < CAN_WAIT && notBefore < started)
+
+/**
  * Beside the store a short way for urgent signs, which must be answered though it be away.
  * @throws StoreProblem where its folder cannot be written
  */
 export async function shortWay(
-  { now, log, seal = null, onSent = () => {} }: Pick<ServiceParts, 'now' | 'log' | 'onSent' | 'seal'>,
+  {
+    now,
+    log,
+    several,
+    seal = null,
+    onSent = () => {},
+  }: Pick<ServiceParts, 'now' | 'log' | 'onSent' | 'seal' | 'several'>,
   { places, people }: KnownFile,
   { store, client }: { store: OpenStore; client: Client },
   engineOn: (store: Store) => Engine,
@@ -55,7 +73,7 @@ export async function shortWay(
   const directOf = (user: string) => people.find(user)?.direct ?? null
   const lookBack = createLookBack({
     ...{ rest: client.rest, now, marked: store.outbox.marked },
-    takenOver: ({ id }) => store.outbox.takenOver(id),
+    ...(several ? { mayBeThere: maybeSent(store.outbox, now()) } : {}),
     ownId: () => client.user?.id ?? null,
   })
   const courier = createCourier({ rest: client.rest, directOf, lookBack, draw, drawFile, log })

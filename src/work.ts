@@ -4,7 +4,7 @@ import { commandsWith } from '../commands/index.ts'
 import { createSending } from './bot-several.ts'
 import { createClient, problemOf } from './chat/client.ts'
 import { createCourier } from './chat/courier.ts'
-import { paced, sharedPaceOf } from './chat/delivery-pace.ts'
+import { sharedPaceOf } from './chat/delivery-pace.ts'
 import { within } from './chat/in-flight.ts'
 import { askedPrivate } from './chat/kept-private.ts'
 import { createLookBack } from './chat/look-back.ts'
@@ -14,12 +14,14 @@ import { LADDERS } from './domain/ladder/ladders.ts'
 import { draw, drawFile } from './drawing.ts'
 import { createEngine } from './engine/engine.ts'
 import type { OutboxRow } from './engine/rows.ts'
+
 import type { Seal } from './seal.ts'
 import { told } from './service.ts'
 import { openSeveral, type Several } from './several.ts'
 import type { Address } from './store/address.ts'
 import { inspectDatabase } from './store/inspect.ts'
 import { type OpenStore, openStore } from './store/open.ts'
+import { CAN_WAIT } from './store/outbox-claims.ts'
 import { StoreProblem } from './store/problem.ts'
 import { textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
@@ -28,8 +30,6 @@ import { setOwnLadders } from './text/own-ladders.ts'
 const BEAT_MS = 1_000
 // Of the 5 s that a stop may take.
 const LAST_WORK_MS = 3_500
-// What somebody waits for is sent by the process with the gateway, perhaps past the store: looked up before sent again.
-const CAN_WAIT = 3
 
 export interface WorkParts {
   readonly address: Extract<Address, { kind: 'postgresql' }>
@@ -96,10 +96,11 @@ async function sendingOf({ ladders: own, now, log }: WorkParts, { client, store,
   const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
   setOwnLadders(own)
   const directs = new Map((await store.directs()).map(({ user, channel }) => [user, channel]))
-  const takenOver = ({ id, priority }: OutboxRow): boolean =>
+  // what somebody waits for the process with the gateway may have sent past the store
+  const mayBeThere = ({ id, priority }: OutboxRow): boolean =>
     priority < CAN_WAIT || store.outbox.takenOver(id)
   const lookBack = createLookBack({
-    ...{ rest, now, takenOver, marked: store.outbox.marked },
+    ...{ rest, now, mayBeThere, marked: store.outbox.marked },
     ownId: () => ownId,
   })
   const directOf = (user: string): string | null => directs.get(user) ?? null
@@ -107,7 +108,8 @@ async function sendingOf({ ladders: own, now, log }: WorkParts, { client, store,
   const { sending } = createSending({
     engine: createEngine({ store: store.store, commands: commandsWith(ladders), textsFor, ladders }),
     outbox: store.outbox,
-    courier: paced(askedPrivate(courier, rest), sharedPaceOf(rest, several.budget)),
+    courier: askedPrivate(courier, rest),
+    pace: sharedPaceOf(rest, several.budget),
     jobs: several.jobs,
     now,
     ...told(log),

@@ -1,6 +1,8 @@
+import type { Courier } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import type { SharedOutbox } from '../engine/several.ts'
 import { type Delivery, onLanes } from './delivery.ts'
+import { type Pace, paced } from './delivery-pace.ts'
 import { createStep, type StepParts } from './delivery-step.ts'
 import { createTaken } from './delivery-taken.ts'
 
@@ -15,10 +17,22 @@ export interface SharedDelivery extends Pick<Delivery, 'drainPressing'> {
   stop(): void
 }
 
-export function createSharedDelivery(parts: StepParts & { readonly outbox: SharedOutbox }): SharedDelivery {
-  const { outbox } = parts
+export interface SharedDeliveryParts extends StepParts {
+  readonly outbox: SharedOutbox
+  readonly pace: Pace
+}
+
+export function createSharedDelivery(parts: SharedDeliveryParts): SharedDelivery {
+  const { outbox, pace } = parts
   const taken = createTaken(outbox, parts.now)
-  const step = createStep(parts)
+  const courier: Courier = {
+    async deliver(row) {
+      // its turn may have come late, or the process have stood still: another may have it by now
+      if (!taken.isStillOurs(row)) throw new Error('claimed too long ago')
+      return parts.courier.deliver(row)
+    },
+  }
+  const step = createStep({ ...parts, courier: paced(courier, pace) })
   const { drainPressing } = onLanes(taken, step)
   let stopped = false
 

@@ -19,8 +19,8 @@ export interface LookBackParts {
   readonly ownId: () => string | null
   /** Which of these messages of the platform are known to the store as sent. */
   readonly marked: (platformIds: readonly string[]) => Promise<ReadonlySet<string>>
-  /** True where another process had the message before this one, and may have sent it. */
-  readonly takenOver?: (row: OutboxRow) => boolean
+  /** True where somebody may have sent a message before; left out: where it may have gone before this start. */
+  readonly mayBeThere?: (row: OutboxRow) => boolean
 }
 
 /**
@@ -37,12 +37,13 @@ export interface LookBack {
 }
 
 export function createLookBack(parts: LookBackParts): LookBack {
-  const { rest, now, ownId, marked, takenOver = () => false } = parts
+  const { rest, now, ownId, marked } = parts
   const started = now()
+  const { mayBeThere = ({ notBefore }) => notBefore < started } = parts
   const firstFailed = new Map<string, Date>()
 
   const triedBefore = (row: OutboxRow): Date | null =>
-    row.attempts > 0 || row.notBefore < started || takenOver(row) ? earliest(row) : null
+    row.attempts > 0 || mayBeThere(row) ? earliest(row) : null
 
   /** When an earlier try may have been; null where there was none, or none that the nonce would not tell of. */
   const triedSince = (row: OutboxRow): Date | null => {

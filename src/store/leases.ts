@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto'
 import { readlinkSync } from 'node:fs'
 import { hostname } from 'node:os'
 import type { Database } from './database.ts'
@@ -19,13 +20,18 @@ function here(): string {
   }
 }
 
-/** Names a process of this machine, this one where left out: where it counts, and its number there. */
-export const processNamed = (pid: number = process.pid): string => `${here()}/${pid}`
+// A number may be given again, and each container counts from one.
+const THIS_ONE = randomBytes(4).toString('hex')
+
+/** Names a process of this machine, this one where left out: where it counts, its number there, and which one it is. */
+export const processNamed = (pid: number = process.pid, which = THIS_ONE): string =>
+  `${here()}/${pid}/${which}`
 
 /** True for a process of this machine that has ended: it will not come back to what it holds. */
 export function hasEnded(holder: string): boolean {
-  const pid = /\/(\d+)$/.exec(holder)?.[1]
-  if (pid === undefined || holder !== processNamed(Number(pid))) return false
+  const [, pid, which] = /\/(\d+)\/(\w+)$/.exec(holder) ?? []
+  if (holder !== processNamed(Number(pid), which)) return false
+  if (Number(pid) === process.pid) return which !== THIS_ONE
   try {
     process.kill(Number(pid), 0)
     return false

@@ -9,7 +9,7 @@ const HELD_MS = 120_000
 const HELD_URGENT_MS = 20_000
 const URGENT = 1
 // From here on nobody waits for it: prompts and digests.
-const CAN_WAIT = 3
+export const CAN_WAIT = 3
 // What is more pressing leaves at once from the process that heard of it; so late it did not.
 const SURELY_LATE_MS = 30_000
 
@@ -22,6 +22,8 @@ export type Wanted = { readonly leastPressing: number } | { readonly lines: read
 
 /** Claims on rows of the outbox: who sends them, and until when. Each is a lease under the row's id. */
 export interface Claims {
+  /** Name of the lease on a row. */
+  nameOf(id: string): string
   /** Ends the claims of processes of this machine that were killed, and those on what waits no more. */
   freeTheDead(): Promise<void>
   /** The same, once: at the first use. */
@@ -102,6 +104,7 @@ export function createClaims(database: Database, holder: string): Claims {
   }
 
   return {
+    nameOf,
     freeTheDead,
     freeTheDeadOnce() {
       looked ??= freeTheDead().catch((error) => {

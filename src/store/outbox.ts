@@ -63,6 +63,21 @@ export function outboxStore(database: Database, holder: string = processNamed())
       return rows
     })
   }
+  /**
+   * The usual case in one statement, beside the writers of other rows; false where it is none: an answer to a stranger,
+   * or a file that must not be kept twice.
+   */
+  const sentAtOnce = async (id: string, at: Date, channel: string, platformId: string): Promise<boolean> => {
+    if (database.kind === 'sqlite') return false
+    const marked = await database.use(
+      (db) => db.$executeRaw`
+        WITH "let go" AS (DELETE FROM "Lease" WHERE "name" = ${claims.nameOf(id)} AND "holder" = ${holder})
+        UPDATE "Outbox" SET "state" = 'sent', "sentAt" = ${at}, "channel" = ${channel},
+          "platformId" = ${platformId}, "reason" = NULL, "attempts" = "attempts" + 1
+        WHERE "id" = ${id} AND "practiceId" IS NOT NULL AND "kind" <> 'report'`,
+    )
+    return marked > 0
+  }
   const waiting = { state: 'waiting' }
   const tried = { attempts: { increment: 1 } }
 
@@ -94,8 +109,10 @@ export function outboxStore(database: Database, holder: string = processNamed())
           WHERE "state" = 'waiting' AND "notBefore" <= ${now} AND ${mayBeAsked(now)} AND ${isFree('o', now, '')}
           GROUP BY 1 ORDER BY 2, MIN("seq") LIMIT ${most}`,
       ),
-    sent: (id, sentAt, channel, platformId) =>
-      settle(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried }),
+    sent: async (id, sentAt, channel, platformId) => {
+      if (await sentAtOnce(id, sentAt, channel, platformId)) return
+      await settle(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried })
+    },
     failed: (id, reason) => settle(id, waiting, { state: 'failed', reason, ...tried }),
     dropped: (id, reason) => settle(id, waiting, { state: 'dropped', reason }),
     retry: (id, notBefore) =>

@@ -10,6 +10,10 @@ import { sealing } from './sealed-columns.ts'
 // Long enough for a server in another place, short enough that a start against a dead one does not seem to hang.
 export const CONNECT_TIMEOUT_MS = 5_000
 
+// The server ends a session whose transaction stands still for so long: its process sleeps or its machine is gone, and
+// all other writers wait for it.
+const STANDS_STILL_MS = 10_000
+
 // A number of our own for the lock that every writing transaction holds.
 const WRITER_LOCK = 37_021_946
 
@@ -40,7 +44,10 @@ export function serverProblem(error: unknown, server: string): StoreProblem {
 
 /** Opens the client on a server that is there and migrated. */
 export function openPostgresql(url: string, seal: Seal | null = null): Database {
-  const pool = new pg.Pool({ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS })
+  const pool = new pg.Pool({
+    ...{ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS },
+    idle_in_transaction_session_timeout: STANDS_STILL_MS,
+  })
   // An idle connection that the server ends is replaced by the next use; unheard, it would end the process.
   pool.on('error', () => undefined)
   const connections = new Set<pg.PoolClient>()

@@ -1,28 +1,13 @@
-import { execFileSync } from 'node:child_process'
-import { chmodSync, mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { startPatiently } from '../../src/start.ts'
 import { oneClient } from './live.ts'
+import { ownServer } from './own-postgresql.ts'
 
 /**
  * `npx tsx tests/faults/postgresql-restart-run.ts [BIN] [USER]`: a PostgreSQL server of its own is stopped under the bot
  * and started again, and once more before the bot starts. USER runs it, since it does not run as root.
  */
-const [bin = '/usr/lib/postgresql/15/bin', user = 'ebbline-test'] = process.argv.slice(2)
-const PORT = 55_000 + (process.pid % 400)
-const folder = mkdtempSync(join(tmpdir(), 'ebbline-pg-'))
-chmodSync(folder, 0o777)
-const as = (...command: string[]): void =>
-  void execFileSync('runuser', ['-u', user, '--', ...command], { stdio: 'ignore' })
-const data = join(folder, 'data')
-const options = `-p ${PORT} -c listen_addresses=127.0.0.1 -k ${folder}`
-const server = {
-  start: () => as(`${bin}/pg_ctl`, '-D', data, '-w', '-o', options, '-l', join(folder, 'log'), 'start'),
-  stop: () => as(`${bin}/pg_ctl`, '-D', data, '-w', '-m', 'immediate', 'stop'),
-}
-as(`${bin}/initdb`, '-D', data, '-U', 'ebbline', '-A', 'trust')
-server.start()
+const [bin, user] = process.argv.slice(2)
+const server = ownServer(bin, user)
 let failed = 0
 const must = (what: string, isSo: boolean): void => {
   console.log(`${isSo ? 'ok    ' : 'NOT ok'} ${what}`)
@@ -30,7 +15,7 @@ const must = (what: string, isSo: boolean): void => {
 }
 
 try {
-  const live = await oneClient(`postgresql://ebbline@127.0.0.1:${PORT}/postgres`)
+  const live = await oneClient(server.url)
   const { heron, until, toHeron, inAlerts, platform, parts } = live
   const told: string[] = []
   const tell = ({ message }: Error): void => void told.push(message)
@@ -73,7 +58,6 @@ try {
   await service.stop()
   await platform.stop()
 } finally {
-  server.stop()
-  rmSync(folder, { recursive: true, force: true })
+  server.remove()
 }
 process.exit(failed === 0 ? 0 : 1)

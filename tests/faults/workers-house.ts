@@ -35,6 +35,8 @@ export interface House {
   worker(): ServiceProcess
   /** So many messages for each client, due now, numbered in order. */
   write(each: number): Promise<void>
+  /** A due row for each of so many clients that is done with nothing but its going. */
+  writeDues(clients: number): Promise<void>
   /** Numbers of what each client got, in order of arrival. */
   got(): ReadonlyMap<string, readonly number[]>
   query<Row extends pg.QueryResultRow>(sql: string): Promise<Row[]>
@@ -104,6 +106,13 @@ export async function openHouse(
         }),
       )
       await apply(databaseUrl, [], postings.flat())
+    },
+    async writeDues(clients) {
+      const dues = rows.slice(0, clients).map(({ id }) => {
+        const due = { ...samples.samples.due, id: `activities/${id}`, clientId: id, at: new Date() }
+        return samples.put('due', { ...due, kind: 'activities', data: {} })
+      })
+      await apply(databaseUrl, dues)
     },
     got() {
       const numbers = new Map<string, number[]>()

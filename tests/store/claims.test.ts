@@ -91,7 +91,7 @@ onBothDatabases('claims', (bench) => {
 
   it('takes up at once what a killed process of this machine had claimed', async () => {
     const { pid } = spawnSync(process.execPath, ['--version'])
-    const opened = await twoOn([due('heron 1')], [processNamed(pid), 'other'])
+    const opened = await twoOn([due('heron 1')], [processNamed(pid, 'gone'), 'other'])
     await closing(opened, async () => {
       const [killed, other] = opened
       expect(keysOf(await killed.outbox.claim(NOW, 9, 4))).toEqual(['heron 1'])
