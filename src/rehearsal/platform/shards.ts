@@ -10,11 +10,11 @@ export const THE_ONLY: Shard = [0, 1]
  * (Discord documentation, "Sharding").
  */
 export const shardOf = (guildId: string | null, count: number): number =>
-  guildId === null ? 0 : Number((BigInt(guildId) >> 22n) % BigInt(count))
+  guildId === null || count === 1 ? 0 : Number((BigInt(guildId) >> 22n) % BigInt(count))
 
 /** Whether an event comes by this line. */
 export function comesBy([id, count]: Shard, event: Published): boolean {
-  return count === 1 || shardOf(guildOf(event), count) === id
+  return shardOf(guildOf(event), count) === id
 }
 
 const ALL_INTENTS = -1
