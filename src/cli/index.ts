@@ -26,6 +26,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
   erase: { about: 'erase every row about a client, with the counts', load: () => import('./erase.ts') },
   backup: { about: 'copy the database while the bot runs', load: () => import('./backup.ts') },
   restore: { about: 'put a backup in the place of the database', load: () => import('./restore.ts') },
+  move: { about: 'SQLite to PostgreSQL or back, compared', load: () => import('./move.ts') },
   work: { about: 'send beside the bot, on PostgreSQL', load: () => import('./work.ts') },
   rekey: { about: 'seal what people wrote with the first key', load: () => import('./rekey.ts') },
   import: { about: 'take a past diary from CSV into a record', load: () => import('./import.ts') },

@@ -12,9 +12,11 @@ import { type LeaseStore, leaseStore, processNamed } from './leases.ts'
 import { ledgerPlace } from './ledger.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
 import { migrateSqlite } from './migrate-sqlite.ts'
+import { halfMoved, readNote } from './move-note.ts'
 import { type OutboxOfProcess, outboxStore } from './outbox.ts'
 import { type LadderInPlans, laddersInPlans } from './plan-ladders.ts'
 import { openPostgresql } from './postgresql.ts'
+import { StoreProblem } from './problem.ts'
 import { notSealedWith } from './sealed-count.ts'
 import { mustOpen, noteKey } from './sealed-mark.ts'
 import { type SettingStore, settingStore } from './settings.ts'
@@ -101,6 +103,18 @@ export async function openSealed(url: string, seal: Seal | null): Promise<Databa
 }
 
 async function openDatabase(address: Address, seal: Seal | null): Promise<Database> {
+  const database = await openAny(address, seal)
+  try {
+    const problem = halfMoved(await database.use(readNote))
+    if (problem !== null) throw new StoreProblem(problem)
+    return database
+  } catch (error) {
+    await database.close()
+    throw error
+  }
+}
+
+async function openAny(address: Address, seal: Seal | null): Promise<Database> {
   if (address.kind === 'postgresql') {
     await migratePostgresql(address.url, address.server)
     return openPostgresql(address.url, seal)

@@ -44,7 +44,8 @@ export function takeAlone(path: string, now: Date): Replaced {
   }
 }
 
-function notAlone(error: unknown, path: string): StoreProblem {
+/** Says that another program has the file open, or what else keeps it from being had alone, and the mend. */
+export function notAlone(error: unknown, path: string): StoreProblem {
   const code = codeOf(error)
   if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED'))
     return new StoreProblem(

@@ -6,7 +6,7 @@ import { afterAll, afterEach, describe } from 'vitest'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
 
 /** Address of a PostgreSQL server on which the tests may make databases of their own. */
-const POSTGRES = process.env.EBBLINE_TEST_POSTGRES
+export const POSTGRES = process.env.EBBLINE_TEST_POSTGRES
 
 /** A place for stores that live as long as one test. */
 export interface Bench {
@@ -52,13 +52,15 @@ export function temporaryFolder(): string {
   return folder
 }
 
-function sqliteAddresses(): () => Promise<string> {
+/** Gives addresses of new files, which are removed when the tests of this file are done. */
+export function sqliteAddresses(): () => Promise<string> {
   const folder = temporaryFolder()
   let n = 0
   return () => Promise.resolve(`file:${join(folder, `${++n}.db`)}`)
 }
 
-function postgresAddresses(server: string): () => Promise<string> {
+/** Gives addresses of new databases on a server, which are dropped when the tests of this file are done. */
+export function postgresAddresses(server: string): () => Promise<string> {
   const names: string[] = []
   afterAll(() =>
     administer(
