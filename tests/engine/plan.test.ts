@@ -118,6 +118,52 @@ describe('loads and days off', () => {
   })
 })
 
+describe('a plan that is the plan already', () => {
+  const typed = () => plan('extension:1 lift:1', { loads: 'lift:1 5 kg', off: 'Sun', anyway: true })
+  const written = async () => {
+    const { plan: row, rungs, client } = await practice.file('heron')
+    return { id: row?.id, rungs: rungs.length, off: client.off, told: practice.to('heron').length }
+  }
+
+  it('is said to be so, and neither written nor told again', async () => {
+    await practice.enrol('heron', {}, {}, '')
+    expect((await typed())?.text).toMatch(/saved/)
+    const before = await written()
+    const again = await typed()
+    expect(again?.text).toMatch(/the plan of heron already/)
+    expect(again?.choices ?? null).toBeNull()
+    await practice.until('2026-03-04', '09:00')
+    const later = practice.to('heron').length
+    await plan('lift:1 extension:1')
+    expect(await written()).toEqual({ ...before, told: later })
+  })
+
+  it('is saved where anything is otherwise: sessions, a rung, a load, days off, or after a stop', async () => {
+    await practice.enrol('heron', {}, {}, '')
+    await typed()
+    const others = [
+      () => plan('extension:1 lift:1', { sessions: 3 }),
+      () => plan('extension:2 lift:1', { sessions: 3, anyway: true }),
+      () => plan('extension:2 lift:1', { sessions: 3, loads: 'lift:1 6 kg', anyway: true }),
+      () => plan('extension:2', { sessions: 3 }),
+      () => plan('extension:2', { sessions: 3, off: 'none' }),
+    ]
+    for (const other of others) expect((await other())?.text).toMatch(/saved/)
+    // in force today, so it is in force on every later day too
+    expect((await plan('extension:2', { sessions: 3, from: '2026-03-06' }))?.text).toMatch(/already/)
+    await practice.command('decide', { client: 'heron', do: 'stop', anyway: true })
+    expect((await plan('extension:2', { sessions: 3 }))?.text).toMatch(/saved/)
+  })
+
+  it('is saved while it has not begun and another first day is named', async () => {
+    await practice.enrol('heron', {}, {}, '')
+    for (const from of ['2026-03-06', '2026-03-05', '2026-03-07'])
+      expect((await plan('extension:2', { from, anyway: true }))?.text).toMatch(/saved/)
+    expect((await practice.file('heron')).client.start).toBe('2026-03-07')
+    expect((await plan('extension:2', { from: '2026-03-07' }))?.text).toMatch(/already/)
+  })
+})
+
 it('keeps the history of the plan, latest first', async () => {
   await practice.enrol('heron', {}, {}, '')
   expect((await practice.command('plan-history', { client: 'heron' }))?.text).toContain('no plan yet')

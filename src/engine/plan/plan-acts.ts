@@ -3,7 +3,7 @@ import type { Conflict } from '../../domain/ladder/conflicts.ts'
 import { plain } from '../answer.ts'
 import type { Draft } from '../draft.ts'
 import type { Act, Answer, Button } from '../message.ts'
-import { firstDay, goneFromPlan, type PlanWish, setPlan } from './plan.ts'
+import { firstDay, goneFromPlan, isPlanAlready, type PlanWish, setPlan } from './plan.ts'
 import { planConflicts, planRefusals } from './plan-check.ts'
 
 /** How a plan is asked for: as the command was typed, so that it can be said back for changing. */
@@ -16,12 +16,13 @@ export interface PlanAsked {
 
 export const keyOf = ({ id, ladder, rung }: Conflict): string => `${id}/${ladder}/${rung}`
 
-/** Refused, asked back with what speaks against it, or saved. */
+/** Refused, the plan already, asked back with what speaks against it, or saved. */
 export function planAnswer(draft: Draft, { wish, by, accepts }: PlanAsked): Answer {
   const { plan } = draft.forCoach
   const { ref } = draft.client
   const refusals = planRefusals(draft, wish)
   if (refusals.length > 0) return plain(refusals.join('\n'), ref)
+  if (isPlanAlready(draft, wish)) return plain(plan.already(ref), ref)
   const conflicts = planConflicts(draft, wish, firstDay(draft, wish))
   const unread = conflicts.filter((one) => accepts !== 'all' && !accepts.includes(keyOf(one)))
   const gone = plan.gone(goneFromPlan(draft))

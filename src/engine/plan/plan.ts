@@ -1,10 +1,12 @@
+import { isDeepStrictEqual } from 'node:util'
 import { addDays, type Day, type Weekday } from '../../domain/day.ts'
-import { drillAt, ladderOf } from '../../domain/ladder/ladders.ts'
+import { drillAt, inOrder, ladderOf } from '../../domain/ladder/ladders.ts'
 import { readLoad } from '../../domain/ladder/load.ts'
 import { DEFAULT_GATE, type LadderId } from '../../domain/ladder/plan.ts'
 import { dayAt, instantOf } from '../../domain/local-time.ts'
 import { promptDue, schedulePrompt } from '../check-in/schedule-prompt.ts'
 import type { Draft } from '../draft.ts'
+import { isStopped } from '../status.ts'
 import { goneLadders, moveRung, rungsAhead, rungsOn } from './rungs.ts'
 import { startAgain } from './stop.ts'
 import { workOn } from './work.ts'
@@ -44,6 +46,24 @@ export function setPlan(draft: Draft, wish: PlanWish, by: string): Day {
   if (begins || !promptDue(draft)) schedulePrompt(draft, from)
   tellPlan(draft, from)
   return from
+}
+
+/** True where saving it would change nothing: sessions, rungs and those ahead, loads, days off, first day. */
+export function isPlanAlready(draft: Draft, wish: PlanWish): boolean {
+  const { file, client } = draft
+  const { plan } = file
+  const from = firstDay(draft, wish)
+  if (!plan || plan.day > from || plan.sessions !== wish.sessions || isStopped(file)) return false
+  // a first plan that has not begun yet may be moved
+  if (client.start === null || (client.start > draft.today && client.start !== from)) return false
+  const isOff = wish.off === null || isDeepStrictEqual([...wish.off].sort(), [...client.off].sort())
+  const rungs = inOrder(wish.rungs)
+  return (
+    isOff &&
+    [rungsOn(file, from), rungsAhead(file)].every((one) => isDeepStrictEqual(one, rungs)) &&
+    Object.entries(namedLoads(draft, wish)).every(([key, load]) => plan.loads[key] === load) &&
+    bandLadders(draft, wish).every((ladder) => plan.checked.includes(ladder))
+  )
 }
 
 /** The day from which a plan is in force. */

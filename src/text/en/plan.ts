@@ -96,6 +96,8 @@ export const plan = {
   saveAnyway: (conflicts: readonly Conflict[]): string =>
     conflicts.every(({ id }) => id === 'anchor-check') ? 'Band and anchor checked: save' : 'Save anyway',
   change: 'Change',
+  already: (ref: string): string =>
+    `This is the plan of ${harmless(ref)} already. Nothing was changed, and nothing was sent.`,
   changedSince: (ref: string): string =>
     `The plan of **${harmless(ref)}** was changed in between. Nothing was saved; look at /plan-history and send /plan again.`,
   again: (ref: string, { sessions, rungs, loads, from, off }: Wished): string => {

@@ -94,6 +94,7 @@ export const plan: Texts['plan'] = {
   saveAnyway: (conflicts) =>
     conflicts.every(({ id }) => id === 'anchor-check') ? 'Banda y anclaje vistos: guardar' : 'Guardar igual',
   change: 'Cambiar',
+  already: (ref) => `Este ya es el plan de ${harmless(ref)}. No ha cambiado nada, y no se ha enviado nada.`,
   changedSince: (ref) =>
     `El plan de **${harmless(ref)}** ha cambiado mientras tanto. No se ha guardado nada; mira /plan-history y envía /plan otra vez.`,
   again: (ref, { sessions, rungs, loads, from, off }) => {
