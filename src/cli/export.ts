@@ -1,10 +1,10 @@
-import { chmodSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { EXPORT_FORMATS, type ExportFormat, exportText } from '../engine/course/export.ts'
 import { StoreProblem } from '../store/problem.ts'
 import { textsFor } from '../text/index.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
+import { writePrivate } from './private-file.ts'
 import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb export CLIENT [--format json|csv|fhir] [--out FILE] [--notes] [--database URL] [--practice NAME]
@@ -59,19 +59,13 @@ const textOf = ({ alias, format, notes, database, practice }: Options, now: Date
     }),
   )
 
-function write(file: string, text: string): void {
-  writeFileSync(file, text, { mode: 0o600 })
-  // a file that was there keeps its own mode
-  chmodSync(file, 0o600)
-}
-
 export async function run(args: string[], io: Io, now: () => Date = () => new Date()): Promise<number> {
   const options = orWrongUse(() => optionsOf(args), io, help)
   if (options === null) return 2
   try {
     const text = await textOf(options, now())
     if (options.out === undefined) await io.out(text.replace(/\r?\n$/, ''))
-    else write(options.out, text)
+    else writePrivate(options.out, text)
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code
     if (error instanceof StoreProblem || error instanceof NotFound) io.err(error.message)

@@ -1,4 +1,3 @@
-import { chmodSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { readSettings, SettingsError } from '../config.ts'
 import { LADDERS } from '../domain/ladder/ladders.ts'
@@ -12,6 +11,7 @@ import { textsFor } from '../text/index.ts'
 import { setOwnLadders } from '../text/own-ladders.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
+import { writePrivate } from './private-file.ts'
 import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb report CLIENT --out FILE [--database URL] [--practice NAME]
@@ -74,9 +74,7 @@ export async function run(args: string[], io: Io, now: () => Date = () => new Da
   try {
     const drawn = await factsOf(options, now())
     const bytes = await DRAW[options.ending](...pageOf(drawn))
-    writeFileSync(options.out, bytes, { mode: 0o600 })
-    // a file that was there keeps its own mode
-    chmodSync(options.out, 0o600)
+    writePrivate(options.out, bytes)
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code
     if (isToldAsItIs(error)) io.err(error.message)
