@@ -1,6 +1,5 @@
 import { createHash } from 'node:crypto'
 import type { Db } from './database.ts'
-import { HALF_MOVED } from './move-note.ts'
 import { keyOf, type MovedRow, type MovedTable, pageOf } from './move-tables.ts'
 
 /** What a table holds, the same on both databases. */
@@ -16,20 +15,15 @@ const MODULUS = 1n << 256n
  * Reads a whole table. The sum does not depend on the order of rows, since the two databases sort text differently;
  * nor does that of a row on the order of fields within JSON, which PostgreSQL changes.
  */
-export async function sumOf(
-  db: Db,
-  table: MovedTable,
-  tell: (rows: number) => void = () => undefined,
-): Promise<TableSum> {
+export async function sumOf(db: Db, table: MovedTable, tell: (rows: number) => void): Promise<TableSum> {
   const key = keyOf(table)
   let [rows, sum] = [0, 0n]
-  for (let after: string | null = null; ; ) {
-    const page: MovedRow[] = await pageOf(db, table, after, HALF_MOVED)
-    if (page.length === 0) break
+  let page = await pageOf(db, table, null)
+  while (page.length > 0) {
     for (const row of page) sum = (sum + hashOf(row)) % MODULUS
     rows += page.length
-    after = page.at(-1)![key] as string
     tell(page.length)
+    page = await pageOf(db, table, page.at(-1)![key] as string)
   }
   return { rows, sum: sum.toString(16).padStart(64, '0') }
 }

@@ -1,9 +1,6 @@
 import type { Db } from './database.ts'
-import type { MovedTable } from './move-tables.ts'
+import { HALF_MOVED, type MovedTable } from './move-tables.ts'
 import { StoreProblem } from './problem.ts'
-
-/** The setting of a database into which a move is not done yet; it goes with the last step. */
-export const HALF_MOVED = 'half-moved'
 
 /** How far a move is. */
 export interface MoveNote {

@@ -10,8 +10,9 @@ import { type Db, ERRORS } from './database.ts'
 import { readHistory as historyOfServer } from './migrate-postgresql.ts'
 import { readHistory as historyOfFile } from './migrate-sqlite.ts'
 import { type Applied, pendingMigrations, readMigrations } from './migrations.ts'
-import { HALF_MOVED, halfMoved, parseNote } from './move-note.ts'
-import { CONNECT_TIMEOUT_MS, serverProblem } from './postgresql.ts'
+import { halfMoved, parseNote } from './move-note.ts'
+import { HALF_MOVED } from './move-tables.ts'
+import { CONNECT_TIMEOUT_MS, WRITER_LOCK } from './postgresql.ts'
 import { StoreProblem } from './problem.ts'
 import { notAlone } from './replaced.ts'
 import { isSound, mustBeOurs } from './sound.ts'
@@ -34,7 +35,8 @@ export function nameOf(address: Address): string {
 
 /**
  * Opens the database that is moved. While a bot uses it the move is refused: what that wrote afterwards would stay
- * behind, and two bots would answer the same people. A SQLite file is held until the end, so that none can start.
+ * behind, and two bots would answer the same people. Until the end nobody else can read a SQLite file, nor write to a
+ * server in a transaction.
  * @throws StoreProblem in one sentence with the mend
  */
 export const openSource = (address: Address): Promise<MoveSource> =>
@@ -57,8 +59,13 @@ async function openFile(path: string): Promise<MoveSource> {
     return connected
   }
   const db = new PrismaClient({ adapter: factory, errorFormat: ERRORS })
-  // the lock is taken with the first look, and stays
-  await db.setting.count()
+  try {
+    // the lock is taken with the first look, and stays
+    await db.setting.count()
+  } catch (error) {
+    await db.$disconnect()
+    throw error
+  }
   return { db, mustBeAlone: () => Promise.resolve(), close: () => db.$disconnect() }
 }
 
@@ -82,45 +89,35 @@ function lookAt(path: string): void {
 }
 
 async function openServer(url: string, server: string): Promise<MoveSource> {
-  const history = await onServer(url, server, async (client) => {
-    await mustBeTheOnlyOne(client, server)
-    return historyOfServer(client, server)
-  })
-  mustBeOursOn(server, history)
-  mustBeUpToDate(`at ${server}`, pendingMigrations(readMigrations('postgresql'), history))
-  const pool = new pg.Pool({ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS, max: 1 })
+  const connection = { connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS }
+  const guard = new pg.Client(connection)
+  // unheard, it would end the process; what is asked next fails
+  guard.on('error', () => undefined)
+  const pool = new pg.Pool({ ...connection, options: '-c default_transaction_read_only=on', max: 1 })
   pool.on('error', () => undefined)
-  // goes before the first statement, since a connection takes them in order
-  pool.on('connect', (client) => {
-    client.query('SET default_transaction_read_only = on').catch(() => undefined)
-  })
   const db = new PostgresClient({ adapter: new PrismaPg(pool), errorFormat: ERRORS })
-  const source: MoveSource = {
-    db: db as unknown as Db,
-    mustBeAlone: () => onServer(url, server, (client) => mustBeTheOnlyOne(client, server, 2)),
-    close: async () => {
-      await db.$disconnect()
-      await pool.end()
-    },
+  const close = async (): Promise<void> => {
+    await db.$disconnect()
+    await pool.end()
+    await guard.end().catch(() => undefined)
   }
-  mustBeWhole((await source.db.setting.findUnique({ where: { key: HALF_MOVED } }))?.value)
-  return source
-}
-
-async function onServer<T>(url: string, server: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
-  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS })
   try {
-    await client.connect()
-    return await work(client)
+    await guard.connect()
+    await mustBeTheOnlyOne(guard, server, 1)
+    await guard.query('SELECT pg_advisory_lock($1)', [WRITER_LOCK])
+    const history = await historyOfServer(guard, server)
+    mustBeOursOn(server, history)
+    mustBeUpToDate(`at ${server}`, pendingMigrations(readMigrations('postgresql'), history))
+    mustBeWhole((await db.setting.findUnique({ where: { key: HALF_MOVED } }))?.value)
   } catch (error) {
-    throw error instanceof StoreProblem ? error : serverProblem(error, server)
-  } finally {
-    await client.end().catch(() => undefined)
+    await close()
+    throw error
   }
+  return { db: db as unknown as Db, mustBeAlone: () => mustBeTheOnlyOne(guard, server, 2), close }
 }
 
 /** @param own connections of this program */
-async function mustBeTheOnlyOne(client: pg.Client, server: string, own = 1): Promise<void> {
+async function mustBeTheOnlyOne(client: pg.Client, server: string, own: number): Promise<void> {
   const { rows } = await client.query<{ n: number }>(
     `SELECT count(*)::int AS "n" FROM pg_stat_activity
      WHERE datname = current_database() AND backend_type = 'client backend'`,

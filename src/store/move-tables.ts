@@ -8,6 +8,9 @@ import { TABLE_ORDER } from './tables.ts'
 export const MOVED = [...TABLE_ORDER, 'outbox', 'lease', 'setting'] as const
 export type MovedTable = (typeof MOVED)[number]
 
+/** The setting of a database into which a move is not done yet; it goes with the last step, and is itself not moved. */
+export const HALF_MOVED = 'half-moved'
+
 /** The column that names a row. */
 export const keyOf = (table: MovedTable): 'id' | 'name' | 'key' =>
   table === 'setting' ? 'key' : table === 'lease' ? 'name' : 'id'
@@ -25,25 +28,19 @@ interface Delegate {
 export const movedTable = (db: Db, table: MovedTable): Delegate => db[table] as unknown as Delegate
 
 // Rows of a few hundred bytes to some kilobytes: a batch is a fraction of a second, and little is done twice.
-export const ROWS_AT_ONCE = 500
+const ROWS_AT_ONCE = 500
 
-/** Rows after a key, in the database's own order of keys; settings that belong to the move itself are left out. */
-export async function pageOf(
-  db: Db,
-  table: MovedTable,
-  after: string | null,
-  leftOut: string,
-): Promise<MovedRow[]> {
+/** Rows after a key, in the database's own order of keys. */
+export function pageOf(db: Db, table: MovedTable, after: string | null): Promise<MovedRow[]> {
   const key = keyOf(table)
   return movedTable(db, table).findMany({
-    where: { AND: [after === null ? {} : { [key]: { gt: after } }, others(table, leftOut)] },
+    where: { AND: [after === null ? {} : { [key]: { gt: after } }, moved(table)] },
     orderBy: { [key]: 'asc' },
     take: ROWS_AT_ONCE,
   })
 }
 
-export const countOf = (db: Db, table: MovedTable, leftOut: string): Promise<number> =>
-  movedTable(db, table).count({ where: others(table, leftOut) })
+export const countOf = (db: Db, table: MovedTable): Promise<number> =>
+  movedTable(db, table).count({ where: moved(table) })
 
-const others = (table: MovedTable, leftOut: string): object =>
-  table === 'setting' ? { key: { not: leftOut } } : {}
+const moved = (table: MovedTable): object => (table === 'setting' ? { key: { not: HALF_MOVED } } : {})

@@ -1,43 +1,69 @@
 import type { Address } from './address.ts'
+import type { Db } from './database.ts'
+import { ledgerPlace } from './ledger.ts'
 import { sumOf, type TableSum } from './move-check.ts'
-import { HALF_MOVED, type MoveNote, writeNote } from './move-note.ts'
+import { type MovedLedger, moveLedger } from './move-ledger.ts'
+import { type MoveNote, writeNote } from './move-note.ts'
 import { type MoveSource, nameOf, openSource } from './move-source.ts'
 import { countOf, keyOf, MOVED, type MovedRow, type MovedTable, movedTable, pageOf } from './move-tables.ts'
 import { finish, type MoveTarget, openTarget } from './move-target.ts'
+import { onSide } from './move-trouble.ts'
 import { codeOf, StoreProblem } from './problem.ts'
 import { toStored } from './tables.ts'
 
-/** How a move goes on. */
-export interface MoveWatch {
+/** What a move is given, and tells. */
+export interface MoveParts {
+  /** Where the small files of a bot lie that uses a server. */
+  readonly folder: string
+  /** Throws while something waits that the first database has not taken up: asked before the first step and the last. */
+  nothingWaits(): void
   /** After every batch: rows that are over, or that have been compared in both databases, and how many there are. */
   progress(step: 'copied' | 'compared', done: number, of: number): void
   /** True once it shall stop: it ends after the batch under way. */
   stopped(): boolean
 }
 
-/** What a table holds in both databases. */
-export type Moved = TableSum & { readonly table: MovedTable }
+/** What came over. */
+export interface Moved {
+  readonly tables: readonly MovedSum[]
+  readonly ledger: MovedLedger
+}
 
-/** It was told to stop. */
-export class MoveStopped extends StoreProblem {}
+/** What a table holds in both databases. */
+export type MovedSum = TableSum & { readonly table: MovedTable }
+
+interface Both {
+  readonly source: MoveSource
+  readonly target: MoveTarget
+  readonly on: { from: Run; to: Run }
+  readonly parts: MoveParts
+}
+type Run = <T>(work: () => Promise<T>) => Promise<T>
 
 /**
  * Copies every row of one database into another, batch by batch, each in a transaction with a note of how far it is;
  * what an earlier run brought is not copied again. Then both are read as a whole and compared table by table. Sealed
- * words move as they are. The first database is not written.
- * @throws StoreProblem in one sentence with the mend; MoveStopped
+ * words move as they are; the list of erasures comes along. The first database is not written.
+ * @throws StoreProblem in one sentence with the mend, also where it was told to stop
  */
-export async function move(from: Address, to: Address, watch: MoveWatch): Promise<Moved[]> {
-  const name = nameOf(from)
-  const source = await openSource(from)
+export async function move(from: Address, to: Address, parts: MoveParts): Promise<Moved> {
+  const on: Both['on'] = {
+    from: (work) => onSide('--from', from, work),
+    to: (work) => onSide('--to', to, work),
+  }
+  parts.nothingWaits()
+  const source = await on.from(() => openSource(from))
   try {
-    const target = await openTarget(to, name)
+    const target = await on.to(() => openTarget(to, nameOf(from)))
     try {
-      const note = await copyAll(source, target, watch)
-      const moved = await compareAll(source, target, watch)
-      await source.mustBeAlone()
-      await finish(target, note)
-      return moved
+      const both = { source, target, on, parts }
+      const note = await copyAll(both)
+      const tables = await compareAll(both)
+      const ledger = moveLedger(ledgerPlace(from, parts.folder)!, ledgerPlace(to, parts.folder)!)
+      await on.from(source.mustBeAlone)
+      parts.nothingWaits()
+      await on.to(() => finish(target, note))
+      return { tables, ledger }
     } finally {
       await target.database.close()
     }
@@ -46,43 +72,57 @@ export async function move(from: Address, to: Address, watch: MoveWatch): Promis
   }
 }
 
-async function copyAll(source: MoveSource, target: MoveTarget, watch: MoveWatch): Promise<MoveNote> {
-  let all = 0
-  for (const table of MOVED) all += await countOf(source.db, table, HALF_MOVED)
+async function copyAll(both: Both): Promise<MoveNote> {
+  const { source, target, on, parts } = both
+  const all = await on.from(() => countAll(source.db))
   let { note } = target
-  watch.progress('copied', note.rows, all)
+  parts.progress('copied', note.rows, all)
   while (note.table !== null) {
-    if (watch.stopped()) throw stoppedAt(note.rows, all)
-    note = await copyPage(source, target, note, note.table)
-    watch.progress('copied', note.rows, all)
+    if (parts.stopped()) throw stoppedAt(note.rows, all)
+    note = await copyPage(both, note, note.table)
+    parts.progress('copied', note.rows, all)
   }
   return note
 }
 
+async function countAll(db: Db): Promise<number> {
+  let all = 0
+  for (const table of MOVED) all += await countOf(db, table)
+  return all
+}
+
 async function copyPage(
-  source: MoveSource,
-  { database }: MoveTarget,
+  { source, target, on }: Both,
   before: MoveNote,
   table: MovedTable,
 ): Promise<MoveNote> {
-  const page = await pageOf(source.db, table, before.after, HALF_MOVED)
+  const page = await on.from(() => pageOf(source.db, table, before.after))
   const last = page.at(-1)
   const note: MoveNote = last
     ? { ...before, after: last[keyOf(table)] as string, rows: before.rows + page.length }
     : { ...before, table: MOVED[MOVED.indexOf(table) + 1] ?? null, after: null }
-  await database
-    .transaction(async (db) => {
-      await writeNote(db, before, note)
-      if (last) await movedTable(db, table).createMany({ data: page.map((row): MovedRow => toStored(row)) })
-    })
-    .catch((error) => {
-      throw misfit(error, table)
-    })
+  const write = (db: Db): Promise<void> => writePage(db, table, page, [before, note])
+  await on.to(() => target.database.transaction(write))
   return note
 }
 
-const stoppedAt = (rows: number, all: number): MoveStopped =>
-  new MoveStopped(
+async function writePage(
+  db: Db,
+  table: MovedTable,
+  page: readonly MovedRow[],
+  [before, note]: [MoveNote, MoveNote],
+): Promise<void> {
+  await writeNote(db, before, note)
+  if (page.length === 0) return
+  try {
+    await movedTable(db, table).createMany({ data: page.map(toStored) })
+  } catch (error) {
+    throw misfit(error, table)
+  }
+}
+
+const stoppedAt = (rows: number, all: number): StoreProblem =>
+  new StoreProblem(
     `Stopped with ${rows} of ${all} rows copied: run the same again to go on; until then no bot starts on the new database.`,
   )
 
@@ -101,22 +141,22 @@ function misfit(error: unknown, table: MovedTable): unknown {
   )
 }
 
-async function compareAll(source: MoveSource, target: MoveTarget, watch: MoveWatch): Promise<Moved[]> {
-  let [all, done] = [0, 0]
-  for (const table of MOVED) all += 2 * (await countOf(source.db, table, HALF_MOVED))
+async function compareAll({ source, target, on, parts }: Both): Promise<MovedSum[]> {
+  const all = await on.from(() => countAll(source.db))
+  let done = 0
   const tell = (rows: number): void => {
     done += rows
-    watch.progress('compared', done, all)
-    if (watch.stopped()) throw stoppedAt(all / 2, all / 2)
+    parts.progress('compared', done, 2 * all)
+    if (parts.stopped()) throw stoppedAt(all, all)
   }
-  const moved: Moved[] = []
+  const tables: MovedSum[] = []
   for (const table of MOVED) {
-    const there = await sumOf(source.db, table, tell)
-    const here = await target.database.use((db) => sumOf(db, table, tell))
+    const there = await on.from(() => sumOf(source.db, table, tell))
+    const here = await on.to(() => target.database.use((db) => sumOf(db, table, tell)))
     if (there.rows !== here.rows || there.sum !== here.sum) throw differs(table, there, here)
-    moved.push({ table, ...here })
+    tables.push({ table, ...here })
   }
-  return moved
+  return tables
 }
 
 const differs = (table: MovedTable, there: TableSum, here: TableSum): StoreProblem =>

@@ -15,7 +15,7 @@ export const CONNECT_TIMEOUT_MS = 5_000
 const STANDS_STILL_MS = 10_000
 
 // A number of our own for the lock that every writing transaction holds.
-const WRITER_LOCK = 37_021_946
+export const WRITER_LOCK = 37_021_946
 
 /** Says what is wrong with a PostgreSQL server, and the mend. */
 export function serverProblem(error: unknown, server: string): StoreProblem {
@@ -31,6 +31,9 @@ export function serverProblem(error: unknown, server: string): StoreProblem {
   }
   if (code === '42501') {
     return say(`PostgreSQL at ${server} does not let this user make tables: grant CREATE on the schema.`)
+  }
+  if (code === '53100') {
+    return say(`The disk of PostgreSQL at ${server} is full: free some space and start again.`)
   }
   if (code === '53300') {
     return say(

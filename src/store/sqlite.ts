@@ -53,7 +53,8 @@ export function fileProblem(error: unknown, path: string): StoreProblem {
       `The database ${path} cannot be written: give this user write access to it and its folder, or ${mend}.`,
     )
   }
-  if (code === 'ENOSPC' || code === 'SQLITE_FULL') {
+  // the last: a full disk has no room for the index of the log of writes
+  if (['ENOSPC', 'SQLITE_FULL', 'SQLITE_IOERR_SHMSIZE'].includes(code)) {
     return say(`The disk that holds ${path} is full: free some space and start again.`)
   }
   if (code === 'SQLITE_NOTADB') {

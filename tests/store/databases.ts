@@ -6,7 +6,7 @@ import { afterAll, afterEach, describe } from 'vitest'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
 
 /** Address of a PostgreSQL server on which the tests may make databases of their own. */
-export const POSTGRES = process.env.EBBLINE_TEST_POSTGRES
+const POSTGRES = process.env.EBBLINE_TEST_POSTGRES
 
 /** A place for stores that live as long as one test. */
 export interface Bench {
@@ -27,6 +27,17 @@ export function onBothDatabases(title: string, tests: (bench: Bench) => void): v
   const reason = 'skipped: EBBLINE_TEST_POSTGRES names no server'
   console.warn(`${title} on postgresql ${reason}`)
   describe.skip(`${title} (postgresql, ${reason})`, () => tests(bench('postgresql', sqliteAddresses())))
+}
+
+/** Writes tests that need new databases on a server; skipped, and say why, where there is none. */
+export function onServers(title: string, tests: (address: () => Promise<string>) => void): void {
+  if (POSTGRES) {
+    describe(title, () => tests(postgresAddresses(POSTGRES)))
+    return
+  }
+  const reason = 'skipped: EBBLINE_TEST_POSTGRES names no server'
+  console.warn(`${title} ${reason}`)
+  describe.skip(`${title} (${reason})`, () => tests(sqliteAddresses()))
 }
 
 function bench(kind: Bench['kind'], address: () => Promise<string>): Bench {
@@ -60,7 +71,7 @@ export function sqliteAddresses(): () => Promise<string> {
 }
 
 /** Gives addresses of new databases on a server, which are dropped when the tests of this file are done. */
-export function postgresAddresses(server: string): () => Promise<string> {
+function postgresAddresses(server: string): () => Promise<string> {
   const names: string[] = []
   afterAll(() =>
     administer(
