@@ -4,7 +4,7 @@ import { readSeal } from '../keys.ts'
 import type { Seal } from '../seal.ts'
 import { openSealed } from '../store/open.ts'
 import { StoreProblem } from '../store/problem.ts'
-import { closeAll } from '../store/sealed-columns.ts'
+import { closeAll } from '../store/sealed-close.ts'
 import { writeMark } from '../store/sealed-mark.ts'
 import type { Io } from './io.ts'
 import { mustBeThere } from './practice-store.ts'
@@ -12,8 +12,8 @@ import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb rekey [--database URL]
 Seals all that people wrote with the first key of EBBLINE_KEY_FILE: after the first key was set, and after a new one was
-put before the old. Stop the bot before. It may be stopped at any time and run again; when it is done, the older keys
-may go, but keep them as long as you keep backups from their time.
+put before the old. Stop the bot before. It may be stopped at any time: run again, it goes on where it was. When it is
+done, the older keys may go, but keep them as long as you keep backups from their time.
 EBBLINE_KEY_FILE  a file for its owner alone (mode 0600), a key a line: 32 bytes in base64 or hexadecimal
 EBBLINE_KEY       the same in the environment, where there is no file
 --database URL    file:PATH or postgresql://…; else DATABASE_URL, else file:data/ebbline.db
@@ -36,7 +36,7 @@ export async function run(args: string[], io: Io): Promise<number> {
     mustBeThere(url)
     const database = await openSealed(url, seal)
     try {
-      await closeAll(database, (table, rows) => io.err(`${table.padEnd(10)} ${rows}`))
+      await closeAll(database, seal.id, (table, rows) => io.err(`${table.padEnd(10)} ${rows}`))
       await writeMark(database, { keys: [seal.id], plain: false })
       await database.scrub()
     } finally {

@@ -1,6 +1,5 @@
-import { Prisma } from '../generated/sqlite/client.ts'
 import { Altered, type Seal } from '../seal.ts'
-import type { Database, PrismaClient } from './database.ts'
+import type { PrismaClient } from './database.ts'
 import { StoreProblem } from './problem.ts'
 
 /**
@@ -117,34 +116,3 @@ function openAt(seal: Seal, value: string, place: string): string {
     )
   }
 }
-
-/** Closes every row of these tables with the key in use, a few at a time; safe to stop and to start again. */
-export async function closeAll(
-  database: Database,
-  tell: (table: string, rows: number) => void,
-): Promise<void> {
-  for (const table of SEALED_TABLES) {
-    let rows = 0
-    for (let after = ''; ; ) {
-      const page = await database.transaction(async (db) => {
-        const of = db[lower(table)] as unknown as Delegate
-        const found = await of.findMany({ where: { id: { gt: after } }, orderBy: { id: 'asc' }, take: PAGE })
-        for (const row of found) await of.updateMany({ where: { id: row.id }, data: wordsOf(table, row) })
-        return found.map(({ id }) => id)
-      })
-      rows += page.length
-      after = page.at(-1) ?? ''
-      if (page.length < PAGE) break
-    }
-    tell(table, rows)
-  }
-}
-
-const PAGE = 100
-interface Delegate {
-  findMany(query: object): Promise<(Row & { id: string })[]>
-  updateMany(write: { where: { id: string }; data: Row }): Promise<unknown>
-}
-const lower = (table: SealedTable) => Prisma.ModelName[table].replace(/^./, (c) => c.toLowerCase()) as 'note'
-const wordsOf = (table: SealedTable, row: Row): Row =>
-  Object.fromEntries(SEALED_COLUMNS[table].flatMap((name) => (row[name] === null ? [] : [[name, row[name]]])))

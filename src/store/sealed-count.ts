@@ -7,18 +7,22 @@ export async function notSealedWith(database: Database, key: string): Promise<nu
   let rows = 0
   for (const table of SEALED_TABLES)
     rows += await database.use(async (db) => {
-      const [found] = await db.$queryRawUnsafe<{ n: bigint | number }[]>(countIn(table, key))
+      const count = `SELECT COUNT(*) AS "n" FROM "${table}" WHERE ${isNotSealedWith(table, key)}`
+      const [found] = await db.$queryRawUnsafe<{ n: bigint | number }[]>(count)
       return Number(found?.n ?? 0)
     })
   return rows
 }
 
-/** Names and key come from the program, never from people; in a column of JSON what is sealed stands in quotes. */
-function countIn(table: SealedTable, key: string): string {
+/**
+ * True of a row of which some word is not sealed with this key. Names and key come from the program, never from people;
+ * in a column of JSON what is sealed stands in quotes.
+ */
+export function isNotSealedWith(table: SealedTable, key: string): string {
   const start = textSealedWith(key)
   const isOther = SEALED_COLUMNS[table].map(
     (column) =>
       `("${column}" IS NOT NULL AND CAST("${column}" AS TEXT) NOT LIKE '${start}%' AND CAST("${column}" AS TEXT) NOT LIKE '"${start}%')`,
   )
-  return `SELECT COUNT(*) AS "n" FROM "${table}" WHERE ${isOther.join(' OR ')}`
+  return isOther.join(' OR ')
 }

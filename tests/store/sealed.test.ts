@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import type { Table } from '../../src/engine/rows.ts'
 import { createSeal, type Seal } from '../../src/seal.ts'
+import type { Database } from '../../src/store/database.ts'
 import { type OpenStore, openSealed, openStore } from '../../src/store/open.ts'
-import { closeAll, SEALED_COLUMNS, SEALED_TABLES, type SealedTable } from '../../src/store/sealed-columns.ts'
+import { closeAll } from '../../src/store/sealed-close.ts'
+import { SEALED_COLUMNS, SEALED_TABLES, type SealedTable } from '../../src/store/sealed-columns.ts'
 import { parseMark, readMark, writeMark } from '../../src/store/sealed-mark.ts'
 import { onBothDatabases } from './databases.ts'
 import { everyRow } from './every-row.ts'
@@ -16,6 +18,8 @@ const everything = outcome(
   tables.map((table) => put(table, samples[table])),
   [posting('k:1', { clientId: 'c:heron' })],
 )
+
+const isNew = ({ value }: { value: string }): boolean => value.includes(`§ebb1.${NEW.id}.`)
 
 /** What stands in the sealed columns, as it lies in the database. */
 async function lying(url: string): Promise<{ table: string; value: string }[]> {
@@ -103,7 +107,7 @@ onBothDatabases('words sealed in the database', (bench) => {
     for (const seal of [OLD, BOTH]) {
       const database = await openSealed(url, seal)
       expect(await readMark(database)).toMatchObject({ plain: seal === OLD })
-      await closeAll(database, () => {})
+      await closeAll(database, seal.id, () => {})
       await writeMark(database, { keys: [seal.id], plain: false })
       await database.close()
       for (const { value } of await lying(url)) expect(value).toContain(`§ebb1.${seal.id}.`)
@@ -112,6 +116,35 @@ onBothDatabases('words sealed in the database', (bench) => {
     expect(await unsealed(OLD)).toBe(all)
     expect(await read(url, NEW)).toStrictEqual(before)
     await expect(openStore(url, null, undefined, OLD)).rejects.toThrow(NEW.id)
+  })
+
+  it('are closed from where it was stopped', async () => {
+    const url = await bench.address()
+    await fill(url, OLD)
+    const notes = Array.from({ length: 150 }, (_, n) => put('note', { ...samples.note, id: `more:${n}` }))
+    await use(url, OLD, ({ store }) => store.transaction((tx) => tx.apply(outcome(notes, []))))
+    const database = await openSealed(url, BOTH)
+    const stopped = new Error('stopped')
+    let pages = 0
+    const short: Database = {
+      ...database,
+      transaction(work) {
+        pages += 1
+        // a table a page, but for the notes: the second of them is not written
+        if (pages > SEALED_TABLES.indexOf('Note') + 1) throw stopped
+        return database.transaction(work)
+      },
+    }
+    await expect(closeAll(short, NEW.id, () => {})).rejects.toBe(stopped)
+    const before = new Set((await lying(url)).filter(isNew).map(({ value }) => value))
+    expect(before.size).toBeGreaterThan(100)
+    const told = new Map<string, number>()
+    await closeAll(database, NEW.id, (table, rows) => void told.set(table, rows))
+    await database.close()
+    expect([told.get('Version'), told.get('Note')]).toEqual([0, 51])
+    const after = await lying(url)
+    expect(after.filter(({ value }) => before.has(value)).length).toBe(before.size)
+    expect(after.every(isNew)).toBe(true)
   })
 
   // the same on both: one is enough
@@ -149,7 +182,7 @@ onBothDatabases('words sealed in the database', (bench) => {
     const word = Buffer.from(samples.version.words)
     expect(readFileSync(path).includes(word)).toBe(true)
     const database = await openSealed(url, OLD)
-    await closeAll(database, () => {})
+    await closeAll(database, OLD.id, () => {})
     await database.scrub()
     await database.close()
     expect(readFileSync(path).includes(word)).toBe(false)
