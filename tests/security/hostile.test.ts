@@ -1,8 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
+import { readLadderFile } from '../../src/domain/ladder/ladder-file.ts'
 import type { ChatCommand } from '../../src/engine/command.ts'
 import type { Actor, ChatEvent, Command } from '../../src/engine/event.ts'
 import { textsFor } from '../../src/text/index.ts'
+import { BALANCE } from '../domain/ladder/balance.ts'
 import { COACH, type Practice, person } from '../engine/practice.ts'
 import { everyButton, type Kind, NOW, openHouses } from './houses.ts'
 import { NOTE, openTrial, type Trial, type Tried } from './trial.ts'
@@ -111,6 +113,54 @@ describe('what is written', () => {
         const words = { kind: 'words', id: `said-${++id}`, actor: person(ref), at: NOW, text } as const
         await harmless({ ...words, edits: null, attached: 'file' }, ref, `${ref}: ${text.slice(0, 30)}`)
       }
+  })
+})
+
+describe('what stands in a practice’s own ladder file', () => {
+  // each alone, since a field holds no more than a line
+  const PIECES = [
+    ...[
+      '@everyone',
+      '<@111>',
+      '<#333>',
+      '**bold**',
+      '__u__',
+      '~~s~~',
+      '||x||',
+      '`c`',
+      '[a](https://owl.example)',
+    ],
+    ...[
+      'https://owl.example',
+      '# head',
+      '> quote',
+      '-# small',
+      '- item',
+      'turned \u202e round',
+      'zero \u200b wide',
+    ],
+  ]
+  const FIELDS = [
+    'Stand steady',
+    'Stand on one leg',
+    'Hold on to a chair and lift one foot. Keep your hips level and breathe.',
+    'a firm chair',
+    'Stand near a wall.',
+    'Stop if the leg gives way.',
+  ]
+
+  it.each(FIELDS)('is refused where it is more than words: %s', (field) => {
+    for (const piece of PIECES) {
+      const read = readLadderFile(BALANCE.replace(field, JSON.stringify(piece)))
+      const says = read.ok ? 'taken' : read.errors.map(({ message }) => message).join()
+      expect.soft(says, piece).toMatch(/^plain words alone/)
+    }
+  })
+
+  it('is shown as it is where it is words, on one line', () => {
+    const name = 'Rise & hold: "1 – 2" (slowly), 50 %'
+    const read = readLadderFile(BALANCE.replace('Stand steady', `|\n  ${name.replace(' (', '\n  (')}`))
+    expect(read).toMatchObject({ ok: true, ladders: [{ name }] })
   })
 })
 

@@ -11,13 +11,21 @@ const whole = (low: number, high: number) => {
   const message = `a whole number from ${low} to ${high} is needed`
   return z.int(message).min(low, message).max(high, message)
 }
+// What a chat would format, link or call somebody by, at the start of a line or anywhere; and what cannot be seen. The
+// joiners of some scripts (U+200C, U+200D) are words.
+const ACTIVE = /^(?:[#>]|-#|- )|[\\*_~`|<>[\]@]|:\/\/|(?![\u200c\u200d])\p{C}/u
+
 const words = (most: number) =>
   z
     .string('words are needed')
-    .trim()
+    .overwrite((text) => text.replace(/\s+/g, ' ').trim())
     .min(1, 'words are needed')
     .max(most, `at most ${most} characters`)
     .refine((text) => !FORBIDDEN.test(text), 'say what to do; promise nothing and name no diagnosis')
+    .refine(
+      (text) => !ACTIVE.test(text),
+      'plain words alone: no links, no @, none of * _ ~ ` | < > [ ] \\, and no # or - in front',
+    )
 
 /** An object whose unknown keys are answered with the known ones. */
 const keyed = <Shape extends z.ZodRawShape>(shape: Shape) => {
