@@ -5,10 +5,10 @@ import { carryOut } from './carrying-out.ts'
 import { firstStepsOf } from './first-steps.ts'
 import { commandOffers, scenarioOffers } from './offers.ts'
 import { passTo } from './passing.ts'
-import { changedDays, ribbonOf } from './ribbon.ts'
+import { changedDays, NO_RIBBON, type Ribbon, ribbonOf } from './ribbon.ts'
 import type { Session } from './session.ts'
 import { cardsBefore, liesBefore, phonesOf, stateOf } from './view.ts'
-import type { Action, Card, Change, Done, OpenForm, Refused, RibbonDay, Snapshot } from './wire.ts'
+import type { Action, Card, Change, Done, OpenForm, Refused, Snapshot } from './wire.ts'
 
 interface Reader {
   readonly who: string | null
@@ -25,7 +25,7 @@ export class Hub {
   private busy = 0
   private playing: number | null = null
   private number = 1
-  private days: RibbonDay[] = []
+  private ribbon: Ribbon = NO_RIBBON
   private told = 0
   private isClosed = false
   private readonly offers = { commands: commandOffers(), scenarios: scenarioOffers() }
@@ -45,7 +45,7 @@ export class Hub {
       title: session.programme.script.title,
       who: chosen,
       clients: phones,
-      days: ribbonOf(session),
+      days: ribbonOf(session).days,
       cards: inOrder(session, [...mine.cards, ...coachs.cards]),
       more: { client: mine.more, coach: coachs.more },
       ...this.offers,
@@ -84,7 +84,7 @@ export class Hub {
     await this.session.settle()
     await this.session.look()
     this.session.cards.take()
-    this.days = ribbonOf(this.session)
+    this.ribbon = ribbonOf(this.session)
   }
 
   /** Goes on living in another practice. */
@@ -162,8 +162,8 @@ export class Hub {
     this.told = performance.now()
     const { cards, gone } = session.cards.take()
     const after = ribbonOf(session)
-    const days = changedDays(this.days, after)
-    this.days = after
+    const days = changedDays(this.ribbon, after)
+    this.ribbon = after
     const state = await stateOf(session, { busy: this.busy > 0, playing: this.playing })
     const shared: Change = {
       ...state,

@@ -1,6 +1,6 @@
-import { accessSync, constants, readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
+import { accessSync, constants } from 'node:fs'
 import { delimiter, join } from 'node:path'
+import axe from 'axe-core'
 import { type Browser, chromium, type Locator, type Page } from 'playwright-core'
 import { expect } from 'vitest'
 
@@ -78,7 +78,6 @@ export async function tabTo(page: Page, to: Locator): Promise<void> {
   throw new Error('the Tab key does not lead there')
 }
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const VIOLATIONS =
   "axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes.map(({ html }) => html.slice(0, 150)).join(' | ')))"
 
@@ -86,7 +85,7 @@ const VIOLATIONS =
 export async function accessible(page: Page): Promise<void> {
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
-    await page.evaluate(AXE)
+    await page.evaluate(axe.source)
     expect(await page.evaluate(VIOLATIONS), colorScheme).toEqual([])
   }
 }
