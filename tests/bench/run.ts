@@ -2,13 +2,18 @@ import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { assess } from './assess.ts'
+import { digest } from './digest.ts'
+import { fanOut } from './fan-out.ts'
+import { idle } from './idle.ts'
 import type { Bench, Figure, Measured } from './measure.ts'
 import { parse } from './parse.ts'
 import { reply } from './reply.ts'
+import { start } from './start.ts'
+import { tick } from './tick.ts'
 import { urgent } from './urgent.ts'
 
 /** `npm run bench [-- ID ...]`: every row, or those named. Figures as a table, and as JSON in a new folder. */
-const ROWS: readonly Bench[] = [parse, assess, reply, urgent]
+const ROWS: readonly Bench[] = [parse, assess, reply, urgent, fanOut, idle, tick, digest, start]
 const ROUNDS = 15
 
 const short = (value: number): string => value.toPrecision(3)

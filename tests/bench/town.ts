@@ -12,18 +12,13 @@ import { openStore } from '../../src/store/open.ts'
 /** A practice has so many clients: more than one coach sees in a week, few enough for one digest. */
 export const A_PRACTICE = 40
 
-/** The platform's ids of practices and clients, where a stand-in has given them. */
-export interface Places {
-  /** Server, coach's role, coach's channel and alert channel of each practice. */
-  readonly houses: readonly (readonly [guild: string, role: string, coach: string, alerts: string])[]
-  readonly people: readonly (readonly [user: string, direct: string])[]
-}
-
 /** A database of many clients, each a copy of one whom the engine itself has led through the days. */
 export interface Town {
   readonly path: string
-  /** Platform ids of the clients, in order. */
-  readonly users: readonly string[]
+  /** The platform's ids of each practice: server, coach's role, coach's channel and alert channel. */
+  readonly houses: readonly (readonly string[])[]
+  /** Those of each client, in order: the person and their private channel. */
+  readonly people: readonly (readonly [user: string, direct: string])[]
 }
 
 interface Wanted {
@@ -32,7 +27,6 @@ interface Wanted {
   readonly days: number
   /** The zones in which they live, in turn. */
   readonly zones?: readonly string[]
-  readonly places?: Places
 }
 
 /** Prompts come then, so that today's is out whatever the hour. */
@@ -51,13 +45,16 @@ export const ZONES: readonly string[] = [
 
 type Row = Record<string, unknown>
 interface Model {
-  readonly client: Row
+  readonly id: string
+  readonly ref: string
+  readonly user: string
   readonly direct: string
   readonly rows: ReadonlyMap<string, Row[]>
 }
 interface Template {
   readonly path: string
-  readonly practice: Row
+  /** As of `Town.houses`. */
+  readonly house: readonly string[]
   /** Rows of the practice itself, by table. */
   readonly common: ReadonlyMap<string, Row[]>
   readonly clients: readonly Model[]
@@ -77,10 +74,10 @@ const made = new Map<string, Promise<Town>>()
 
 /** The town in a file that may be written to; the same wish is filled once a run, and copied. */
 export async function town(wanted: Wanted): Promise<Town> {
-  const { path, users } = await sharedTown(wanted)
+  const { path, ...ids } = await sharedTown(wanted)
   const copy = join(newFolder(), 'town.db')
   copyFileSync(path, copy)
-  return { path: copy, users }
+  return { path: copy, ...ids }
 }
 
 /** The same for those who only read it. */
@@ -97,7 +94,7 @@ const newFolder = (): string => {
   return folder
 }
 
-async function build({ clients, days, zones = ['Europe/Lisbon'], places }: Wanted): Promise<Town> {
+async function build({ clients, days, zones = ['Europe/Lisbon'] }: Wanted): Promise<Town> {
   const template = await lived(days, zones)
   const path = join(newFolder(), 'town.db')
   copyFileSync(template.path, path)
@@ -106,25 +103,28 @@ async function build({ clients, days, zones = ['Europe/Lisbon'], places }: Wante
   for (const table of TABLES) db.exec(`DELETE FROM "${table}"`)
   const indexes = withoutIndexes(db)
   const put = new Map(TABLES.map((table) => [table, inserter(db, table)]))
-  const users: string[] = []
+  const houses: string[][] = []
+  const people: [string, string][] = []
   let practice: Rename = (text) => text
   db.exec('BEGIN')
   for (let n = 0; n < clients; n += 1) {
     if (n % A_PRACTICE === 0) {
-      practice = renamePractice(template, n / A_PRACTICE, places)
+      houses.push(moved(template.house, n / A_PRACTICE))
+      practice = replacing(template.house, houses.at(-1)!)
       for (const [table, rows] of template.common) for (const row of rows) put.get(table)!(row, practice)
     }
     const model = template.clients[n % template.clients.length]!
-    const own = renameClient(model, n, practice, places)
+    people.push(moved([model.user, model.direct], n) as [string, string])
+    const own = renameClient(model, n, people.at(-1)!, practice)
     for (const [table, rows] of model.rows) for (const row of rows) put.get(table)!(row, own)
-    users.push(own(String(model.client.user)))
   }
   db.exec('COMMIT')
   for (const sql of indexes) db.exec(sql)
   db.exec('ANALYZE')
   db.close()
-  await compare(template, { path, users })
-  return { path, users }
+  const made = { path, houses, people }
+  await compare(template, made)
+  return made
 }
 
 /** Takes the indexes away, which are made sooner when all rows are there. */
@@ -147,18 +147,14 @@ const replacing =
   (text) =>
     texts.reduce((all, one, at) => all.replaceAll(one, by[at]!), text)
 
-function renamePractice({ practice }: Template, n: number, places?: Places): Rename {
-  const ids = ['id', 'coachRole', 'coachChannel', 'alertChannel'].map((name) => String(practice[name]))
-  return replacing(ids, places?.houses[n] ?? moved(ids, n))
-}
-
-function renameClient({ client, direct }: Model, n: number, practice: Rename, places?: Places): Rename {
-  const [id, ref, user] = [String(client.id), String(client.ref), String(client.user)]
-  const own = places?.people[n] ?? moved([user, direct], n)
-  const rename = replacing(
-    [id, user, direct, ref],
-    [n.toString(16).padStart(id.length, '0'), ...own, `${ref}-${n}`],
-  )
+function renameClient(
+  { id, ref, user, direct }: Model,
+  n: number,
+  own: readonly string[],
+  practice: Rename,
+): Rename {
+  const ids = [n.toString(16).padStart(id.length, '0'), ...own, `${ref}-${n}`]
+  const rename = replacing([id, user, direct, ref], ids)
   return (text) => practice(rename(text))
 }
 
@@ -194,21 +190,16 @@ clients:\n${zones.map((zone, n) => whoLives(zone, n, days)).join('\n')}\n`
   const db = new SqliteDatabase(path)
   const all = new Map(TABLES.map((name) => [name, db.prepare(`SELECT * FROM "${name}"`).all() as Row[]]))
   db.close()
-  const clients = all.get('Client')!
+  const [practice] = all.get('Practice')!
   const of = (id: unknown): Map<string, Row[]> =>
     new Map([...all].map(([name, rows]) => [name, rows.filter((row) => isOf(name, row, id))]))
-  return {
-    ...{ path, practice: all.get('Practice')![0]! },
-    common: of(null),
-    clients: clients.map((client) => {
-      const rows = of(client.id)
-      return {
-        client,
-        rows,
-        direct: String(rows.get('Outbox')!.find(({ kind }) => kind === 'welcome')!.channel),
-      }
-    }),
-  }
+  const clients = all.get('Client')!.map(({ id, ref, user }) => {
+    const rows = of(id)
+    const direct = rows.get('Outbox')!.find(({ kind }) => kind === 'welcome')!.channel
+    return { ...({ id, ref, user, direct } as Omit<Model, 'rows'>), rows }
+  })
+  const house = ['id', 'coachRole', 'coachChannel', 'alertChannel'].map((name) => String(practice![name]))
+  return { path, house, common: of(null), clients }
 }
 
 const isOf = (table: string, row: Row, id: unknown): boolean =>
@@ -228,8 +219,8 @@ ${Array.from({ length: days }, (_, day) => `      ${day + 1}: "${REPLIES[day % R
 
 /** The last of the copies reads, names aside, as the one whom the engine led. @throws where it does not */
 async function compare({ path, clients }: Template, copied: Town): Promise<void> {
-  const n = copied.users.length - 1
-  const { client } = clients[n % clients.length]!
+  const n = copied.people.length - 1
+  const model = clients[n % clients.length]!
   const read = async (file: string, user: string) => {
     const opened = await openStore(`file:${file}`)
     const files = await opened.store.transaction((tx) => tx.clientsOfUser(user))
@@ -239,6 +230,6 @@ async function compare({ path, clients }: Template, copied: Town): Promise<void>
     )
   }
   const practices = (text: string): string => text.replaceAll(/"practiceId":"\d+"|\d{19}\/due/g, 'PRACTICE')
-  const [engine, copy] = [await read(path, String(client.user)), await read(copied.path, copied.users[n]!)]
+  const [engine, copy] = [await read(path, model.user), await read(copied.path, copied.people[n]![0])]
   deepStrictEqual(copy.map(practices), engine.map(practices), 'a copied client is not what the engine writes')
 }

@@ -40,7 +40,7 @@ it('the hot questions are answered from an index, not by reading the whole table
       .map((row) => row.detail)
       .join('\n')
   expect(plan(`SELECT * FROM "Due" WHERE "at" <= '2026' ORDER BY "at", "id" LIMIT 10`)).toMatch(
-    /SEARCH.*Due_at_idx/,
+    /SEARCH.*Due_at_id_idx/,
   )
   expect(plan(`SELECT * FROM "CheckIn" WHERE "clientId" = 'a' AND "day" > '2026' ORDER BY "day"`)).toMatch(
     /SEARCH.*CheckIn_clientId_day_key/,

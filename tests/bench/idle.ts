@@ -1,0 +1,97 @@
+import { setTimeout as pause } from 'node:timers/promises'
+import { type Bench, type Measured, once } from './measure.ts'
+import { type Beside, runBeside } from './process.ts'
+import { openStandIn } from './stand-in.ts'
+import { MANY, MANY_TOWN } from './tick.ts'
+import { A_PRACTICE, town } from './town.ts'
+
+/** Six ticks. */
+const LOOK_S = 30
+/** Timers that have just been made are still being cleared up after. */
+const SETTLED_MS = 5_000
+const GOAL = 1 / 5
+/** One that does little must not cost more with the number of clients than a machine notices. */
+const FLAT = 2
+
+interface Idle {
+  /** MB. */
+  readonly memory: number
+  /** Milliseconds of processor time a second. */
+  readonly processor: number
+}
+
+async function look(process: Beside): Promise<Idle> {
+  const before = process.processor()
+  await pause(LOOK_S * 1000)
+  const processor = ((process.processor() - before) * 1000) / LOOK_S
+  return { memory: process.memory(), processor }
+}
+
+async function idleBot(clients: number): Promise<Idle> {
+  const { path, ...ids } = await town({ ...MANY_TOWN, clients })
+  const { platform, quiet } = await openStandIn(ids)
+  const bot = runBeside('tests/bench/idle-bot.ts', {
+    ...{ DATABASE_URL: `file:${path}`, DISCORD_TOKEN: platform.token, DISCORD_API: platform.apiUrl },
+  })
+  try {
+    await bot.said('ready')
+    await quiet()
+    return await look(bot)
+  } finally {
+    await bot.stop()
+    await platform.stop()
+  }
+}
+
+async function idleCron(clients: number): Promise<Idle> {
+  const timers = runBeside('tests/bench/idle-cron.ts', { CLIENTS: String(clients) })
+  try {
+    await timers.said('ready')
+    await pause(SETTLED_MS)
+    return await look(timers)
+  } finally {
+    await timers.stop()
+  }
+}
+
+async function run(): Promise<Measured> {
+  const [few, many] = [await idleBot(A_PRACTICE), await idleBot(MANY)]
+  const [fewTimers, manyTimers] = [await idleCron(A_PRACTICE), await idleCron(MANY)]
+  const grown = many.memory - few.memory
+  const grownTimers = manyTimers.memory - fewTimers.memory
+  const memory = grown / grownTimers
+  const flat = many.processor / few.processor
+  const figures = {
+    'the bot': many,
+    'the bot with 40 clients': few,
+    timers: manyTimers,
+    '40 timers': fewTimers,
+  }
+  return {
+    figures: Object.fromEntries(
+      Object.entries(figures).flatMap(([name, idle]) => [
+        [`${name}, memory`, { ...once(idle.memory), unit: 'MB, one round' }],
+        [`${name}, processor`, { ...once(idle.processor), unit: 'ms a second' }],
+      ]),
+    ),
+    ratios: {
+      'memory for the clients / for their timers': {
+        ...once(memory),
+        goal: `<= ${GOAL}`,
+        met: memory <= GOAL,
+      },
+      'memory in all / in all': {
+        ...once(many.memory / manyTimers.memory),
+        goal: 'below 1',
+        met: many.memory < manyTimers.memory,
+      },
+      'processor, 100,000 / 40 clients': { ...once(flat), goal: `<= ${FLAT}`, met: flat <= FLAT },
+    },
+  }
+}
+
+export const idle: Bench = {
+  id: 'idle',
+  what: '100,000 clients in 38 zones and nothing to do, beside a node-cron task for each',
+  run,
+}
