@@ -109,7 +109,7 @@ function activities({ activitiesFirst, activities }: Course): ActivityRow[] {
   const names = [
     ...new Set([activitiesFirst, ...activities.map(({ scores }) => scores)].flatMap(Object.keys)),
   ]
-  return names.map((name) => {
+  return names.sort().map((name) => {
     const later = activities.filter(({ scores }) => scores[name] !== undefined)
     const last = later.at(-1)
     const first = activitiesFirst[name] ?? later[0]!.scores[name]!

@@ -16,11 +16,13 @@ const LATE_DAYS = 2
 const HOUR_MS = 3_600_000
 export const HARDEST = 10
 
-/** How hard each activity that matters was at the first questions, and was told last. */
+/** How hard each activity that matters was at the first questions, and was told last, by name. */
 export function activityPaths({ screening, activities }: ClientFile): ActivityPath[] {
   const first = screening?.answers.activities
   if (typeof first !== 'object' || Array.isArray(first)) return []
-  return Object.entries(first).map(([name, from]) => ({
+  // sorted, since a database need not keep the order of fields, and bare numbers are read in the order that was asked
+  const named = Object.entries(first).sort(([a], [b]) => (a < b ? -1 : 1))
+  return named.map(([name, from]) => ({
     name,
     from,
     now: activities.findLast((row) => row.scores[name] !== undefined)?.scores[name] ?? null,

@@ -110,9 +110,9 @@ export const coach = {
     risks: readonly string[],
     known: readonly string[],
   ): string => {
-    const activities = Object.entries((answers.activities ?? {}) as Record<string, number>).map(
-      ([what, hard]) => `${harmless(what)} ${hard}`,
-    )
+    const activities = Object.entries((answers.activities ?? {}) as Record<string, number>)
+      .map(([what, hard]) => `${harmless(what)} ${hard}`)
+      .sort()
     return [
       `${name(ref)} has answered the first questions.`,
       `Onset: ${harmless(String(answers.onset ?? 'not said'), 60)} · age ${answers.age ?? 'not said'} · earlier: ${answers.earlier ?? 'not said'} · seen by a clinician: ${answers.seen ?? 'not said'}`,

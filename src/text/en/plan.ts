@@ -63,6 +63,7 @@ const WHY: Readonly<Record<RungChange['why'], string>> = {
 const loadList = (loads: Readonly<Record<string, string>>): string =>
   Object.entries(loads)
     .map(([key, load]) => `${key} ${harmless(load, 60)}`)
+    .sort()
     .join('; ')
 const times = (sessions: number): string => `${sessions} ${sessions === 1 ? 'session' : 'sessions'} a day`
 

@@ -38,9 +38,9 @@ export const coach: Texts['coach'] = {
   declined: (ref) => `${name(ref)} dijo que no. No se guarda nada más que eso.`,
   minor: (ref) => `${name(ref)} dio una edad menor de 18 y recibió un no amable.`,
   screened: (ref, answers, risks, known) => {
-    const activities = Object.entries((answers.activities ?? {}) as Record<string, number>).map(
-      ([what, hard]) => `${harmless(what)} ${hard}`,
-    )
+    const activities = Object.entries((answers.activities ?? {}) as Record<string, number>)
+      .map(([what, hard]) => `${harmless(what)} ${hard}`)
+      .sort()
     return [
       `${name(ref)} ha respondido a las primeras preguntas.`,
       `Inicio: ${harmless(said(answers.onset, 'sin dato'), 60)} · edad ${said(answers.age, 'sin dato')} · antes: ${said(answers.earlier, 'sin dato')} · visto por un profesional de salud: ${said(answers.seen, 'sin dato')}`,

@@ -75,9 +75,9 @@ describe('the facts of a report', () => {
       }),
     )
     expect(activities).toEqual([
+      { name: 'lifting', first: 6, last: 6, day: day(29) },
       { name: 'rowing', first: 7, last: 2, day: day(29) },
       { name: 'stairs', first: 3, last: 3, day: null },
-      { name: 'lifting', first: 6, last: 6, day: day(29) },
     ])
   })
 
