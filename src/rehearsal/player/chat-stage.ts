@@ -1,3 +1,4 @@
+import { openStore as openAny } from '../../store/open.ts'
 import { createPlatform } from '../platform/index.ts'
 import type { Script } from '../scenario/index.ts'
 import { buildCast } from './cast.ts'
@@ -16,15 +17,23 @@ interface ChatParts {
   readonly clock: VirtualClock
   readonly hooks: Hooks
   readonly script: Script
+  /** How the database is opened, at the beginning and after each restart. */
+  readonly openStore?: typeof openAny
 }
 
 /** Through the real chat client against the stand-in of the platform on this machine. */
-export async function chatStage({ url, clock, hooks, script }: ChatParts): Promise<LiveStage> {
+export async function chatStage({
+  url,
+  clock,
+  hooks,
+  script,
+  openStore = openAny,
+}: ChatParts): Promise<LiveStage> {
   const platform = createPlatform({ now: () => clock.world().getTime() })
   const cast = buildCast(platform.build, script)
   const received = createReceived(platform, cast, hooks.onTrouble)
   await platform.start()
-  const database = new DatabaseFaults(url)
+  const database = new DatabaseFaults(url, openStore)
   const host = new Host({ url, openStore: database.open, platform, received, clock, hooks, script })
   await host.start()
   const people = new People({

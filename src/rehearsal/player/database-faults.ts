@@ -3,7 +3,7 @@ import { setTimeout as pause } from 'node:timers/promises'
 import SqliteDatabase from 'better-sqlite3'
 import type { Tx } from '../../engine/ports.ts'
 import { readAddress } from '../../store/address.ts'
-import { type OpenStore, openStore } from '../../store/open.ts'
+import type { OpenStore, openStore as openAny } from '../../store/open.ts'
 import type { DatabaseFault } from '../scenario/index.ts'
 
 type End = () => void
@@ -20,7 +20,10 @@ const PARTS = ['', '-wal', '-shm']
 export class DatabaseFaults {
   private what: DatabaseFault | null = null
 
-  constructor(private readonly url: string) {}
+  constructor(
+    private readonly url: string,
+    private readonly openStore: typeof openAny,
+  ) {}
 
   get isAway(): boolean {
     return this.what !== null
@@ -48,8 +51,8 @@ export class DatabaseFaults {
   }
 
   /** The store with the fault before every use. */
-  readonly open = async (url: string): Promise<OpenStore> => {
-    const opened = await openStore(url)
+  readonly open = async (...given: Parameters<typeof openAny>): Promise<OpenStore> => {
+    const opened = await this.openStore(...given)
     const before = async (writes: boolean): Promise<void> => {
       if (this.what === 'slow') await pause(SLOW_MS)
       if (writes && (this.what === 'full' || this.what === 'read-only'))

@@ -3,7 +3,7 @@ import { type Bot, createBot } from '../../bot.ts'
 import { createEngine } from '../../engine/engine.ts'
 import type { Server } from '../../engine/event.ts'
 import type { Courier } from '../../engine/ports.ts'
-import { type OpenStore, openStore } from '../../store/open.ts'
+import { type OpenStore, openStore as openAny } from '../../store/open.ts'
 import { textsFor } from '../../text/index.ts'
 import { Builder } from '../platform/builder.ts'
 import { World } from '../platform/world.ts'
@@ -17,10 +17,18 @@ interface Direct {
   readonly clock: VirtualClock
   readonly hooks: Hooks
   readonly script: Script
+  /** How the database is opened, at the beginning and after each restart. */
+  readonly openStore?: typeof openAny
 }
 
 /** Straight into the bot: no chat client and no stand-in, a courier that only keeps count. */
-export async function directStage({ url, clock, hooks, script }: Direct): Promise<Stage> {
+export async function directStage({
+  url,
+  clock,
+  hooks,
+  script,
+  openStore = openAny,
+}: Direct): Promise<Stage> {
   const world = new World(() => clock.world().getTime())
   const cast = buildCast(new Builder(world, () => {}), script)
   let { store, bot } = await assemble()
