@@ -13,14 +13,19 @@ export interface Several {
   readonly budget: SharedBudget
 }
 
+/** By this name the server knows the process with the gateway. */
+const WITH_GATEWAY = 'ebbline jobs'
+
 /**
  * @param perSecond requests a second that the platform allows all of them together
+ * @param name by which the server knows this process
  * @throws StoreProblem where the database cannot be used for it
  */
 export async function openSeveral(
   { url, server }: { readonly url: string; readonly server: string },
   log: Logger,
   perSecond = PER_SECOND,
+  name = WITH_GATEWAY,
 ): Promise<Several> {
   // only here: on SQLite nothing loads the engine of jobs
   const [{ openJobs }, { sharedBudget }] = await Promise.all([
@@ -28,7 +33,7 @@ export async function openSeveral(
     import('./schedule/shared-budget.ts'),
   ])
   try {
-    const jobs = await openJobs(url, (error) =>
+    const jobs = await openJobs(url, name, (error) =>
       log.warn({ error: safeError(error) }, 'the engine of jobs reports an error; it goes on'),
     )
     const spacing = (kept: number): number => 1_000 / (perSecond * (1 - kept))

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs'
 import { setTimeout as pause } from 'node:timers/promises'
 import SqliteDatabase from 'better-sqlite3'
+import { ChatProblem } from './chat/client.ts'
 import { type Service, type ServiceParts, startService } from './service.ts'
 import { serveWithoutStore } from './service-without-store.ts'
 import { openSeveral, type Several } from './several.ts'
@@ -9,6 +10,7 @@ import { driverProblem } from './store/driver-problem.ts'
 import { type Lead, takeLead } from './store/leader.ts'
 import { ledgerPlace } from './store/ledger.ts'
 import { openStore } from './store/open.ts'
+import { serverProblem } from './store/postgresql.ts'
 import { codeOf, StoreProblem } from './store/problem.ts'
 import { placesFor } from './without-store/files.ts'
 import { openKnown } from './without-store/known.ts'
@@ -25,11 +27,15 @@ export interface PatientParts extends ServiceParts {
   readonly tell: (problem: Error) => void
 }
 
+/** The server went away in the middle of a start: it was there, so that it is waited for. */
+class CutOff extends StoreProblem {}
+
 /**
- * Starts the bot, on PostgreSQL once no other process has the gateway. While the database cannot be opened, urgent signs of those who were known are answered all the same,
- * what people say is kept in the spool, and the start is tried again.
+ * Starts the bot, on PostgreSQL once no other process has the gateway. While the database cannot be opened, urgent
+ * signs of those who were known are answered all the same, what people say is kept in the spool, and the start is tried
+ * again.
  * @throws StoreProblem where only the keeper can mend it (a newer database, a wrong password), or nobody is on file
- * yet; ChatProblem where the platform cannot be reached
+ * yet and the database was not there at all; ChatProblem where the platform cannot be reached
  */
 export async function startPatiently({ tell, ...parts }: PatientParts): Promise<Service> {
   for (;;) {
@@ -37,14 +43,15 @@ export async function startPatiently({ tell, ...parts }: PatientParts): Promise<
       return await startLeading(parts)
     } catch (error) {
       const problem = awayProblem(error, parts)
-      if (!problem) throw error
+      const isKnown = isAnybodyOnFile(parts)
+      if (!problem || !(isKnown || error instanceof CutOff)) throw error
       tell(problem)
-      const meanwhile = await serveWithoutStore(parts)
+      const meanwhile = isKnown ? await serveWithoutStore(parts) : null
       try {
         await opens(parts, problem, tell)
       } finally {
         // only one of the two may hear the platform; what was said in between is fetched
-        await meanwhile.stop()
+        await meanwhile?.stop()
       }
     }
   }
@@ -69,9 +76,12 @@ async function startLeading(parts: ServiceParts): Promise<Service> {
     await several.jobs.takeBack('due')
     return leading(await startService({ ...parts, several }), lead, several)
   } catch (error) {
-    await several?.jobs.close()
+    const isCut = await lead.wasCut()
+    await several?.jobs.close().catch(() => undefined)
     await lead.release()
-    throw error
+    if (!isCut || error instanceof ChatProblem) throw error
+    const cause = { code: 'ECONNRESET' }
+    throw new CutOff(serverProblem(cause, address.server).message, { cause })
   }
 }
 
@@ -124,14 +134,17 @@ function look(path: string): void {
   }
 }
 
-/** What is wrong with the database where it may pass and somebody is on file; null for any other failure. */
-function awayProblem(
-  error: unknown,
-  { databaseUrl, spoolFolder = null, seal = null }: ServiceParts,
-): Error | null {
+/** Who can be answered without the database. */
+function isAnybodyOnFile({ databaseUrl, spoolFolder = null, seal = null }: ServiceParts): boolean {
   const address = readAddress(databaseUrl)
   const path = address.kind === 'sqlite' ? address.path : null
-  if (openKnown(placesFor(path, spoolFolder).known, seal).isEmpty) return null
+  return !openKnown(placesFor(path, spoolFolder).known, seal).isEmpty
+}
+
+/** What is wrong with the database where it may pass; null for any other failure. */
+function awayProblem(error: unknown, { databaseUrl }: ServiceParts): Error | null {
+  const address = readAddress(databaseUrl)
+  const path = address.kind === 'sqlite' ? address.path : null
   if (error instanceof StoreProblem) {
     const isGone = path !== null && !existsSync(path)
     const code = codeOf(error.cause)

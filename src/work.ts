@@ -14,7 +14,6 @@ import { LADDERS } from './domain/ladder/ladders.ts'
 import { draw, drawFile } from './drawing.ts'
 import { createEngine } from './engine/engine.ts'
 import type { OutboxRow } from './engine/rows.ts'
-
 import type { Seal } from './seal.ts'
 import { told } from './service.ts'
 import { openSeveral, type Several } from './several.ts'
@@ -22,12 +21,15 @@ import type { Address } from './store/address.ts'
 import { inspectDatabase } from './store/inspect.ts'
 import { type OpenStore, openStore } from './store/open.ts'
 import { CAN_WAIT } from './store/outbox-claims.ts'
-import { StoreProblem } from './store/problem.ts'
+import { workerNamed } from './store/processes.ts'
 import { textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
+import { mustFit, noLongerFits } from './work-fit.ts'
 
 // Often enough that no lane stands empty for long; where nothing waits it costs two queries.
 const BEAT_MS = 1_000
+// Whether it still fits the others: soon enough that a claim of its own has not ended.
+const LOOK_MS = 60_000
 // Of the 5 s that a stop may take.
 const LAST_WORK_MS = 3_500
 
@@ -40,19 +42,20 @@ export interface WorkParts {
   readonly seal: Seal | null
   readonly now: () => Date
   readonly log: Logger
+  /** Called where this process must not go on beside the others: their version or its clock is another now. */
+  readonly unfit?: (problem: Error) => void
 }
 
 /**
  * A process that only sends, beside the one that has the gateway: what can wait leaves from whichever is free.
  * @throws StoreProblem or ChatProblem, each one sentence with the mend
  */
-export async function startWork(parts: WorkParts): Promise<{ stop(): Promise<void> }> {
+export const startWork = (parts: WorkParts): Promise<{ stop(): Promise<void> }> =>
+  orAway(parts.address, () => start(parts))
+
+async function start(parts: WorkParts): Promise<{ stop(): Promise<void> }> {
   const { address, log, seal } = parts
-  // the bot itself changes tables, when nobody works on them
-  if ((await inspectDatabase(address.url)).pending > 0)
-    throw new StoreProblem(
-      'The tables of the database are not up to date: start the bot first, with npm start.',
-    )
+  await mustFit(address, parts.now)
   const client = createClient(parts.token, parts.api, parts.perSecond)
   const store = await openStore(address.url, null, undefined, seal)
   let several: Several | null = null
@@ -60,26 +63,42 @@ export async function startWork(parts: WorkParts): Promise<{ stop(): Promise<voi
     const self = (await client.rest.get(Routes.user()).catch((error) => {
       throw problemOf(error, client, textsFor('en').chat)
     })) as APIUser
-    several = await openSeveral(address, log, parts.perSecond)
+    several = await openSeveral(address, log, parts.perSecond, workerNamed())
     const sending = await sendingOf(parts, { client, store, several, ownId: self.id })
     const timer = setInterval(() => {
       void sending
         .beat()
         .catch((error) => log.warn({ error: safeError(error) }, 'a beat failed; the next tries again'))
     }, BEAT_MS)
+    const looking = setInterval(() => {
+      void noLongerFits(address, parts.now).then((problem) => {
+        if (problem) parts.unfit?.(problem)
+      })
+    }, LOOK_MS)
     const { jobs } = several
     return {
       async stop() {
         clearInterval(timer)
+        clearInterval(looking)
         sending.stop()
         await within(sending.idle(), LAST_WORK_MS, undefined)
         await Promise.all([jobs.close(), store.close(), client.destroy()])
       },
     }
   } catch (error) {
-    await several?.jobs.close()
+    await several?.jobs.close().catch(() => undefined)
     await store.close()
     await client.destroy()
+    throw error
+  }
+}
+
+/** A server that goes away in the middle of a start is what the keeper should read of, not what failed by it. */
+async function orAway<T>({ url }: WorkParts['address'], start: () => Promise<T>): Promise<T> {
+  try {
+    return await start()
+  } catch (error) {
+    await inspectDatabase(url)
     throw error
   }
 }

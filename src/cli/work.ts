@@ -38,7 +38,13 @@ export async function run(args: string[], io: Io): Promise<number> {
   const options = orWrongUse(() => optionsOf(args), io, help)
   if (options === null) return 2
   const { settings, token, address } = options
-  const told = Promise.race(['SIGTERM', 'SIGINT'].map((signal) => once(process, signal)))
+  let unfit: (problem: Error) => void = () => {}
+  const told = Promise.race([
+    ...['SIGTERM', 'SIGINT'].map((signal) => once(process, signal).then(() => null)),
+    new Promise<Error>((resolve) => {
+      unfit = resolve
+    }),
+  ])
   const log = pino({ level: settings.logLevel, base: null })
   try {
     const { startWork } = await import('../work.ts')
@@ -47,13 +53,15 @@ export async function run(args: string[], io: Io): Promise<number> {
       ladders: readOwnLadders(settings.ladders),
       seal: readSeal(settings),
       now: () => new Date(),
+      unfit,
     })
     log.info('working')
-    await told
+    const problem = await told
+    if (problem) io.err(problem.message)
     await within(work.stop(), STOP_MS, undefined)
     log.info('stopped')
     // what is still under way is in the database, and is taken up by the others
-    process.exit(0)
+    process.exit(problem ? 1 : 0)
   } catch (error) {
     if (!isOperators(error)) throw error
     io.err(error.message)

@@ -36,7 +36,7 @@ export interface Jobs {
 const CONNECTION = '-c synchronous_commit=off'
 const CONNECTIONS = 4
 const CONNECT_TIMEOUT_MS = 5_000
-const SCHEMA = 'pgboss'
+export const SCHEMA = 'pgboss'
 // A day of failed jobs is enough to look at; nothing about an erased client stays longer.
 const KEPT_S = 86_400
 // Overdue jobs are looked for so often.
@@ -62,12 +62,20 @@ const POLICIES: Readonly<Record<Queue, Policy>> = {
 export const QUEUES = Object.keys(POLICIES) as Queue[]
 export const deadOf = (queue: Queue): string => `${queue}-dead`
 
-/** Opens the jobs of a database, their tables made where needed. @throws what the driver throws */
-export async function openJobs(url: string, onTrouble: (error: unknown) => void): Promise<Jobs> {
+/**
+ * Opens the jobs of a database, their tables made where needed.
+ * @param name by which the server knows this process
+ * @throws what the driver throws
+ */
+export async function openJobs(
+  url: string,
+  name: string,
+  onTrouble: (error: unknown) => void,
+): Promise<Jobs> {
   const pool = new pg.Pool({
     ...{ connectionString: url, options: CONNECTION, max: CONNECTIONS },
     connectionTimeoutMillis: CONNECT_TIMEOUT_MS,
-    application_name: 'ebbline jobs',
+    application_name: name,
   })
   // an idle connection that the server ends is replaced by the next use
   pool.on('error', () => undefined)

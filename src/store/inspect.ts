@@ -84,6 +84,8 @@ function canWrite(db: SqliteDatabase.Database): boolean {
 
 async function inspectServer(url: string, server: string): Promise<Inspection> {
   const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS })
+  // unheard, the end of the line would end the process; whatever is asked then tells of it
+  client.on('error', () => undefined)
   try {
     await client.connect()
     const history = await historyOfServer(client, server)

@@ -3,7 +3,9 @@ import pg from 'pg'
 import { CONNECT_TIMEOUT_MS, destroy, serverProblem } from './postgresql.ts'
 
 // A number of our own for the lock that the process with the gateway holds.
-const LEADER_LOCK = 37_021_947
+export const LEADER_LOCK = 37_021_947
+/** By this name the server knows those who lead or stand by. */
+export const LEADER = 'ebbline leader'
 // A stand-by asks so often; with the silence below and a start it has the gateway well within half a minute.
 const ASK_MS = 2_000
 // Whoever leads comes back at once after a cut, before a stand-by asks.
@@ -20,6 +22,8 @@ type Found = 'ours' | 'taken' | null
 export interface Lead {
   /** Gives it up for the next. */
   release(): Promise<void>
+  /** Whether the server has cut this process off since it leads: what failed meanwhile may go well another time. */
+  wasCut(): Promise<boolean>
 }
 
 export interface LeadParts {
@@ -54,12 +58,14 @@ export async function takeLead(url: string, server: string, parts: LeadParts): P
 function hold(first: pg.Client, url: string, lost: () => void): Lead {
   let session = first
   let over = false
+  let cut = false
 
   const watch = (): void => {
     const own = session
     const beat = setInterval(() => void own.query('SELECT 1').catch(() => destroy(own)), BEAT_MS)
     own.once('end', () => {
       clearInterval(beat)
+      cut = true
       if (!over) void again(pidOf(own))
     })
   }
@@ -87,6 +93,14 @@ function hold(first: pg.Client, url: string, lost: () => void): Lead {
       over = true
       await session.end().catch(() => undefined)
     },
+    async wasCut() {
+      // the end of a line is heard of a little later than what failed by it
+      cut ||= await session.query('SELECT 1').then(
+        () => false,
+        () => true,
+      )
+      return cut
+    },
   }
 }
 
@@ -95,7 +109,7 @@ async function connect(url: string): Promise<pg.Client> {
     connectionString: url,
     connectionTimeoutMillis: CONNECT_TIMEOUT_MS,
     query_timeout: CONNECT_TIMEOUT_MS,
-    application_name: 'ebbline leader',
+    application_name: LEADER,
   })
   // unheard, it would end the process; what follows from it is told by "end"
   session.on('error', () => undefined)

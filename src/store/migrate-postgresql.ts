@@ -37,6 +37,8 @@ export async function migratePostgresql(
   migrations = readMigrations('postgresql'),
 ): Promise<void> {
   const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: CONNECT_TIMEOUT_MS })
+  // unheard, the end of the line would end the process; whatever is asked then tells of it
+  client.on('error', () => undefined)
   try {
     await client.connect()
     await inTransaction(client, () => applyMissing(client, server, migrations))

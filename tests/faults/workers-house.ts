@@ -33,10 +33,10 @@ export interface House {
   leader(): ServiceProcess
   /** `ebb work`. */
   worker(): ServiceProcess
-  /** So many messages for each client, due now, numbered in order. */
-  write(each: number): Promise<void>
+  /** So many messages for each client, numbered in order, due now or then. */
+  write(each: number, at?: Date): Promise<void>
   /** A due row for each of so many clients that is done with nothing but its going. */
-  writeDues(clients: number): Promise<void>
+  writeDues(clients: number, at?: Date): Promise<void>
   /** Numbers of what each client got, in order of arrival. */
   got(): ReadonlyMap<string, readonly number[]>
   query<Row extends pg.QueryResultRow>(sql: string): Promise<Row[]>
@@ -97,19 +97,19 @@ export async function openHouse(
     ...{ platform, people, posted, databaseUrl },
     leader: () => start('src/main.ts'),
     worker: () => start('src/cli/index.ts', 'work'),
-    async write(each) {
+    async write(each, notBefore = new Date()) {
       const postings = Array.from({ length: each }, (_, n) =>
         rows.map(({ id, user, ref }): Posting => {
           const key = `${ref}/${n}`
           const message = samples.message(key, { address: { to: 'client', user }, text: `number ${n}` })
-          return { ...samples.posting(key, { notBefore: new Date(), message }), clientId: id }
+          return { ...samples.posting(key, { notBefore, message }), clientId: id }
         }),
       )
       await apply(databaseUrl, [], postings.flat())
     },
-    async writeDues(clients) {
+    async writeDues(clients, at = new Date()) {
       const dues = rows.slice(0, clients).map(({ id }) => {
-        const due = { ...samples.samples.due, id: `activities/${id}`, clientId: id, at: new Date() }
+        const due = { ...samples.samples.due, id: `activities/${id}`, clientId: id, at }
         return samples.put('due', { ...due, kind: 'activities', data: {} })
       })
       await apply(databaseUrl, dues)

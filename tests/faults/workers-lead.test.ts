@@ -6,6 +6,7 @@ const SERVER = process.env.EBBLINE_TEST_POSTGRES
 if (!SERVER) console.warn('who leads: skipped, EBBLINE_TEST_POSTGRES names no server')
 // From the end of one to the next one's being ready.
 const MOST_MS = 30_000
+const POLL = { timeout: 15_000, interval: 50 }
 
 const END_LEADERS = `SELECT pg_terminate_backend(pid) FROM pg_stat_activity
   WHERE application_name = 'ebbline leader' AND datname = current_database()`
@@ -40,14 +41,17 @@ describe.skipIf(!SERVER)(
       await leader.logged('"ready"')
       await house.query(END_LEADERS)
       await expect
-        .poll(() => house.query(`SELECT pid FROM pg_locks WHERE locktype = 'advisory' AND objid = 37021947`))
+        .poll(
+          () => house.query(`SELECT pid FROM pg_locks WHERE locktype = 'advisory' AND objid = 37021947`),
+          POLL,
+        )
         .toHaveLength(1)
       expect(house.platform.connected).toBe(true)
 
       // it waits in the line for the lock, and has it as soon as the leader is cut off
       const other = house.query('SELECT pg_advisory_lock(37021947), pg_sleep(5)')
       await expect
-        .poll(() => house.query(`SELECT pid FROM pg_locks WHERE objid = 37021947 AND NOT granted`))
+        .poll(() => house.query(`SELECT pid FROM pg_locks WHERE objid = 37021947 AND NOT granted`), POLL)
         .toHaveLength(1)
       await house.query(END_LEADERS)
       const ended = await leader.ended()

@@ -6,6 +6,7 @@ import { StoreProblem } from '../../store/problem.ts'
 import { keyProblem, MARK, type Mark, parseMark } from '../../store/sealed-mark.ts'
 import { doctor } from '../../text/en/doctor.ts'
 import { type Line, notOk, ok } from './line.ts'
+import { severalLines } from './several.ts'
 
 /** Room for the log of writes and a backup beside the file; a figure of our own. */
 const LEAST_FREE = 200 * 2 ** 20
@@ -37,7 +38,8 @@ export async function databaseLines(
     const readable = sound && writable && pending === 0
     if (!readable) return { lines, practices: null }
     const { practices, mark, unsealed } = await contentsOf(url, seal)
-    return { lines: [...lines, wordsLine(parseMark(mark), seal, unsealed)], practices }
+    const words = wordsLine(parseMark(mark), seal, unsealed)
+    return { lines: [...lines, words, ...(await severalLines(url, false))], practices }
   } catch (error) {
     if (!(error instanceof StoreProblem)) throw error
     return { lines: [notOk('database', error.message)], practices: null }

@@ -4,6 +4,7 @@ import { openStore } from '../../store/open.ts'
 import { StoreProblem } from '../../store/problem.ts'
 import { doctor } from '../../text/en/doctor.ts'
 import { type Line, notOk, ok } from './line.ts'
+import { severalLines } from './several.ts'
 
 // Longer than any message waits between two tries.
 const WAITS_MS = 10 * 60_000
@@ -17,7 +18,7 @@ export async function liveLines(url: string, now: Date): Promise<Line[]> {
     try {
       const beat = beatIn(await store.settings.get(HEARTBEAT))
       const oldest = await store.outbox.nextDue()
-      return [beatLine(beat, now), waitingLine(oldest, now)]
+      return [beatLine(beat, now), waitingLine(oldest, now), ...(await severalLines(url, true))]
     } finally {
       await store.close()
     }

@@ -61,6 +61,18 @@ export const doctor = {
   noneWaits: 'none waits longer than it should',
   waitsSince: (at: string): string =>
     `one waits since ${at.slice(0, 19)}Z: look at the token and the network with ebb doctor`,
+  // several processes on one database
+  processes: (standingBy: number, working: number): string =>
+    `one has the gateway, ${standingBy} stand${standingBy === 1 ? 's' : ''} by, ${working} work${working === 1 ? 's' : ''} beside it`,
+  takingOver: (standingBy: number, working: number): string =>
+    `none has the gateway at this moment, ${standingBy} stand${standingBy === 1 ? 's' : ''} by and will take it, ${working} work${working === 1 ? 's' : ''}`,
+  nobodyLeads: (working: number): string =>
+    `${working} work${working === 1 ? 's' : ''}, but none has the gateway: nobody hears the clients. Start the bot with npm start`,
+  nobodyUp: 'none is up; the bot is started with npm start',
+  jobs: { due: 'jobs of what is due', deliver: 'jobs of delivery' },
+  noneAside: 'none is put aside',
+  aside: (tasks: number, at: string): string =>
+    `${tasks} failed at every try, the first at ${at.slice(0, 19)}Z, and ${tasks === 1 ? 'is' : 'are'} tried again a quarter of an hour later, again and again: look in the logs for “something failed” and mend what it names; nothing is lost`,
   // the practices
   noPractice: 'none is set up: invite the bot to a server and run /set-up there',
   inOrder: 'roles, channels and rights are in order',

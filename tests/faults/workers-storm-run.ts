@@ -1,0 +1,184 @@
+import { setTimeout as pause } from 'node:timers/promises'
+import type { ServiceProcess } from '../end-to-end/service-process.ts'
+import { type OwnServer, ownServer } from './own-postgresql.ts'
+import { faultsIn, type House, openHouse } from './workers-house.ts'
+
+/**
+ * `npm run storm [-- MESSAGES [BIN [USER]]]`: three workers, the bot and a stand-by send MESSAGES (20,000) that are due
+ * at once, while workers and leaders are killed one after another, a worker stands still for longer than a claim holds,
+ * and PostgreSQL crashes twice, the second time together with the leader. None may be lost, sent twice, or overtake one
+ * of its client. BIN holds PostgreSQL's programs, USER runs it, since it does not run as root.
+ */
+const [messages = '20000', bin, user] = process.argv.slice(2)
+const EACH = 5
+const CLIENTS = Math.ceil(Number(messages) / EACH)
+const ALL = CLIENTS * EACH
+// The platform's 50 a second would take seven minutes; the machine is to be the limit.
+const PER_SECOND = 400
+const KILL_EVERY_MS = 12_000
+// Longer than a claim holds.
+const STILL_MS = 130_000
+const SERVER_AWAY_MS = 3_000
+// Shares of the messages at which something happens.
+const AT = { still: 0.1, leader: [0.2, 0.6], crash: 0.4, both: 0.8 } as const
+const MOST_S = 30
+// All that is written becomes due at one instant.
+const LATER = new Date(Date.now() + 86_400_000)
+const TIMES = { Outbox: 'notBefore', Due: 'at' }
+// "The past few minutes" of the platform are not relied on: it forgets what is a little older than a minute.
+const FORGOTTEN_MS = 65_000
+
+/** The two of which one has the gateway. */
+interface Leaders {
+  first: ServiceProcess
+  next: ServiceProcess
+  /** Seconds from each end of the first to the other's being ready. */
+  readonly takeOvers: number[]
+}
+
+const since = performance.now()
+const seconds = (from: number): number => (performance.now() - from) / 1000
+const tell = (what: string): void => console.log(`${seconds(since).toFixed(0).padStart(5)} s  ${what}`)
+
+async function storm(house: House, server: OwnServer): Promise<boolean> {
+  const leaders = await startLeaders(house)
+  const workers = [house.worker(), house.worker(), house.worker()]
+  await Promise.all(workers.map((one) => one.logged('"working"')))
+  await house.write(EACH, LATER)
+  await house.writeDues(CLIENTS, LATER)
+  for (const [table, column] of Object.entries(TIMES))
+    await house.query(`UPDATE "${table}" SET "${column}" = timezone('UTC', now())`)
+  tell(
+    `due: ${ALL} messages and ${CLIENTS} other rows for ${CLIENTS} clients; the bot, a stand-by, 3 workers`,
+  )
+  const begun = performance.now()
+  const forgetting = forget(house)
+  const sent = (): number => house.posted.length
+  const reached = async (share: number): Promise<void> => {
+    while (sent() < share * ALL) await pause(20)
+  }
+
+  const still = reached(AT.still).then(() => standStill(workers.shift()!))
+  const killing = killInTurn(house, workers, () => sent() < ALL)
+  for (const share of [AT.leader[0], AT.crash, AT.leader[1], AT.both]) {
+    await reached(share)
+    const crash = share === AT.leader[0] || share === AT.leader[1] ? null : crashed(server)
+    if (share !== AT.crash) await takenOver(house, leaders)
+    await crash
+  }
+  await reached(1)
+  tell(`${(ALL / seconds(begun)).toFixed(0)} messages a second with all that`)
+  const kills = await killing
+  await still
+  const left = await settled(house)
+  clearInterval(forgetting)
+  tell(`kills: ${kills} workers, ${leaders.takeOvers.length} leaders; crashes of PostgreSQL: 2`)
+  return judge(house, left, leaders.takeOvers)
+}
+
+async function startLeaders(house: House): Promise<Leaders> {
+  const first = house.leader()
+  await first.logged('"ready"')
+  const next = house.leader()
+  await next.logged('stand-by')
+  return { first, next, takeOvers: [] }
+}
+
+async function standStill(worker: ServiceProcess): Promise<void> {
+  worker.freeze(true)
+  tell('a worker stands still')
+  await pause(STILL_MS)
+  worker.freeze(false)
+  tell('it goes on')
+}
+
+async function crashed(server: OwnServer): Promise<void> {
+  server.stop()
+  tell('PostgreSQL has crashed')
+  await pause(SERVER_AWAY_MS)
+  server.start()
+  tell('PostgreSQL is back')
+}
+
+async function takenOver(house: House, leaders: Leaders): Promise<void> {
+  leaders.first.kill()
+  const from = performance.now()
+  tell('the leader is killed')
+  await leaders.next.logged('"ready"')
+  leaders.takeOvers.push(seconds(from))
+  tell(`the stand-by is ready after ${leaders.takeOvers.at(-1)!.toFixed(1)} s`)
+  leaders.first = leaders.next
+  leaders.next = await kept(house.leader, 'stand-by')
+}
+
+/** Workers are killed one after another, and others started in their place. */
+async function killInTurn(house: House, workers: ServiceProcess[], goesOn: () => boolean): Promise<number> {
+  for (let kills = 0; ; kills += 1) {
+    await pause(KILL_EVERY_MS)
+    if (!goesOn()) return kills
+    workers.shift()?.kill()
+    workers.push(await kept(house.worker, '"working"'))
+  }
+}
+
+/** Started until it runs, as whoever looks after a service does. */
+async function kept(start: () => ServiceProcess, logs: string): Promise<ServiceProcess> {
+  for (;;) {
+    const one = start()
+    const runs = await one.logged(logs).then(
+      () => true,
+      () => false,
+    )
+    if (runs) return one
+    tell(`started again, since it ended: ${one.said().trim()}`)
+    await pause(1_000)
+  }
+}
+
+interface Left {
+  readonly outbox: number
+  readonly dues: number
+}
+
+async function settled(house: House): Promise<Left> {
+  const count = async (sql: string): Promise<number> => Number((await house.query<{ n: string }>(sql))[0]!.n)
+  for (let tries = 0; ; tries += 1) {
+    const outbox = await count(`SELECT count(*) AS n FROM "Outbox" WHERE "state" <> 'sent'`)
+    const dues = await count('SELECT count(*) AS n FROM "Due"')
+    if (outbox + dues === 0 || tries === 150) return { outbox, dues }
+    await pause(1_000)
+  }
+}
+
+function judge(house: House, { outbox, dues }: Left, takeOvers: readonly number[]): boolean {
+  const faults = faultsIn(house, EACH)
+  const { requests, violations } = house.platform
+  const messages = requests.filter(({ path }) => /messages$/.test(path))
+  const posts = messages.filter(({ method }) => method === 'POST')
+  const refused = posts.filter(({ status }) => status === 429).length
+  tell(`sent: ${house.posted.length} of ${ALL}; not sent in the outbox: ${outbox}; due rows left: ${dues}`)
+  tell(`lost, twice or out of order: ${faults.length} clients ${faults.slice(0, 5).join('; ')}`)
+  tell(`posts: ${posts.length}, of them refused for a limit: ${refused}`)
+  tell(`looked back: ${messages.length - posts.length} times; violations: ${violations.length}`)
+  const isOk = faults.length + outbox + dues + violations.length === 0 && Math.max(...takeOvers) < MOST_S
+  tell(isOk ? 'ok: none lost, none twice, order kept' : 'NOT ok')
+  return isOk
+}
+
+function forget({ platform }: House): NodeJS.Timeout {
+  return setInterval(() => {
+    const before = Date.now() - FORGOTTEN_MS
+    for (const { wire } of platform.world.messages.values())
+      if (wire.nonce !== undefined && Date.parse(wire.timestamp) < before) delete wire.nonce
+  }, 1_000)
+}
+
+const server = ownServer(bin, user)
+let ok = false
+try {
+  const house = await openHouse(server.url, { clients: CLIENTS, perSecond: PER_SECOND })
+  ok = await storm(house, server).finally(() => house.close())
+} finally {
+  server.remove()
+}
+process.exit(ok ? 0 : 1)
