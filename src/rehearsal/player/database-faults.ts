@@ -8,8 +8,10 @@ import type { DatabaseFault } from '../scenario/index.ts'
 
 type End = () => void
 
-// Real time: longer than the platform waits for an answer.
+// Real time. A transaction: longer than the platform waits for an answer (3 s).
 const SLOW_MS = 3_500
+// Anything else: longer than delivery waits for a claim (0.3 s).
+const SLOW_USE_MS = 500
 const CODES = { full: 'SQLITE_FULL', 'read-only': 'SQLITE_READONLY' } as const
 const PARTS = ['', '-wal', '-shm']
 
@@ -53,18 +55,24 @@ export class DatabaseFaults {
   /** The store with the fault before every use. */
   readonly open = async (...given: Parameters<typeof openAny>): Promise<OpenStore> => {
     const opened = await this.openStore(...given)
-    const before = async (writes: boolean): Promise<void> => {
-      if (this.what === 'slow') await pause(SLOW_MS)
-      if (writes && (this.what === 'full' || this.what === 'read-only'))
+    const wait = async (ms: number): Promise<void> => {
+      if (this.what === 'slow') await pause(ms)
+    }
+    const mayWrite = async (): Promise<void> => {
+      if (this.what === 'full' || this.what === 'read-only')
         throw Object.assign(new Error(`the database is ${this.what}`), { code: CODES[this.what] })
+    }
+    const before = async (writes: boolean): Promise<void> => {
+      await wait(SLOW_USE_MS)
+      if (writes) await mayWrite()
     }
     const { outbox, dues, settings } = opened
     return {
       ...opened,
       store: {
         transaction: async (work) => {
-          await before(false)
-          return opened.store.transaction((tx) => work(guarded(tx, () => before(true))))
+          await wait(SLOW_MS)
+          return opened.store.transaction((tx) => work(guarded(tx, mayWrite)))
         },
       },
       outbox: behind(outbox, (name) => before(!['waiting', 'nextDue'].includes(name))),
