@@ -56,13 +56,6 @@ export async function processorTimeOf(work: () => Promise<unknown>): Promise<num
   return (user + system) / 1000
 }
 
-/** Milliseconds that some work takes by the clock on the wall: where a disk or another process has its part. */
-export async function wallTimeOf(work: () => Promise<unknown>): Promise<number> {
-  const began = performance.now()
-  await work()
-  return performance.now() - began
-}
-
 /**
  * Times cases in turn, round after round, so that a busy machine hits them alike.
  * @returns milliseconds of each case by name, one a round; the first rounds warm up and are left out

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { assess } from './assess.ts'
 import { digest } from './digest.ts'
 import { fanOut } from './fan-out.ts'
+import { growth } from './growth.ts'
 import { idle } from './idle.ts'
 import type { Bench, Figure, Measured } from './measure.ts'
 import { parse } from './parse.ts'
@@ -13,7 +14,7 @@ import { tick } from './tick.ts'
 import { urgent } from './urgent.ts'
 
 /** `npm run bench [-- ID ...]`: every row, or those named. Figures as a table, and as JSON in a new folder. */
-const ROWS: readonly Bench[] = [parse, assess, reply, urgent, fanOut, idle, tick, digest, start]
+const ROWS: readonly Bench[] = [parse, assess, reply, urgent, fanOut, idle, tick, digest, start, growth]
 const ROUNDS = 15
 
 const short = (value: number): string => value.toPrecision(3)
