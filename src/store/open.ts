@@ -20,7 +20,7 @@ import { StoreProblem } from './problem.ts'
 import { notSealedWith } from './sealed-count.ts'
 import { mustOpen, noteKey } from './sealed-mark.ts'
 import { type SettingStore, settingStore } from './settings.ts'
-import { openSqlite, prepareFile } from './sqlite.ts'
+import { openSqlite, prepareFile, type Sync } from './sqlite.ts'
 import { createTx } from './tx.ts'
 
 /** The database in use, part by part. */
@@ -53,15 +53,17 @@ export interface OpenStore {
  * @param holder in whose name messages are claimed for delivery; this process's where left out
  * @param seal what closes and opens the words of people; null: they are kept as they are; 'unread': for whoever
  * neither reads nor writes any
+ * @param sync how far a SQLite file waits for the disk; a play, in which no power is cut, need not
  */
 export async function openStore(
   url: string,
   ledger: string | null = ledgerPlace(readAddress(url), null),
   holder: string = processNamed(),
   seal: Seal | null | 'unread' = null,
+  sync: Sync = 'FULL',
 ): Promise<OpenStore> {
   const database =
-    seal === 'unread' ? await openDatabase(readAddress(url), null) : await openSealed(url, seal)
+    seal === 'unread' ? await openDatabase(readAddress(url), null, sync) : await openSealed(url, seal, sync)
   await database.transaction(warmUp)
   const settle = async () => (ledger === null ? null : settleErasures(database, ledger))
   const erasures = await settle()
@@ -90,8 +92,8 @@ export async function openStore(
  * The database alone, with the key noted that its words are closed with from now on.
  * @throws StoreProblem where it cannot be used, or its words need another key
  */
-export async function openSealed(url: string, seal: Seal | null): Promise<Database> {
-  const database = await openDatabase(readAddress(url), seal)
+export async function openSealed(url: string, seal: Seal | null, sync: Sync = 'FULL'): Promise<Database> {
+  const database = await openDatabase(readAddress(url), seal, sync)
   try {
     const mark = await mustOpen(database, seal)
     if (seal !== null) await noteKey(database, seal, mark)
@@ -102,8 +104,8 @@ export async function openSealed(url: string, seal: Seal | null): Promise<Databa
   }
 }
 
-async function openDatabase(address: Address, seal: Seal | null): Promise<Database> {
-  const database = await openAny(address, seal)
+async function openDatabase(address: Address, seal: Seal | null, sync: Sync): Promise<Database> {
+  const database = await openAny(address, seal, sync)
   try {
     const problem = halfMoved(await database.use(readNote))
     if (problem !== null) throw new StoreProblem(problem)
@@ -114,14 +116,14 @@ async function openDatabase(address: Address, seal: Seal | null): Promise<Databa
   }
 }
 
-async function openAny(address: Address, seal: Seal | null): Promise<Database> {
+async function openAny(address: Address, seal: Seal | null, sync: Sync): Promise<Database> {
   if (address.kind === 'postgresql') {
     await migratePostgresql(address.url, address.server)
     return openPostgresql(address.url, seal)
   }
   prepareFile(address.path)
   migrateSqlite(address.path)
-  return openSqlite(address.path, seal)
+  return openSqlite(address.path, seal, sync)
 }
 
 function transactions(database: Database, settle: () => Promise<unknown>): Store {

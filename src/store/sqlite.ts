@@ -15,6 +15,9 @@ const BUSY_TIMEOUT_MS = 10
 const BUSY_PAUSE_MS = 100
 const BUSY_TRIES = 40
 
+/** How far SQLite waits for the disk: until all outlives a power cut, or, in a play, until it outlives the process. */
+export type Sync = 'FULL' | 'OFF'
+
 // FULL: what was acknowledged is on the disk even after a power cut. secure_delete: erased words are overwritten.
 export const PRAGMAS = `
   PRAGMA busy_timeout = ${BUSY_TIMEOUT_MS};
@@ -74,13 +77,14 @@ export function fileProblem(error: unknown, path: string): StoreProblem {
 }
 
 /** Opens the client on a file that is there and migrated. */
-export function openSqlite(path: string, seal: Seal | null = null): Database {
+export function openSqlite(path: string, seal: Seal | null = null, sync: Sync = 'FULL'): Database {
   const factory = new PrismaBetterSqlite3({ url: path, timeout: BUSY_TIMEOUT_MS })
   const connect = factory.connect.bind(factory)
   let connected: Awaited<ReturnType<typeof connect>> | null = null
   factory.connect = async () => {
     connected = await connect()
     await connected.executeScript(PRAGMAS)
+    if (sync !== 'FULL') await connected.executeScript(`PRAGMA synchronous = ${sync}`)
     return connected
   }
   const plain = new PrismaClient({ adapter: factory, errorFormat: ERRORS })

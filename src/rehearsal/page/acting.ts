@@ -133,7 +133,7 @@ const filled = (fields: By<'submit'>['fields']): Record<string, string | string[
 export async function command(session: Session, { as, line }: By<'command'>, seen: Seen): Promise<void> {
   const full = withRooms(line)
   const read = readSlash(full)
-  if (typeof read === 'string') throw new NotDone(read)
+  if (typeof read === 'string') throw new NotDone(page.notSent(read))
   const spec = commands.find((one) => one.name === read.name)!
   if (as !== 'coach' && spec.who === 'keeper') throw new NotDone(page.cannot)
   await passToFreeMinute(session.programme, seen)

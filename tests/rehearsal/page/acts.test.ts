@@ -130,6 +130,9 @@ describe('acts that the page asks for', () => {
       { do: 'break', what: 'clock', hours: 0 },
       { do: 'break', what: 'clock', hours: 13 },
       { do: 'say', as: 'coach', text: 'hello' },
+      { do: 'command', as: 'coach', line: '/clear' },
+      { do: 'command', as: 'coach', line: 'roster' },
+      { do: 'command', as: 'heron', line: '/set-up zone:Europe/Lisbon' },
     ]))
 
   it('begin again with a scenario of the list, with nothing, or with a file', async () => {

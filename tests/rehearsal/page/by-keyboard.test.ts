@@ -80,7 +80,7 @@ describe.skipIf(why !== null)(`a practice by keyboard alone, in a browser${why ?
     const step = page.locator('#first-steps')
     for (let n = 0; n < 30 && (await step.isVisible()); n += 1) {
       const says = (await step.textContent()) ?? ''
-      if (says.includes('Give them a name')) {
+      if (says.includes('type an alias')) {
         await type(page.locator('#new-name'), 'heron')
         await settled(page, () => page.keyboard.press('Enter'))
         await page.waitForSelector('#whose')
@@ -92,7 +92,9 @@ describe.skipIf(why !== null)(`a practice by keyboard alone, in a browser${why ?
         }
       } else await use(step.locator('button.main'))
     }
-    await expect.poll(() => cards('client').last().textContent()).toMatch(/· prompt · 08:00/)
+    await expect
+      .poll(() => page.locator('#client-cards .entry').last().textContent())
+      .toMatch(/08:00Ebbline · prompt/)
     console.log(`the first steps: ${work.uses} buttons and fields, ${work.typed} characters to be typed`)
     // common practice, from memory: 40 words a minute are 200 characters; 2 s for each button or field
     expect((work.typed / 200) * 60 + work.uses * 2).toBeLessThan(120)

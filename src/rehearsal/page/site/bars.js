@@ -19,25 +19,33 @@ const SPEEDS = [
   [86_400, 'a day a second'],
 ]
 
-export function showTime(box, { playing, hasScript, now }, doing) {
-  show(box, [playing !== null, hasScript, now.next === null], () => {
+/** Time's buttons; while somebody is led by the hand, none of them stands out. */
+export function showTime(box, { playing, hasScript, firstSteps }, doing) {
+  show(box, [playing !== null, hasScript, firstSteps], () => {
     const to = (name, label, more) => button(name, label, () => doing({ do: 'time', to: name }), more)
+    const isLed = firstSteps !== null && firstSteps.step !== 'done'
     const speed = el(
       'select',
       { id: 'speed', 'data-name': 'speed' },
       SPEEDS.map(([value, label]) => el('option', { value }, label)),
     )
     return [
-      to('event', 'Next event', { class: 'main' }),
+      to('event', 'Next event', { class: isLed ? null : 'main' }),
       to('day', 'Next day'),
       to('week', 'Next week'),
-      to('clocks', 'To the next clock change'),
-      ...(hasScript ? [to('end', 'To the end')] : []),
-      playing === null
-        ? button('play', 'Play', () => doing({ do: 'play', speed: Number(speed.value) }))
-        : button('play', 'Pause', () => doing({ do: 'pause' })),
-      el('label', { for: 'speed' }, 'at'),
-      speed,
+      ...(hasScript ? [to('end', 'To the end of the scenario')] : []),
+      el(
+        'span',
+        { class: 'together' },
+        playing === null
+          ? button('play', 'Play', () => doing({ do: 'play', speed: Number(speed.value) }))
+          : button('play', 'Pause', () => doing({ do: 'pause' })),
+        el('label', { for: 'speed' }, 'at'),
+        speed,
+      ),
+      to('clocks', 'To summer or winter time', {
+        title: 'To noon before the night in which the clocks change next',
+      }),
     ]
   })
 }
@@ -57,24 +65,33 @@ export function showBreaks(box, { faults }, doing) {
       flip('chat', 'Chat down', faults.chatDown),
       flip('database', 'Database locked', faults.databaseLocked),
       button('kill', 'Kill the bot and start it again', () => doing({ do: 'break', what: 'kill' })),
-      el('label', { for: 'hours' }, 'Set this machine’s clock at 03:00 by'),
-      hours,
-      button(
-        'clock',
-        faults.clockChangeTonight ? 'It waits for tonight' : 'Tonight',
-        () => doing({ do: 'break', what: 'clock', hours: Number(hours.value) }),
-        {
-          disabled: faults.clockChangeTonight,
-        },
+      el(
+        'span',
+        { class: 'together' },
+        el('label', { for: 'hours' }, 'The machine’s clock jumps at 03:00 by'),
+        hours,
+        button(
+          'clock',
+          faults.clockChangeTonight ? 'It waits for tonight' : 'Tonight',
+          () => doing({ do: 'break', what: 'clock', hours: Number(hours.value) }),
+          { disabled: faults.clockChangeTonight },
+        ),
       ),
-      ...(faults.clockAheadMinutes === 0
-        ? []
-        : [
-            el('span', { class: 'quiet' }, `this machine’s clock is ${faults.clockAheadMinutes} minutes off`),
-          ]),
     ]
   })
 }
+
+/** What is broken now, and what that means for who writes. */
+export const brokenWords = ({ chatDown, databaseLocked, clockChangeTonight, clockAheadMinutes: ahead }) =>
+  [
+    chatDown && 'The chat is down: nothing reaches anybody until it is mended.',
+    databaseLocked &&
+      'The database is locked: urgent signs are answered all the same; the rest waits until it is mended.',
+    clockChangeTonight && 'The machine’s clock jumps at 03:00.',
+    ahead !== 0 && `The machine’s clock is ${Math.abs(ahead)} minutes ${ahead > 0 ? 'fast' : 'slow'}.`,
+  ]
+    .filter(Boolean)
+    .join(' ')
 
 export function showFiles(box, { scenarios, session }, doing) {
   show(box, [session, scenarios], () => {
@@ -91,12 +108,22 @@ export function showFiles(box, { scenarios, session }, doing) {
     }
     return [
       el('a', { class: 'like-button', href: 'scenario', download: 'rehearsal.yaml' }, 'Save as a scenario'),
-      el('label', { for: 'scenario' }, 'Start again with'),
-      pick,
-      button('start', 'Start', () => doing({ do: 'start', scenario: pick.value === '' ? null : pick.value })),
-      el('label', { for: 'file' }, 'Open a scenario'),
-      file,
-      button('open', 'Open', open),
+      el(
+        'span',
+        { class: 'together' },
+        el('label', { for: 'scenario' }, 'Start again with'),
+        pick,
+        button('start', 'Start', () =>
+          doing({ do: 'start', scenario: pick.value === '' ? null : pick.value }),
+        ),
+      ),
+      el(
+        'span',
+        { class: 'together' },
+        el('label', { for: 'file' }, 'Open a saved one'),
+        file,
+        button('open', 'Open', open),
+      ),
     ]
   })
 }

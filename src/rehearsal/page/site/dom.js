@@ -14,8 +14,14 @@ export function el(tag, given = {}, ...children) {
 
 export const byId = (id) => document.getElementById(id)
 
-/** The platform's light marks: `**bold**` and nothing else. */
+/** The platform's light marks: `**bold**`, and lines that begin with `> ` for what is quoted; nothing else. */
 export const marked = (text) =>
+  text
+    .split(/((?:^> .*(?:\n|$))+)/gm)
+    .map((part, n) =>
+      n % 2 === 1 ? el('blockquote', {}, bold(part.replace(/^> /gm, '').trimEnd())) : bold(part),
+    )
+const bold = (text) =>
   text.split(/\*\*(.+?)\*\*/gs).map((part, n) => (n % 2 === 1 ? el('strong', {}, part) : part))
 
 const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat']

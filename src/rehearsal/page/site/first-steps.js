@@ -1,13 +1,16 @@
 import { el } from './dom.js'
 
 const SAYS = {
-  'set-up': 'First the practice: its rooms, its time zone, the hour of the digest.',
-  client: 'Now somebody who comes to the boathouse. Give them a name above the phone.',
-  enrol: 'Invite them. They get a private message and say yes or no.',
-  consent: 'Be the client: read the invitation on the left and answer it.',
-  screening: 'Still as the client: the first questions, in a few forms.',
-  plan: 'Back to the coach: set the plan. What speaks against it is said first.',
-  go: 'All is ready. Let time pass to the first prompt.',
+  'set-up':
+    'You are the coach. First the practice: its time zone, the hour of the digest, the region for emergency numbers. The command is ready: send it, or change it first.',
+  client:
+    'Now somebody to coach: type an alias such as “heron” under “New client” on the left, and add them.',
+  enrol: 'As the coach, invite them: they get a private message and say yes or no.',
+  consent: 'Be the client: read the invitation on the left and answer it with its buttons.',
+  screening:
+    'Still as the client: answer the first questions with the buttons under the newest message on the left. Some open a form.',
+  plan: 'Back to the coach: set the plan. Where something speaks against it, the answer on the right says so, and how to go on.',
+  go: 'All is ready. Let time pass until the client is asked for the first time.',
   done: null,
 }
 const ORDER = Object.keys(SAYS)

@@ -25,7 +25,7 @@ export function openForm(form, send) {
       note,
       el(
         'div',
-        { class: 'bar' },
+        { class: 'bar actions' },
         el('button', { class: 'main' }, 'Send'),
         el('button', { type: 'button', onclick: close }, 'Not now'),
       ),

@@ -1,8 +1,9 @@
-import { showBreaks, showFiles, showTime } from './bars.js'
+import { brokenWords, showBreaks, showFiles, showTime } from './bars.js'
 import { createColumn } from './cards.js'
 import { byId, dateWords, el, timeWords } from './dom.js'
 import { showFirstSteps } from './first-steps.js'
 import { openForm } from './forms.js'
+import { clearHint, hintsFor } from './hints.js'
 import { createRibbon } from './ribbon.js'
 import { act, follow, get } from './server.js'
 
@@ -30,8 +31,20 @@ async function doing(action) {
 
 const me = () => state?.who ?? null
 const columns = {
-  client: createColumn(byId('client-cards'), { as: me, doing, get, more: () => more('client') }),
-  coach: createColumn(byId('coach-cards'), { as: () => 'coach', doing, get, more: () => more('coach') }),
+  client: createColumn(byId('client-cards'), {
+    as: me,
+    doing,
+    get,
+    more: () => more('client'),
+    empty: 'Nothing has come to this phone yet.',
+  }),
+  coach: createColumn(byId('coach-cards'), {
+    as: () => 'coach',
+    doing,
+    get,
+    more: () => more('coach'),
+    empty: 'Nothing has come to the coach’s rooms yet.',
+  }),
 }
 const ribbon = createRibbon(byId('ribbon'), {
   show: (day) => showDay(day),
@@ -71,19 +84,6 @@ function takeSnapshot(given) {
       given.more[side],
     )
   ribbon.begin(given.days)
-  byId('commands').replaceChildren(
-    ...given.commands
-      .filter(({ by }) => by === 'coach')
-      .map(({ name, about, options }) =>
-        el('option', {
-          value: `/${name}${options
-            .filter((one) => one.required)
-            .map((one) => ` ${one.name}:`)
-            .join('')}`,
-          label: about,
-        }),
-      ),
-  )
   showAll()
 }
 
@@ -112,11 +112,12 @@ function newsIn(cards) {
 
 /** All that is small enough to be made anew each time. */
 function showAll() {
-  const { now, busy, playing, troubles } = state
+  const { now, busy, playing, troubles, faults } = state
   const next =
     now.next === null ? 'nothing more is due' : `next: ${dateWords(now.next)} ${timeWords(now.next)}`
   byId('clock').textContent =
     `${dateWords(now.local)}, ${timeWords(now.local)} · day ${now.day} · ${now.zone} · ${next}`
+  byId('broken').textContent = brokenWords(faults)
   document.body.classList.toggle('busy', busy || playing !== null)
   if (troubles.length > 0) tell(troubles.at(-1), true)
   ribbon.today(now.day)
@@ -127,12 +128,21 @@ function showAll() {
   showFirstSteps(byId('first-steps'), state, doing)
 }
 
+const STATUS = {
+  screening: 'first questions',
+  parked: 'waits for a yes from their doctor',
+  locked: 'plan locked',
+  paused: 'on a break',
+}
+const statusWords = (status) => (status === null ? 'not invited yet' : (STATUS[status] ?? status))
+
 let shownWho = ''
 function showWho() {
   const { clients, who } = state
   const owner = clients.find(({ ref }) => ref === who)
   byId('say-label').textContent =
-    who === null ? 'Nobody has a phone here yet' : `Write as ${who}, or type a command`
+    who === null ? 'Nobody has a phone here yet' : `Write as ${who}, such as “2 calf 4”, or type a command`
+  byId('say-fields').disabled = who === null
   byId('client-head').textContent = owner
     ? `${owner.ref}’s phone, ${dateWords(owner.local)} ${timeWords(owner.local)}`
     : 'The client’s phone'
@@ -140,7 +150,7 @@ function showWho() {
   if (key === shownWho) return
   shownWho = key
   const options = clients.map(({ ref, status }) =>
-    el('option', { value: ref, selected: ref === who }, status === null ? ref : `${ref}, ${status}`),
+    el('option', { value: ref, selected: ref === who }, `${ref}, ${statusWords(status)}`),
   )
   const pick = el('select', { id: 'whose', onchange: ({ target }) => be(target.value) }, options)
   const name = el('input', {
@@ -161,7 +171,7 @@ function showWho() {
     el(
       'form',
       { class: 'bar', onsubmit: add },
-      el('label', { for: 'new-name' }, 'Somebody new'),
+      el('label', { for: 'new-name' }, 'New client'),
       name,
       el('button', {}, 'Add'),
     ),
@@ -190,7 +200,9 @@ byId('say').addEventListener('submit', async (event) => {
   const done = await doing(
     text.startsWith('/') ? { do: 'command', as: me(), line: text } : { do: 'say', as: me(), text },
   )
-  if (done && line.value === text) line.value = ''
+  if (!done || line.value !== text) return
+  line.value = ''
+  clearHint('say-hint')
 })
 byId('order').addEventListener('submit', async (event) => {
   event.preventDefault()
@@ -198,7 +210,15 @@ byId('order').addEventListener('submit', async (event) => {
   const text = line.value.trim()
   if (text === '') return
   const done = await doing({ do: 'command', as: 'coach', line: text.startsWith('/') ? text : `/${text}` })
-  if (done && line.value.trim() === text) line.value = ''
+  if (!done || line.value.trim() !== text) return
+  line.value = ''
+  clearHint('order-hint')
 })
+
+for (const [name, by] of [
+  ['say', 'client'],
+  ['order', 'coach'],
+])
+  hintsFor(byId(`${name}-line`), byId(`${name}-hint`), { commands: () => state.commands, by })
 
 be(null)

@@ -13,11 +13,16 @@ export function createRibbon(box, { show, goTo }) {
   const jump = el(
     'form',
     { class: 'bar jump', onsubmit: go },
-    el('label', { for: 'go-day' }, 'Let time pass to day'),
+    el('label', { for: 'go-day' }, 'Let time pass to the morning of day'),
     day,
     el('button', {}, 'Go'),
   )
-  box.replaceChildren(list, jump)
+  const legend = el(
+    'p',
+    { class: 'legend' },
+    KINDS.map((kind) => el('span', {}, el('i', { class: kind }), kind)),
+  )
+  box.replaceChildren(list, el('div', { class: 'below' }, legend, jump))
   const buttons = new Map()
   let current = null
 
@@ -43,7 +48,7 @@ export function createRibbon(box, { show, goTo }) {
       el(
         'span',
         { class: 'marks', 'aria-hidden': 'true' },
-        KINDS.map((kind) => el('i', { class: counts.some(([one]) => one === kind) ? kind : '' })),
+        KINDS.map((kind) => el('i', { class: counts.some(([one]) => one === kind) ? kind : 'none' })),
       ),
     )
     const item = el('li', {}, button)
