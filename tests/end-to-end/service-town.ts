@@ -18,7 +18,7 @@ import { run, type ServiceProcess } from './service-process.ts'
 
 /** A server of a boathouse gym on the stand-in, its people, and the bot as a process of its own. */
 export interface Town {
-  /** File of the bot's database, once it has started. */
+  /** File of the bot's database where no other was named, once it has started. */
   readonly database: string
   readonly platform: Platform
   readonly guild: ReturnType<Platform['build']['addGuild']>
@@ -50,7 +50,8 @@ export interface Town {
 
 const WAIT_MS = 20_000
 
-export async function openTown(): Promise<Town> {
+/** @param databaseUrl of an empty database; a file that is not there yet where left out */
+export async function openTown(databaseUrl?: string): Promise<Town> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-service-'))
   const database = join(folder, 'new', 'service.db')
   let shift = 0
@@ -124,7 +125,8 @@ export async function openTown(): Promise<Town> {
       const service = run('src/main.ts', [], {
         DISCORD_TOKEN: platform.token,
         DISCORD_API: platform.apiUrl,
-        DATABASE_URL: `file:${database}`,
+        DATABASE_URL: databaseUrl ?? `file:${database}`,
+        EBBLINE_SPOOL_DIR: join(folder, 'new'),
         LOG_LEVEL: 'debug',
         CLOCK_SHIFT_MS: String(shift),
       })

@@ -1,13 +1,14 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, expect, it } from 'vitest'
 import type { PostedEvent } from '../../src/rehearsal/platform/index.ts'
 import { DRILLS } from '../../src/text/en/drills.ts'
 import { textsFor } from '../../src/text/index.ts'
+import { onBothDatabases } from '../store/databases.ts'
 import type { ServiceProcess } from './service-process.ts'
 import { openTown, type Town } from './service-town.ts'
 
 /**
- * The bot as it runs in service: `src/main.ts` as a process of its own, the real chat client, engine and database
- * file; only the platform is the stand-in. The tests tell one story, in order.
+ * The bot as it runs in service: `src/main.ts` as a process of its own, the real chat client, engine and
+ * database; only the platform is the stand-in. The tests tell one story, in order.
  */
 const texts = textsFor('en')
 const { client, coach, commands, screening, setUp: words } = texts
@@ -18,56 +19,57 @@ const REPLY = '1 knee 3, no signs'
 const SIGN = 'numb between my legs since this morning, and I cannot feel when I pee'
 const ALIASES = ['heron', 'dipper', 'wren']
 
-let town: Town
-let service: ServiceProcess
-const logs: string[] = []
 const drills = Object.values(DRILLS).map(({ name }) => name)
 const namesDrill = ({ content }: { content: string }): boolean =>
   drills.some((name) => content.includes(name))
 const to = (who: { id: string }) => (event: PostedEvent) => event.recipient === who.id
 
-beforeAll(async () => {
-  town = await openTown()
-  service = await town.start(FIRST)
-}, 60_000)
-afterAll(() => town.close())
+onBothDatabases('the bot in service', (bench) => {
+  let town: Town
+  let service: ServiceProcess
+  const logs: string[] = []
 
-async function enrol(alias: 'heron' | 'dipper'): Promise<void> {
-  const person = town[alias]
-  await town.command(town.coach, 'enrol', {
-    person: person.id,
-    alias,
-    side: 'left',
-    zone: 'UTC',
-    prompt: '08:00',
-  })
-  await town.press(person, client.consentYes)
-  await town.press(person, texts.words.no)
-  await town.fill(person, screening.title(1, 3), {
-    signs: ['none'],
-    age: '41',
-    onset: '2026-02-10',
-    earlier: ['no'],
-    seen: ['yes'],
-  })
-  await town.fill(person, screening.title(2, 3), {
-    risks: ['none'],
-    known: ['none'],
-    reach: ['calf'],
-    pain: ['6'],
-    side: ['left'],
-  })
-  await town.fill(person, screening.title(3, 3), {
-    eases: ['extension'],
-    activities: 'rowing 7',
-    lift: 'none',
-  })
-  await town.next((event) => to(person)(event) && event.content === client.screened)
-  const plan = { client: alias, sessions: 2, ladders: 'extension:2 glide:2', anyway: true }
-  expect(await town.command(town.coach, 'plan', plan)).toContain(`Plan of ${alias} saved`)
-}
+  beforeAll(async () => {
+    town = await openTown(bench.kind === 'postgresql' ? await bench.address() : undefined)
+    service = await town.start(FIRST)
+  }, 60_000)
+  afterAll(() => town.close())
 
-describe('the bot in service', () => {
+  async function enrol(alias: 'heron' | 'dipper'): Promise<void> {
+    const person = town[alias]
+    await town.command(town.coach, 'enrol', {
+      person: person.id,
+      alias,
+      side: 'left',
+      zone: 'UTC',
+      prompt: '08:00',
+    })
+    await town.press(person, client.consentYes)
+    await town.press(person, texts.words.no)
+    await town.fill(person, screening.title(1, 3), {
+      signs: ['none'],
+      age: '41',
+      onset: '2026-02-10',
+      earlier: ['no'],
+      seen: ['yes'],
+    })
+    await town.fill(person, screening.title(2, 3), {
+      risks: ['none'],
+      known: ['none'],
+      reach: ['calf'],
+      pain: ['6'],
+      side: ['left'],
+    })
+    await town.fill(person, screening.title(3, 3), {
+      eases: ['extension'],
+      activities: 'rowing 7',
+      lift: 'none',
+    })
+    await town.next((event) => to(person)(event) && event.content === client.screened)
+    const plan = { client: alias, sessions: 2, ladders: 'extension:2 glide:2', anyway: true }
+    expect(await town.command(town.coach, 'plan', plan)).toContain(`Plan of ${alias} saved`)
+  }
+
   it('declares its commands once', () => {
     expect(town.platform.registrations()).toBe(1)
   })
