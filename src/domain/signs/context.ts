@@ -80,8 +80,10 @@ function otherPerson(units: readonly Unit[], { cue }: Compiled): Uint8Array {
       owner = 0
       wasOther = false
     } else if (has[cue.report] === 1) owner = 0
+    // "my dad had this and now it takes ages": it may be the writer's turn
+    else if (has[cue['my-turn']] === 1) owner = Math.min(owner, 1)
     else if (has[cue.person] === 1) {
-      owner = isLikened(units, i, cue.like) ? 0 : isAside(units, i, cue.me) ? 1 : 2
+      owner = isLikened(units, i, cue.like) ? 0 : isAside(units, i, cue) ? 1 : 2
       wasOther = true
     } else if (has[cue.third] === 1 && (wasOther || i === 0 || gap !== BREAK.none)) owner = 2
     other[i] = owner
@@ -89,11 +91,13 @@ function otherPerson(units: readonly Unit[], { cue }: Compiled): Uint8Array {
   return other
 }
 
-/** "I carried the dog upstairs": the writer leads the phrase, the other only comes into it. */
-function isAside(units: readonly Unit[], person: number, me: number): boolean {
+/** "I carried the dog upstairs", "can't feel my partner": the writer leads the phrase, the other only comes into it. */
+function isAside(units: readonly Unit[], person: number, { me, cant }: Compiled['cue']): boolean {
   for (let i = person; i > 0 && person - i < FARTHEST; i--) {
     if (units[i]!.gap !== BREAK.none) return false
-    if (i - 1 < person - 1 && units[i - 1]!.entry.has[me] === 1) return true
+    const { entry, gap } = units[i - 1]!
+    if (i - 1 < person - 1 && entry.has[me] === 1) return true
+    if (entry.has[cant] === 1 && (i === 1 || gap !== BREAK.none)) return true
   }
   return false
 }

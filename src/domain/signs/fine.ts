@@ -54,6 +54,7 @@ class Fines {
     let gap = this.units[i]!.gap
     for (let j = i - 1; j >= 0 && i - j <= FARTHEST && gap <= BREAK.comma; j--) {
       if (this.is(j, 'no') || this.is(j, 'not') || this.is(j, 'finding') || this.is(j, 'fine')) break
+      if (this.is(j, 'rest') || (gap !== BREAK.none && this.failsBefore(j))) break
       const isSubject = this.isSubject(j)
       if (isSubject) this.polarity.fine[j] = 1
       else if (!this.isLink(j)) break
@@ -74,6 +75,14 @@ class Fines {
   /** What can be said to be fine; a finding that names its place ("heartbeat in my belly") cannot. */
   private isSubject(j: number): boolean {
     return (this.is(j, 'place') || this.is(j, 'topic')) && !this.is(j, 'finding')
+  }
+
+  /** "can't pee, all normal": what fails is not fine because of what stands after the comma. */
+  private failsBefore(j: number): boolean {
+    return this.standsBefore(
+      j,
+      (k) => (this.is(k, 'cant') || this.is(k, 'finding')) && this.polarity.negated[k] === 0,
+    )
   }
 
   private isLink(j: number): boolean {

@@ -1,5 +1,6 @@
 import { careOf } from './catalogue.ts'
 import { contrastWithin, type Match, type Reading } from './match.ts'
+import { BREAK } from './units.ts'
 
 export type Verdict = 'sure' | 'unsure' | 'denied' | 'dropped'
 
@@ -9,6 +10,8 @@ const NEVER_DROPPED = 'self-harm'
 const FELT_ALL_ALONG = 'new-numbness'
 /** A history is the very thing this sign tells. */
 const HISTORY = 'cancer-history'
+/** Units that are looked at behind a finding, so that the cost stays in line with the length. */
+const FARTHEST = 12
 
 const highest = (flags: Uint8Array, at: readonly number[]): number => Math.max(...at.map((i) => flags[i]!))
 
@@ -38,6 +41,16 @@ function saidFine(reading: Reading, match: Match): boolean {
   })
 }
 
+/** "the pain has gone, I have a fever": what is told to be gone stands with the finding or after it. */
+function isGone({ units, context, lexicon }: Reading, { at }: Match): boolean {
+  const last = at.at(-1)! + FARTHEST
+  for (let i = at[0]!; i < units.length; i++) {
+    if (i > last || context.toldInPhrase(i)[lexicon.cue.gone] === 1) return true
+    if (i > at[0]! && units[i]!.gap >= BREAK.contrast) return false
+  }
+  return false
+}
+
 function time(reading: Reading, match: Match): Verdict | null {
   const { sign } = match.rule
   const { cue } = reading.lexicon
@@ -47,7 +60,7 @@ function time(reading: Reading, match: Match): Verdict | null {
     return sign === HISTORY || sign === NEVER_DROPPED ? 'unsure' : 'dropped'
   if (told[cue.past] === 1 && told[cue.ongoing] !== 1) return isEmergency ? 'unsure' : 'dropped'
   const isLoss = match.at.some((i) => reading.units[i]!.entry.has[cue.lost] === 1)
-  if (told[cue.gone] === 1 && !isLoss) return isEmergency ? 'unsure' : 'dropped'
+  if (told[cue.gone] === 1 && !isLoss) return isEmergency || !isGone(reading, match) ? 'unsure' : 'dropped'
   if (told[cue.ended] === 1 && !isLoss) return 'unsure'
   if (told[cue.always] !== 1) return null
   if (sign === FELT_ALL_ALONG) return 'dropped'

@@ -23,6 +23,7 @@ export interface NetFrame {
 export interface Net {
   readonly root: Node
   readonly frames: readonly NetFrame[]
+  readonly idiom: number
   readonly deny: number
   readonly unable: number
   readonly stop: number
@@ -52,6 +53,7 @@ export function compileNet(
     net: {
       root: new Tree(phrases, size, meaningWithin(silent)).root,
       frames: net.frames.map((frame) => frameOf(frame, idsOf)),
+      idiom: cueOf('idiom'),
       deny: cueOf('deny'),
       unable: cueOf('unable'),
       stop: cueOf('stop'),

@@ -45,15 +45,21 @@ interface Found {
 interface Thread {
   readonly node: Node
   readonly skips: number
+  /** Whether a word was passed over anywhere. */
+  readonly isLoose: boolean
 }
+
+/** "weak this week" is not the idiom "weak week": an idiom holds its own words and no others. */
+const isIdiom = ({ has }: Entry, { cue, net }: Compiled): boolean =>
+  has[cue.idiom] === 1 || (net.idiom >= 0 && has[net.idiom] === 1)
 
 const plainWord = ({ text }: Token, { spellings }: Compiled): string => spellings.get(text) ?? text
 
 function advance(threads: readonly Thread[], word: string, lexicon: Compiled): Thread[] {
   const next: Thread[] = []
-  for (const { node, skips } of threads) {
-    for (const step of stepsFrom(node, word, lexicon)) next.push({ node: step, skips: 0 })
-    if (skips < MOST_SKIPS && lexicon.skipped.has(word)) next.push({ node, skips: skips + 1 })
+  for (const { node, skips, isLoose } of threads) {
+    for (const step of stepsFrom(node, word, lexicon)) next.push({ node: step, skips: 0, isLoose })
+    if (skips < MOST_SKIPS && lexicon.skipped.has(word)) next.push({ node, skips: skips + 1, isLoose: true })
   }
   return next.length > MOST_THREADS ? next.slice(0, MOST_THREADS) : next
 }
@@ -66,7 +72,7 @@ function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: 
   for (const { entry } of first) if (entry !== null && found === NONE) found = [{ entry, next: at + 1 }]
   let threads: readonly Thread[] = first
     .filter(({ next }) => next.size > 0)
-    .map((node) => ({ node, skips: 0 }))
+    .map((node) => ({ node, skips: 0, isLoose: false }))
   for (let i = at + 1; i < tokens.length && threads.length > 0; i++) {
     const token = tokens[i]!
     if (token.kind === 'mark') {
@@ -74,7 +80,10 @@ function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: 
       break
     }
     threads = advance(threads, plainWord(token, lexicon), lexicon)
-    const ending = threads.find(({ node, skips }) => skips === 0 && node.entry !== null)
+    const ending = threads.find(
+      ({ node: { entry }, skips, isLoose }) =>
+        skips === 0 && entry !== null && !(isLoose && isIdiom(entry, lexicon)),
+    )
     if (ending === undefined) continue
     if (found === NONE) found = []
     found.push({ entry: ending.node.entry!, next: i + 1 })

@@ -6,6 +6,7 @@ import { weightsShape } from '../weights.ts'
  * Classes the screen's code knows by name; every other class is the language's own affair.
  * `no` stands before a noun, `not` before a verb, `nil` answers ("none"); `unsaid` looks like a negation and is none.
  * `deny-all` denies every sign by itself, `all-those` with the answer that follows ("all of those: no").
+ * `rest` ("everything else") is what a `fine` is said of where it is not said of the finding before it.
  * `old`, `gone` and `worried` can take a sign back; `past`, `ended` and `uneasy`, their weak kin, only make it asked.
  */
 export const CUES = [
@@ -24,6 +25,7 @@ export const CUES = [
   'except',
   'filler',
   'fine',
+  'rest',
   'manner',
   'odd',
   'cant',
@@ -32,6 +34,7 @@ export const CUES = [
   'person',
   'third',
   'report',
+  'my-turn',
   'like',
   'supposed',
   'worried',
@@ -57,6 +60,7 @@ export const CUES = [
   'finding',
   'score',
   'leaving',
+  'idiom',
 ] as const
 export type Cue = (typeof CUES)[number]
 

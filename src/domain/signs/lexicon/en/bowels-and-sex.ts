@@ -18,6 +18,7 @@ export const bowelsAndSex: LexiconSource['words'] = {
     need the shit, my shit, (can/could) (poo/poop/open my bowels/go for a poo)`,
   wind: `wind, fart, farts, farting, farted, gas, flatulence`,
   'bowel-strong': `
+    (no/lack of/without/zero/poor/loss of/lost/losing/lose/less/little/reduced/limited/hardly any/barely any/no more/no longer any/not much/not a lot of) (bowel/bowels/sphincter/anal/stool/rectal) (control/sensation/feeling/function/awareness/tone), (not in control/out of control) of my (bowels/bowel/poo/bum/back end),
     faecal incontinence, fecal incontinence, bowel incontinence, bowel accident,
     (shat/shit/pooed/pooped/crapped/soiled/messed/pooing/shitting/soiling/crapping/messing/poo/poop) (myself/my pants/my trousers/my knickers/the bed/my underwear/my bed/my shorts/in bed/in my pants/my kit),
     soiled, soiling, skid marks, skidmarks, skid mark, brown marks in my pants, mess in my pants,
@@ -73,6 +74,7 @@ export const bowelsAndSex: LexiconSource['words'] = {
     reduced, less, stopped, vanished, disappeared, packed in, not interested, changed, can't finish,
     cant finish, can't climax, cant climax`,
   'sex-strong': `
+    (doesn't/doesnt/don't/dont/won't/wont/not/nothing/never) (work/works/working/happens/happening) (in bed/downstairs/down below/in the bedroom/between the sheets/with my wife/with my husband/with my partner),
     impotent, impotence, erectile dysfunction, erection problems, ed, can't get it up, cant get it up,
     couldn't get it up, couldnt get it up, cannot get it up, can't keep it up, cant keep it up,
     can't get hard, cant get hard, couldn't get hard, can't stay hard, can't cum, cant cum,
@@ -95,5 +97,5 @@ export const bowelsAndSex: LexiconSource['words'] = {
     
     (can't/cant/cannot/couldn't/couldnt/unable to/not able to/no longer/can no longer/hard to/struggle to) (come/finish/climax),
     (finish/come/cum/climax/orgasm/ejaculate) (but/and/though) (i/) (can't/cant/cannot/don't/dont/didn't/didnt/barely/hardly/can hardly/can barely) (feel/notice) (it/anything/a thing/much)`,
-  'can-poo': `(can/could) (poo/poop/open my bowels/go for a poo)`,
+  'can-poo': ` no (bowel/sphincter) (control/function) (problem/problems/issue/issues/trouble/troubles/changes/change/loss), (can/could) (poo/poop/open my bowels/go for a poo)`,
 }

@@ -147,6 +147,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     spreading, spread to, gone into, moved into, crossed, crossed over, over to, into the other,
     in the other, moved across, new, since, catching up, copying, same`,
   shield: `
+    (had/has/have/got/having/gets) the same,
     all over (with/from/in/and), (aches/achy/aching/sore/hot/shaking/cold/pain/tingly) all over,
     
     gone (numb/dead/to sleep/floppy/limp/lame/wrong/funny/weird/odd/slack/blind/weak/thin/on/down/into/up/out/from/through),
@@ -217,6 +218,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     now my (right/left/other), now the (right/left/other), and now my (right/left/other),
     (right/left) one too, (right/left) side as well, (right/left) leg is at it`,
   'now-both': `
+    (both/the two/two/pair) of (them/em/my legs) (now/today/this time), (now/today/since yesterday) (it is/its/it's/it was/they are/in/) (both/the two of them/both of them/the pair/two of them), crossed over to (the/my) (left/right/other/good), (jumped/moved/gone/went/spread/come/crept/switched/travelled) (over/across) to (the/my) (left/right/other/good),
     both now, now both, both sides now, now both sides, it's both, its both, it is both, now it's both,
     now its both, gone to both, spread to both, affects both, affecting both, moved to both,
     going down both, into both, and now both, not just one, both instead of one, instead of one,

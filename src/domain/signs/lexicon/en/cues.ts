@@ -167,6 +167,7 @@ export const cues: LexiconSource['words'] = {
     says, said, say, reckons, thinks, noticed, notices, told me, pointed out, asked if, asked, pointed,
     saw, spotted, had to help me, has to help me, helps me, found me, drove me, noticing, commented,
     can see, mentioned, remarked, heard, watched, laughed at, laughs at, calls`,
+  'my-turn': `(and/but/so) (now/today/lately/recently/suddenly/this week/this morning/since)`,
   like: `
     like, same as, just like, similar to, as, remind me of, reminds me of, the way, to tell, told, tell,
     telling, with, embarrassed to tell`,
@@ -216,6 +217,7 @@ export const cues: LexiconSource['words'] = {
     training on, course on, exam, essay, lecture, revising, know about, learn about, learned about,
     learnt about, reassure me about, what it means when, what it means if`,
   uneasy: `
+    (tell you/let you know/say so/write/message/shout/report/) if (anything/something/things) (changed/changes/came up/comes up/happened/happens/was new/got worse/gets worse),
     worried, scared i, scared that, afraid i, afraid that, fear, anxious, concerned, terrified, worried
     that, worried i, worried it, overthinking, going on about, lead to, leads to, causes, cause, what
     is, what's, whats, video, youtube, story, stories, mentioned, avoid, avoiding, means, mean by, know
@@ -225,6 +227,9 @@ export const cues: LexiconSource['words'] = {
     when, how, why, which, who, where, any, anyone, has, have, is it, is there, is that, does it, do you,
     can you, can it, could it, could this, does this, can this, is this, quick question, question,
     just wondering, hi, hello, hey, hiya, morning, coach, so`,
+  rest: `
+    (everything/all/anything/the/every) else, (everything/anything/all) (other/besides), (all/) the (rest/others),
+    rest of (it/me/it all/the list/the questions/everything), (otherwise/elsewise), the other (stuff/things/bits/ones/signs/questions)`,
   manner: `
     properly, normally, right, fully, well, like normal, as normal, as usual, as it should, like it should,
     as i should, like before, as before, like usual, perfectly`,

@@ -46,6 +46,7 @@ export const events: LexiconSource['words'] = {
     can't move, cant move, pulled down, down on one side, melted, melting, palsy, on one side, wonky,
     skewed, skew, squint, asymmetrical`,
   'arm-fail': `
+    butterfingers, fumbling, keep dropping things, keep dropping stuff, dropping everything, drop everything,
     weak, weaker, weakness, heavy, heaviness, dead, numb, numbness, gone dead, gone numb, went numb,
     went dead, useless, limp, floppy, can't lift, cant lift, cannot lift, couldn't lift, can't move,
     cant move, cannot move, couldn't move, can't grip, cant grip, can't hold, cant hold, won't lift,
@@ -64,6 +65,7 @@ export const events: LexiconSource['words'] = {
     burning, weird, funny, odd, strange, electric, shooting pain, pain, pains, symptoms, aching,
     pins needles, needles, paraesthesia, shooting, zaps, not right, twitching`,
   'stroke-strong': `
+    sudden (blindness/vision loss/loss of sight/loss of vision/sight loss), (suddenly/all of a sudden) (blind/can't see/cant see/couldn't see/couldnt see), vision loss,
     slurred, slurring, slurry, slur, slurs, slurred speech, slurring my words, slurring words,
     words slurred, speech slurred, speech is slurred, speech went, speech gone, speech problems,
     speech funny, trouble speaking, trouble talking, difficulty speaking, difficulty talking, can't speak,
@@ -144,6 +146,7 @@ export const events: LexiconSource['words'] = {
     rock, rocks, rock face, ski lift, slope, skis, skiing, snowboard, snowboarding, cellar, manhole, hole,
     pit, jetty, dock, pontoon, handlebars`,
   'crash-strong': `
+    (something/a box/a crate/a rack/a shelf/an oar/oars/a boat/the boat/a tree/a branch/a sack/a bag) (really/very/heavy/big/) (heavy/) (fell/landed/dropped/came down/toppled/crashed) (on/onto/across) (me/my back/my spine/my neck/my hip),
     car crash, car accident, car wreck, car smash, car collision, road accident, traffic accident, rta,
     rtc, mva, motor accident, motorbike accident, motorcycle accident, bike accident, bike crash,
     bicycle accident, cycling accident, cycle accident, riding accident, skiing accident, ski accident,

@@ -95,7 +95,7 @@ export const places: LexiconSource['words'] = {
     legs both, the pair of legs, down both legs, down both sides, down both, in both of them,
     both lower limbs, one leg and the other, one foot and the other, legs both of them`,
   'both-sides': `
-    both sides, on both sides, either side, each side, left and right, both left and right,
+    both sides, on both sides, either side, the two of them, both of them, pair of them, each side, left and right, both left and right,
     both the left and right, both left and the right`,
   'other-leg': `
     other leg, other foot, other calf, other thigh, other side, other ankle, opposite leg, opposite side,

@@ -47,6 +47,8 @@ export const cues: LexiconSource['words'] = {
     porque, xq, pq, porq, ya que, desde, cuando, cdo, mientras, hasta, antes, despues, luego, entonces, que,
     q, ahora, ademas, tambien, tb, tmb, de repente, de golpe, empezo, ha empezado, hay, si, solo, donde`,
   and: `y, e, mas, ademas de, asi como, tanto, junto con`,
+  restart: `
+    (me/se me/se me ha/me ha) (hormiguea/hormiguean/cosquillea/cosquillean/duele/duelen/arde/arden/quema/queman/falla/fallan/duerme/duermen/escapa/escapan/sale/va/cae/dobla/afloja/aflojan/cuesta/falta/aprieta), noto, siento, tengo, estoy, yo, me, se me, no puedo, no noto, no siento`,
   or: `ni, o, u, ni tampoco, o bien`,
   except: `excepto, salvo, menos, aparte de, quitando, fuera de, a excepcion de`,
   filler: `
@@ -63,6 +65,7 @@ export const cues: LexiconSource['words'] = {
     bien, sin problema, sin problemas, como siempre, todo normal, en orden, sano, sana, genial, estupendo, de
     maravilla, igual que siempre, bajo control, con normalidad, normalmente, sin novedad, sin novedades, sin
     cambios, sin cambio, correcto, correctamente, al 100, joya, chevere, de lujo, intacto, intacta, igual, 👍`,
+  rest: `(todo/) (lo demas/lo otro), el resto (de cosas/), (las/los) demas (cosas/senales/), todo el resto, por lo demas`,
   manner: `bien, normal, normalmente, del todo, como siempre, correctamente, como antes, con normalidad`,
   odd: ``,
   me: `
@@ -98,6 +101,7 @@ export const cues: LexiconSource['words'] = {
     (padre/madre/papa/mama/hermano/hermana/hijo/hija/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/companero/companera/pareja/familia),
     dice, dicen, dijo, dijeron, cree, piensa, opina, me dice, me dijo, me ve, me vio, me noto, notaron, vio,
     me pregunta, pregunto, insiste, tuvo que ayudarme, me ayuda, me ayudo, me llevo, me trajo, me encontro`,
+  'my-turn': `(y/pero/asi que) (ahora/hoy/ultimamente/de repente/desde)`,
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `

@@ -38,6 +38,7 @@ export const events: LexiconSource['words'] = {
     paralizado, colgando, ladeada, chueca, chueco, se me cayo, no se mueve, descolgada, se me ha caido, se me
     ha torcido, inmovil, se me paralizo`,
   'arm-fail': `
+    torpe, torpes, torpeza, torpeza en,
     debil, sin fuerza, no tengo fuerza, perdi fuerza, perdi la fuerza, no me responde, no responde, no puedo
     mover, no puedo levantar, dormido, dormida, dormidos, dormidas, adormecido, adormecida, adormecidos,
     adormecidas, entumecido, entumecida, acorchado, acorchada, acorchadas, se me duerme, se me duermen, se me
@@ -80,6 +81,7 @@ export const events: LexiconSource['words'] = {
     (borroso/doble/mal/nublado/raro/manchas/sombras/luces), vision (doble/borrosa/nublada), vista
     (borrosa/nublada/doble), se me nubla la vista, se me nublo la vista`,
   balance: `
+    mareo, mareos, mareado, mareada, me mareo, me marea todo, vahido, vahidos,
     (perdi/pierdo/perdiendo/he perdido/sin/perdida de/perdida del/falta de/problemas de/problemas con el/no
     tengo/no mantengo) (el/) equilibrio, equilibrio mal, me voy de lado, me voy para los lados, camino como
     borracho, camino como borracha`,
@@ -109,6 +111,7 @@ export const events: LexiconSource['words'] = {
   crash: `choque, choco, accidente, chocamos, atropello, golpeo, colision, volcamos`,
   fall: `caida, golpe, me pegue un golpe, porrazo, trompazo`,
   'fall-minor': `
+    golpecito, golpecillo, un golpe leve, golpe tonto, caida tonta, resbalon, tropezon, culada, culetazo,
     me di un
     (costalazo/porrazo/golpe/culazo/batacazo/trompazo/senton/tortazo/guarrazo/talegazo/guamazo/golpazo),
     senton, culada, culazo, costalazo, me fui de (culo/bruces/espaldas/boca/lado), (acabe/termine/quede) en el
@@ -144,6 +147,7 @@ export const events: LexiconSource['words'] = {
   'worst-pain': 'peor dolor, el peor dolor',
   score: 'cero, uno, dos, tres, cuatro, cinco, seis, siete, ocho',
   severe: `
+    (9/10/nueve/diez) de dolor, (9/10) (de/sobre/en) 10, no cesa, (el dolor/) no cesa, no me da tregua, no me deja vivir,
     no puedo con (este/el/tanto/mas) dolor, dolor (de/) 10, un 10 de dolor, dolor diez, nada (me/)
     (ayuda/funciona/sirve/hace efecto/lo alivia/lo calma/lo quita), no hay (forma/manera) de
     (calmarlo/aliviarlo/estar), no hay quien lo aguante, dolor
@@ -174,6 +178,7 @@ export const events: LexiconSource['words'] = {
     dormir, no me deja dormir, no puedo dormir (del/por el/por) dolor, dolor nocturno, dolores nocturnos`,
   wakes: `me despierta, me desperto, me despierto, me desperte, despierta, despertarme, despertandome`,
   weight: `
+    (mas/tan) (flaco/flaca/delgado/delgada/chupado/chupada) (y/) sin (motivo/razon/querer/dieta/hacer dieta/saber por que), (flaco/flaca/delgado/delgada) sin (motivo/razon/querer),
     (bajando/bajado/perdiendo/perdido) (de) peso, se me caen los pantalones de delgado, he perdido peso, perdi
     peso, adelgazo, adelgazo sin, estoy mas flaco, estoy mas flaca, he perdido el apetito y peso,
     (he/estoy/voy/) (bajado/bajando/perdido/perdiendo/adelgazado/baje/perdi/bajo/pierdo) (de/mucho/bastante/)

@@ -32,6 +32,7 @@ export const functions: LexiconSource['words'] = {
     no fluye, a chorritos, dejo de salir`,
   'stream-word': `chorro, al orinar, al mear, para orinar`,
   strong: `
+    (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/funcion) (de/en) (la/) (vejiga/orina/pis), (no tengo/ya no tengo/nunca tengo/no me dan/no me entran/sin) ganas de (orinar/mear/hacer pis/hacer pipi), (tengo/tuve/con) (escapes/un escape), escapes de (orina/pis/pipi), goteo sin (querer/darme cuenta/parar), (tuve/he tenido/tengo) (un/unos/) (accidente/accidentes/percance/percances) (en el bano/camino al bano/con el pis/con la orina/con el pipi),
     cama mojada, cama meada, pantalon mojado, pantalones mojados, (amaneci/amanezco/me levante/me
     despierto/me desperte) (mojado/mojada/meado/meada/orinado/orinada/toda mojada/todo mojado), (me/)
     (habia/habian) (meado/orinado/hecho pis/hecho pipi) (encima/), me hago encima, hacerme pis encima,
@@ -90,7 +91,9 @@ export const functions: LexiconSource['words'] = {
     ${POO.replaceAll('/', ', ')}, caca, popo, cago, cagando, cague, hago caca, hago popo, hice caca, mierda,
     defeco, evacuo, voy de cuerpo, voy de vientre, pupu, del dos`,
   wind: `gases, pedos, pedo, los gases, ventosidades, peos`,
-  'bowel-strong': ` me (ensucio/ensucie/ensuciaba) encima, (me/) (habia) (cagado/hecho caca/hecho popo/ensuciado) (encima/), cagarme encima, hacerme caca, hacerme
+  'bowel-strong': `
+    (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/fuerza) (de/del/de los/en el) (intestino/intestinos/esfinter/esfinteres/recto/ano/vientre), (hago/hice/haciendo/he hecho) (del cuerpo/del dos/de vientre) (sin sentir/sin sentirlo/encima/sin darme cuenta/sin querer/sin notarlo),
+    me (ensucio/ensucie/ensuciaba) encima, (me/) (habia) (cagado/hecho caca/hecho popo/ensuciado) (encima/), cagarme encima, hacerme caca, hacerme
     popo, hacerme caca encima, (estoy/quede) (cagado/cagada) (encima), caca en (la ropa/los calzoncillos/las
     bragas/la cama/el pantalon), accidente con la caca, calzoncillos sucios, bragas sucias, (no distingo/no
     diferencio) (gases/pedo/si es), me (cago/cague/he cagado/cagaba/hago caca/hice caca/hago popo/hice
@@ -120,6 +123,7 @@ export const functions: LexiconSource['words'] = {
     fallo, falla, me falla, no responde, no me responde, problemas, dificultad, no llego, ya no, dormido,
     raro, disfuncion, menos, no tengo, me cuesta, no siente, imposible, floja, sin ganas`,
   'sex-strong': `
+    (ya/) no (siento/tengo/noto) (el/) (placer/gusto), no puedo (correrme/venirme/acabar en la cama), sin (ereccion/erecciones/orgasmo/orgasmos/placer),
     no (se pone/se me pone/me pone) (dura/duro/tiesa), ya no se pone dura, se me baja enseguida, no siento
     (placer/el orgasmo/los orgasmos), no llego al (orgasmo/final), no lubrico, no me mojo, impotencia,
     impotente, disfuncion erectil, no se me (levanta/para/pone dura/empalma/endurece/levanto/paro), ya no se

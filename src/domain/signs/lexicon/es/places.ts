@@ -39,6 +39,7 @@ export const places: LexiconSource['words'] = {
     femoral, el batata`,
   legs: `${LIMBS.replaceAll('/', ', ')}, plantas de los pies`,
   'both-legs': `
+    (en/por/de/) una y (en/por/de/) otra (pierna/pata), una pierna y (en/por/) (la/) otra,
     (las/mis/en las/los/mis/en los) dos (${LIMBS}), (ambas/ambos/en ambas/en ambos) (${LIMBS}), las 2
     (piernas/pantorrillas/rodillas/nalgas), los 2 (pies/muslos/tobillos/gemelos), (una pierna/un pie) y (la
     otra/el otro/otra/otro), (izquierda/izq) y (la/) (derecha/der), (derecha/der) y (la/) (izquierda/izq),
@@ -46,7 +47,9 @@ export const places: LexiconSource['words'] = {
     derecho, pie derecho y (el/) izquierdo, bilateral, cada pierna, cada pie, las piernas las dos, los pies
     los dos, tanto en una pierna como en la otra, tanto la izquierda como la derecha, en las dos, por las
     dos, piernas las 2, de las dos piernas, de los dos pies`,
-  'both-sides': `ambos lados, los dos lados, a los dos lados, en ambos lados, lado y lado, por los dos lados`,
+  'both-sides': `
+    en los dos lados, en las dos, por ambos lados, de los dos lados, (en/por/de) una y (en/por/de/) otra pierna,
+    ambos lados, los dos lados, a los dos lados, en ambos lados, lado y lado, por los dos lados`,
   'other-leg': `
     (la/a la/en la/por la/mi/) otra (pierna/pantorrilla/rodilla/nalga/pata/cadera), (el/al/en el/por el/mi/)
     otro (pie/muslo/lado/tobillo/gemelo/gluteo), pierna (contraria/buena/sana), lado contrario, lado bueno,

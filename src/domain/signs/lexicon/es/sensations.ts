@@ -78,6 +78,7 @@ export const sensations: LexiconSource['words'] = {
   'weak-verb': `se me dobla, se me doblan, me falla, me fallan, se me vence`,
   'weak-word': `sin fuerza, debil, perdi fuerza, he perdido fuerza, perdi la fuerza`,
   'weak-alone': `
+    (pierdo/perdi/perdiendo/he perdido/voy perdiendo) (la/) fuerza (en la pierna/en el pie/en las piernas/en la rodilla/),
     (pie/pierna/punta/punta del pie/dedo gordo) (derecho/izquierdo/derecha/izquierda/) no (me/se/)
     (sube/levanta/reacciona/dobla/flexiona), (se me engancha/se engancha/engancho/enganchando) (la punta/la
     punta del pie/el pie/los dedos), no me (tengo/sostengo/mantengo) (en pie/de pie), no me

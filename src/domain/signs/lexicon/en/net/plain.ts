@@ -75,7 +75,7 @@ export const plain: NetSource['words'] = {
     hip flexor(/s), hip opener(/s), hip stretch, heel slide(/s), heels down, toes up, calf raise(/s),
     calf stretch(/es), calf (is/was/) (tight/stiff/sore), tight (calf/calves/hamstring/hamstrings/hips/quads),
     calf doms, heel raise(/s), calf muscle, calf massage, standing desk, standing start,
-    weak (tea/coffee/signal/link/spot/point/wifi/excuse/joke/week), last (week/leg/legs), legging it, leg up,
+    weak (tea/coffee/signal/link/spot/point/wifi/excuse/joke), last (week/leg/legs), legging it, leg up,
     pulling my leg, on its last legs, break a leg, shake a leg, wet weather,
     wet (day/morning/ride/row/walk/out/outside/outing/run/wet), numb(er/ers), numbers,
     dentist (appointment/visit/today/tomorrow/at), to the dentist, at the dentist, dentist's, dentists,

@@ -41,6 +41,7 @@ export const topics: NetSource['words'] = {
     out of (the/a/my) (chair/bath/car/sofa/bed/boat/van/couch/seat),
     off (the/a/my) (loo/toilet/sofa/chair/floor/bed/couch/stool)`,
   saddle: `
+    pelvis, pelvic region, sitting (area/bits/parts/region), seat area, hip to hip, tail area,
     saddle, saddle area, between (my/the/me) (legs/thighs/cheeks/buttocks), crotch, groin(/s), gusset,
     genital(/s),
     private(/s), privates, private (parts/bits/area/zone/place), undercarriage,
@@ -111,6 +112,7 @@ export const topics: NetSource['words'] = {
     cushion, myself, nappy, nappies, diaper(/s), pad, pads, tena, skirt, dress, kit, gusset, down there,
     floor, bath mat`,
   poo: `
+    sphincter, ring,
     nugget(/s), let one (rip/go/out/off), solid(/s), turtle, pebble(/s), follow* through,
     urge to go, the urge, my back passage, motions, back exit, rear exit, trapdoor, poo(/s/ed/ing),
     poop(/s/ed/ing), bowel(/s), bowl movement, bowl(s), stool(/s), turd(/s), shit(/s/ting), shite,
@@ -125,6 +127,7 @@ export const topics: NetSource['words'] = {
     myself, toilet, loo, in time, pad, nappy,
     nightie, pyjamas, joggers, leggings, tights, lycra, kit, thong`,
   sex: `
+    in bed, partner inside, inside of me, him inside, my partner inside me, penetrat(ion/ing/ed), lovemaking,
     be close, got close, being close, close to my (wife/husband/partner), in the mornings, of a morning,
     mornings, lie with, keep it going,
     inside me, in that department, that department, on my own, react*, touch(es/ed/ing) (me/myself),

@@ -197,6 +197,7 @@ export const below: NetSource['words'] = {
     leak(/s/ed/ing), trickl(e/es/ed/ing), warm feeling, warm trickle, wet through, moist, spots, pee, wee,
     piss, urine`,
   'poo-fail': `
+    doesn't close, doesnt close, won't close, wont close, doesn't shut, doesnt shut, won't shut, wont shut, doesn't seal, doesn't hold, doesnt hold, won't hold, wont hold, stays open, gapes,
     wasn't just (air/gas/wind), wasnt just (air/gas/wind), not just (air/gas/wind), real thing, ruined,
     no idea when, had no idea,
     turns up, simply turns up, just turns up, just arrives, arrives,

@@ -23,6 +23,7 @@ export const ways: NetSource['words'] = {
     embarrassing accident, wee accident, little accident,
     accident in (my/the) (pants/knickers/bed/trousers/car/shop/supermarket)`,
   'one-no-more': `
+    (both/the two/two) of (them/em) (now/today), (crossed/crossing/cross/hopped/jumped) (over/across) to (the/my) (left/right),
     not (just/only) (on/in/down/) (the/my/one) (left/right/side/leg/foot/calf) (any more/anymore/now),
     no longer (just/only) (on/in/down/) (the/my/) (one/left/right) (side/leg/foot/),
     used to be (just/only/) (one sided/on one side/one side/in one leg/one leg),
