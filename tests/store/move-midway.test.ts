@@ -61,11 +61,11 @@ async function played({ of, direct, urls }: Way) {
   return { messages: log.lines.map(({ message }) => message), clients }
 }
 
-// One straight into the bot, with an urgent sign open over a move, and one through the chat client.
-const USUAL = ['urgent-second-week direct', 'words-only chat']
+// With an urgent sign open over a move.
+const USUAL = ['urgent-second-week direct']
 const ALSO = [
   ...['course-of-heron direct', 'demo direct', 'demo chat', 'en-espanol direct', 'end-of-the-way direct'],
-  ...['four-zones-spring direct', 'goes-quiet direct', 'reach-draws-in direct', 'words-only direct'],
+  ...['four-zones-spring direct', 'goes-quiet direct', 'reach-draws-in direct', 'words-only chat'],
 ]
 
 onServers('a practice moved in the middle of a scenario, and back', (onServer) => {
