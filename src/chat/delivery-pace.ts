@@ -83,7 +83,10 @@ export function sharedPaceOf(rest: REST, shared: SharedBudget): Pace {
     async turn() {
       const wait = await shared.count().catch(() => null)
       if (wait === null) return own.turn()
-      if (wait > 0) await pause(wait)
+      if (wait <= 0) return
+      await pause(wait)
+      // refused meanwhile, perhaps in another process: all who waited would go at once after it, so they queue anew
+      if ((await shared.held().catch(() => 0)) > 0) await this.turn()
     },
   }
 }

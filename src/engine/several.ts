@@ -38,4 +38,6 @@ export interface SharedBudget {
   keepFree(): Promise<void>
   /** The platform has refused a request for this limit: nobody's turn comes for so long. */
   hold(ms: number): Promise<void>
+  /** Milliseconds for which that still counts, below zero where it does not: turns given before it are void. */
+  held(): Promise<number>
 }

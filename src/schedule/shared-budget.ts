@@ -13,6 +13,7 @@ export interface Spacing {
 const NOW = 'extract(epoch FROM clock_timestamp()) * 1000'
 const NEXT = 'pace'
 const URGENT = 'pace-urgent'
+const HELD = 'pace-held'
 
 /**
  * One row says when the next request may go, and is moved on by whoever sends. A turn that nobody took is made up for
@@ -37,6 +38,14 @@ export function sharedBudget({ query }: Pick<Jobs, 'query'>, spacing: Spacing): 
     },
     async hold(ms) {
       await moveOn(query, NEXT, ms)
+      await moveOn(query, HELD, ms)
+    },
+    async held() {
+      const [row] = await query<{ wait: number }>(
+        `SELECT "value"::float8 - (${NOW})::float8 AS "wait" FROM "Setting" WHERE "key" = $1`,
+        [HELD],
+      )
+      return row?.wait ?? 0
     },
   }
 }

@@ -12,9 +12,22 @@ import { reply } from './reply.ts'
 import { start } from './start.ts'
 import { tick } from './tick.ts'
 import { urgent } from './urgent.ts'
+import { workers } from './workers.ts'
 
 /** `npm run bench [-- ID ...]`: every row, or those named. Figures as a table, and as JSON in a new folder. */
-const ROWS: readonly Bench[] = [parse, assess, reply, urgent, fanOut, idle, tick, digest, start, growth]
+const ROWS: readonly Bench[] = [
+  parse,
+  assess,
+  reply,
+  urgent,
+  fanOut,
+  idle,
+  tick,
+  digest,
+  start,
+  growth,
+  workers,
+]
 const ROUNDS = 15
 
 const short = (value: number): string => value.toPrecision(3)

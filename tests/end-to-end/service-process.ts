@@ -15,8 +15,8 @@ export interface Ended {
 }
 
 export interface ServiceProcess {
-  /** Resolves when the log says so; fails with what was said where the process ends before. */
-  logged(text: string): Promise<void>
+  /** Resolves when the log says so; fails with what was said where the process ends before, or after so long (30 s). */
+  logged(text: string, mostMs?: number): Promise<void>
   /** SIGTERM, then waits for the end. */
   stop(): Promise<Ended>
   /** Waits for it to end by itself. */
@@ -61,8 +61,8 @@ export function run(
     return { code, out, err, ms: performance.now() - since }
   }
   return {
-    async logged(text) {
-      const late = setTimeout(() => child.kill('SIGKILL'), START_MS)
+    async logged(text, mostMs = START_MS) {
+      const late = setTimeout(() => child.kill('SIGKILL'), mostMs)
       const heard = new Promise<true>((resolve) => {
         const look = (): void => {
           if (!out.includes(text)) return

@@ -33,10 +33,12 @@ export interface House {
   leader(): ServiceProcess
   /** `ebb work`. */
   worker(): ServiceProcess
-  /** So many messages for each client, numbered in order, due now or then. */
-  write(each: number, at?: Date): Promise<void>
+  /** So many messages for each client, numbered in order from `first` (0), due now or then. */
+  write(each: number, at?: Date, first?: number): Promise<void>
   /** A due row for each of so many clients that is done with nothing but its going. */
   writeDues(clients: number, at?: Date): Promise<void>
+  /** All that was written for later is due at this instant. */
+  makeDue(): Promise<void>
   /** Numbers of what each client got, in order of arrival. */
   got(): ReadonlyMap<string, readonly number[]>
   query<Row extends pg.QueryResultRow>(sql: string): Promise<Row[]>
@@ -97,8 +99,9 @@ export async function openHouse(
     ...{ platform, people, posted, databaseUrl },
     leader: () => start('src/main.ts'),
     worker: () => start('src/cli/index.ts', 'work'),
-    async write(each, notBefore = new Date()) {
-      const postings = Array.from({ length: each }, (_, n) =>
+    async write(each, notBefore = new Date(), first = 0) {
+      const numbers = Array.from({ length: each }, (_, n) => first + n)
+      const postings = numbers.map((n) =>
         rows.map(({ id, user, ref }): Posting => {
           const key = `${ref}/${n}`
           const message = samples.message(key, { address: { to: 'client', user }, text: `number ${n}` })
@@ -113,6 +116,14 @@ export async function openHouse(
         return samples.put('due', { ...due, kind: 'activities', data: {} })
       })
       await apply(databaseUrl, dues)
+    },
+    async makeDue() {
+      for (const [table, column] of Object.entries({ Outbox: 'notBefore', Due: 'at' }))
+        await administer(
+          databaseUrl,
+          `UPDATE "${table}" SET "${column}" = timezone('UTC', now())
+          WHERE "${column}" > timezone('UTC', now())`,
+        )
     },
     got() {
       const numbers = new Map<string, number[]>()
