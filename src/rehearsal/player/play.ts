@@ -15,10 +15,10 @@ interface Beginning<S extends Stage> {
   readonly stage: (hooks: Hooks) => Promise<S>
 }
 export interface PlayParts extends Beginning<Stage> {
-  /** Called after every step: what was due, what people did, and all that it led to. */
+  /** Called after every step: what was due, what people did, and all that it led to. The play waits for it. */
   readonly watch?: Watch
 }
-export type Watch = (played: Played, now: Date) => void
+export type Watch = (played: Played, now: Date) => void | Promise<void>
 
 /** What came of a play. The stage is still open: the closing facts are read from its store. */
 export interface Played {
@@ -44,7 +44,7 @@ export async function play({ watch, ...parts }: PlayParts): Promise<Played> {
       ticks = next > clock.world() ? 0 : ticks + 1
       if (ticks > TICKS_AN_INSTANT) throw new Error(`the bot finds no end at ${clock.world().toISOString()}`)
       if (await stepTo(programme, next)) ticks = 0
-      watch?.({ stage, log }, clock.world())
+      await watch?.({ stage, log }, clock.world())
     }
   } catch (error) {
     await stage.close()
