@@ -32,7 +32,7 @@ export class ChatFaults {
     if (fault.kind === 'clock') return clock.jump(fault.ms)
     if (fault.kind === 'chat') return this.chat(fault.what, fault.forMs)
     if (fault.kind === 'database')
-      return this.lasting(fault.forMs, this.parts.database.begin(fault.what), 'database')
+      return this.lasting(fault.forMs, await this.parts.database.begin(fault.what), 'database')
     if (fault.what === 'kill') await host.kill()
     else await host.stop()
     await host.start()

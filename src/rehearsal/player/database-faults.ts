@@ -5,8 +5,9 @@ import type { Tx } from '../../engine/ports.ts'
 import { readAddress } from '../../store/address.ts'
 import type { OpenStore, openStore as openAny } from '../../store/open.ts'
 import type { DatabaseFault } from '../scenario/index.ts'
+import { goneServer, lockedServer } from './server-faults.ts'
 
-type End = () => void
+type End = () => Promise<void> | void
 
 // Real time. A transaction: longer than the platform waits for an answer (3 s).
 const SLOW_MS = 3_500
@@ -16,8 +17,9 @@ const CODES = { full: 'SQLITE_FULL', 'read-only': 'SQLITE_READONLY' } as const
 const PARTS = ['', '-wal', '-shm']
 
 /**
- * The faults of the database. Locked and gone are real ones of the SQLite file: another connection holds it, or it
- * is moved away. A full disk, one that may not be written and a slow one stand between the bot and the store.
+ * The faults of the database. Locked and gone are real ones: another connection holds it, or the file is moved away, or
+ * the server takes no connections. A full disk, one that may not be written and a slow one stand between the bot and
+ * the store.
  */
 export class DatabaseFaults {
   private what: DatabaseFault | null = null
@@ -36,20 +38,20 @@ export class DatabaseFaults {
     if (!this.isAway) throw error
   }
 
-  begin(what: DatabaseFault): End {
-    const end = this.strike(what)
+  async begin(what: DatabaseFault): Promise<End> {
+    const end = await this.strike(what)
     this.what = what
-    return () => {
+    return async () => {
       this.what = null
-      end()
+      await end()
     }
   }
 
-  private strike(what: DatabaseFault): End {
+  private strike(what: DatabaseFault): Promise<End> | End {
     if (what !== 'locked' && what !== 'gone') return () => {}
     const address = readAddress(this.url)
-    if (address.kind !== 'sqlite') throw new Error(`database: ${what} is played on a SQLite file alone`)
-    return what === 'locked' ? locked(address.path) : gone(address.path)
+    if (address.kind === 'sqlite') return what === 'locked' ? locked(address.path) : gone(address.path)
+    return what === 'locked' ? lockedServer(address.url) : goneServer(address.url)
   }
 
   /** The store with the fault before every use. */
