@@ -11,6 +11,9 @@ const POLL = { timeout: 15_000, interval: 50 }
 const END_LEADERS = `SELECT pg_terminate_backend(pid) FROM pg_stat_activity
   WHERE application_name = 'ebbline leader' AND datname = current_database()`
 
+const END_STAND_BY = `${END_LEADERS}
+  AND pid NOT IN (SELECT pid FROM pg_locks WHERE objid = 37021947 AND granted)`
+
 describe.skipIf(!SERVER)(
   `who leads${SERVER ? '' : ' (skipped: EBBLINE_TEST_POSTGRES names no server)'}`,
   () => {
@@ -20,12 +23,13 @@ describe.skipIf(!SERVER)(
     })
     afterAll(() => house.close())
 
-    it('lets a second process stand by, and take over when the first is killed', async () => {
+    it('lets a second process stand by, and take over when the first is killed, though its own line was cut', async () => {
       const first = house.leader()
       await first.logged('"ready"')
       const second = house.leader()
       await second.logged('stand-by')
       const { identified } = house.platform.sessions
+      expect(await house.query(END_STAND_BY)).toHaveLength(1)
       first.kill()
       const since = performance.now()
       await second.logged('"ready"')

@@ -37,6 +37,7 @@ describe.skipIf(!SERVER)(
 
       expect(faultsIn(house, EACH)).toEqual([])
       expect(house.platform.violations).toEqual([])
+      expect(next.said() + other.said()).not.toContain('DeprecationWarning')
       expect((await other.stop()).code).toBe(0)
       expect((await next.stop()).code).toBe(0)
     }, 120_000)
