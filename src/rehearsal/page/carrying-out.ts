@@ -69,11 +69,19 @@ async function opened(scenario: string | null): Promise<Session> {
   return live(opening)
 }
 
-/** A practice at its beginning, or lived through to the end of its scenario. */
-export async function playedTo(opening: Opening, at: 'beginning' | 'end'): Promise<Session> {
+/** A practice at its beginning, or lived through to the end of its scenario; `seen` hears of every step. */
+export async function playedTo(
+  opening: Opening,
+  at: 'beginning' | 'end',
+  seen: (session: Session) => void = () => {},
+): Promise<Session> {
   const session = await Session.open(opening)
   // what comes to a client after their last day is no part of the scenario; only the life after it is open
-  if (at === 'end') await toEnd(session, () => session.settle())
+  if (at === 'end')
+    await toEnd(session, () => {
+      seen(session)
+      return session.settle()
+    })
   session.programme.log.isOpenEnded = true
   return session
 }

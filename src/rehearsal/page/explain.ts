@@ -1,5 +1,6 @@
 import type { Care } from '../../domain/care.ts'
 import { dayAt } from '../../domain/local-time.ts'
+import { reachAt } from '../../domain/reach.ts'
 import { assess } from '../../domain/rules/assess.ts'
 import type { Flag } from '../../domain/rules/assessment.ts'
 import { careOf, isSignId } from '../../domain/signs/catalogue.ts'
@@ -39,7 +40,7 @@ export async function explain(session: Session, id: string): Promise<Explanation
 function reasonOf(flag: Flag): Reason {
   const figures = Object.entries(flag.figures).map(([name, value]) => ({
     name: name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
-    value: (Array.isArray(value) ? value : [value]).map(shown).join(', '),
+    value: (Array.isArray(value) ? value : [value]).map((one) => worded(flag, name, one)).join(', '),
   }))
   return {
     rule: flag.rule,
@@ -87,6 +88,14 @@ function readingOf({ day, words, reading }: VersionRow): ReadingShown {
     unsure,
     intent: String(read.intent ?? ''),
   }
+}
+
+const REACH_RULES: readonly string[] = ['reach-spread', 'below-knee']
+/** A place on the scale of reach by its name, a sign by its own. */
+function worded({ rule }: Flag, name: string, value: unknown): string {
+  const isReach = name.startsWith('reach') || (name === 'usual' && REACH_RULES.includes(rule))
+  if (isReach && typeof value === 'number' && value >= 0 && value <= 6) return reachAt(value)
+  return typeof value === 'string' && isSignId(value) ? signs[value].short : shown(value)
 }
 
 const SMALLEST = 0.001

@@ -62,7 +62,7 @@ export async function settled(page: Page, work: () => Promise<unknown>): Promise
   const answered = page.waitForResponse((response) => response.url().endsWith('/act'))
   await work()
   await (await answered).finished()
-  await page.waitForFunction("!document.body.classList.contains('busy')")
+  await page.locator('body:not(.busy)').waitFor()
 }
 
 const TABS_MOST = 150

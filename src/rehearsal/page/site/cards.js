@@ -14,11 +14,12 @@ export function createColumn(box, { as, doing, get, more, empty }) {
 
   // at its end a column stays there, also while pictures come in; wherever else its reader has put it, it stays too
   let stays = true
+  let top = 0
   const toEnd = () => {
     stays = true
     box.scrollTop = box.scrollHeight
+    top = box.scrollTop
   }
-  let top = 0
   box.addEventListener('scroll', () => {
     const isNear = box.scrollHeight - box.scrollTop - box.clientHeight < NEAR_END_PX
     // a reader has left the end only where the column went up: what comes below moves nothing

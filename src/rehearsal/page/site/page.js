@@ -114,7 +114,7 @@ function newsIn(cards) {
 function showAll() {
   const { now, busy, playing, troubles, faults } = state
   const next =
-    now.next === null ? 'nothing more is due' : `next: ${dateWords(now.next)} ${timeWords(now.next)}`
+    now.next === null ? 'nothing more is due' : `due next: ${dateWords(now.next)} ${timeWords(now.next)}`
   byId('clock').textContent =
     `${dateWords(now.local)}, ${timeWords(now.local)} · day ${now.day} · ${now.zone} · ${next}`
   byId('broken').textContent = brokenWords(faults)
