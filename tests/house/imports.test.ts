@@ -33,6 +33,7 @@ const ANYTHING = [
   'bot-several',
   'several',
   'work',
+  'work-fit',
   'config',
   'cli',
   'rehearsal',
