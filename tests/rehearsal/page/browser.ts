@@ -37,7 +37,7 @@ export const launch = (): Promise<Browser> =>
 export async function openPage(browser: Browser, url: string): Promise<{ page: Page; wrong: string[] }> {
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, acceptDownloads: true })
   // a busy machine may take its time
-  page.setDefaultTimeout(60_000)
+  page.setDefaultTimeout(170_000)
   const wrong: string[] = []
   page.on('console', (message) => {
     // a refused act is answered by 409, which a browser notes down by itself; the page tells its sentence
