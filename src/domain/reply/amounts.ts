@@ -123,12 +123,20 @@ function amountAt(items: readonly Item[], at: number, planned: number, language:
     case 'count':
       return stands(items, at) ? { value: item.value, from: item } : null
     case 'vagueCount':
+      if (items[at + 1]?.cue === 'zone' && NEARLY.test(item.text)) return null
+      return item.text.includes(' ') || stands(items, at) ? asked(item) : null
     case 'notYet':
       return item.text.includes(' ') || stands(items, at) ? asked(item) : null
     default:
       return null
   }
 }
+
+/** Doing said of what was named before; the words are those of the plain spelling. */
+const POINTS_BACK = /^(?:did|done) (?:them|em|it)$/
+
+/** "nearly all thigh" tells where. */
+const NEARLY = /^(?:nearly|almost|casi) /
 
 /** Sessions told in words: "both", "all", "half", "none done", "missed one", "twice". */
 export function sessionsInWords(items: readonly Item[], planned: number, language: Language): Amount {
@@ -150,8 +158,12 @@ export function sessionsInWords(items: readonly Item[], planned: number, languag
     if (amount === null) continue
     if (found === null || found.from.cue === 'dayOff') found = amount
     else if (item.cue === 'dayOff') continue
+    // "both, mostly thigh, calf once": how often it reached there
+    else if (item.cue === 'count' && items[at - 1]?.cue === 'zone') continue
     // two different counts: neither is taken on trust
     else if (item.cue === 'count') found = amount
+    // "both done, calmer before I did them": "them" points back at what was told
+    else if (found.value !== null && POINTS_BACK.test(item.text)) continue
     // "did my exercises both times"
     else if (items[at - 1] === found.from && found.value === null) found = amount
     else if (found.value !== amount.value) found = asked(amount.from)

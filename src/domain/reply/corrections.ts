@@ -28,6 +28,7 @@ const VALUES: readonly Item['cue'][] = [
   'day',
   'count',
 ]
+const WORDED: readonly Item['cue'][] = ['all', 'both', 'half', 'noSession', 'count', 'vagueCount']
 const NAMES: readonly Item['cue'][] = ['pain', 'session', 'did', 'place', 'painLetter', 'sessionLetter']
 
 /** What may stand between a retraction and the number that takes the place of the other ("5, no, it was 6"). */
@@ -42,7 +43,8 @@ export function settleNo(items: readonly Item[], { takesBack }: Language): void 
     const before = isMark(items[at - 1], ',-.?') ? at - 2 : at - 1
     let next = at + 1
     while (next <= at + MOST_AFTER_NO && AFTER_NO.includes(items[next]?.cue ?? 'num')) next += 1
-    const isValue = items[before]?.cue === 'num' && items[next]?.cue === 'num'
+    const { cue } = items[before] ?? item
+    const isValue = (cue === 'num' || WORDED.includes(cue)) && items[next]?.cue === 'num'
     if (!isValue || items[next + 1]?.cue === 'session') return
     item.cue = 'correction'
     item.corrects = true
@@ -76,6 +78,16 @@ function isNamed(items: readonly Item[], n: Item): boolean {
 const namesSessions = (items: readonly Item[], n: Item): boolean =>
   n.slot === 'sessions' || ['session', 'done'].includes(items[items.indexOf(n) + 1]?.cue ?? 'mark')
 
+/** "both, no sorry, one": a count in words right before the correction gives way to the number right after it. */
+function replacesWorded(items: readonly Item[], at: number, first: Item, most: number): boolean {
+  const worded = items[isMark(items[at - 1], ',-.') ? at - 2 : at - 1]
+  if (!worded || !WORDED.includes(worded.cue) || first.value > most || first.slot === 'pain') return false
+  if (!items.slice(at + 1, items.indexOf(first)).every(({ cue }) => SMALL.includes(cue))) return false
+  worded.unread = true
+  first.slot = 'sessions'
+  return true
+}
+
 /** What follows the correction takes the place of what came before: a zone of zones, a number of the one before it. */
 function replace(items: readonly Item[], at: number, most: number): void {
   const earlier = items.slice(0, at)
@@ -84,7 +96,7 @@ function replace(items: readonly Item[], at: number, most: number): void {
   const numbers = after.filter(isNumber)
   for (const n of numbers) n.corrects = true
   const [first] = numbers
-  if (!first) return
+  if (!first || replacesWorded(items, at, first, most)) return
   if (isNamed(items, first)) {
     // "1, no wait, 2 sessions": what stands right before is what is replaced
     const last = items[isMark(items[at - 1], ',-.') ? at - 2 : at - 1]

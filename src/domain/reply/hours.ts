@@ -26,6 +26,14 @@ export function addHours(items: readonly Item[], planned: number): void {
   const named = told.some((one) => one.named)
   const counted = told.filter(({ n }) => named || (n.value === 1 && n.slot === null))
   const [first, ...rest] = counted
+  // "one this morning, none tonight": the none is of the other hour
+  const none = items.find(
+    (i) => i.cue === 'nothing' && !i.unread && !i.denied && isHour(items[items.indexOf(i) + 1]),
+  )
+  if (first && none) {
+    none.unread = true
+    first.n.slot = 'sessions'
+  }
   const sum = counted.reduce((total, { n }) => total + n.value, 0)
   if (!first || rest.length === 0 || sum > planned) return
   first.n.value = sum

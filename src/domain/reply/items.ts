@@ -38,9 +38,9 @@ export const isMark = (item: Item | undefined, marks: string): boolean =>
 /** Ends a sentence. */
 export const isStrong = (item: Item | undefined): boolean =>
   item === undefined || (item.cue === 'mark' && STRONG.has(item.text))
-/** Ends a clause: a sentence's end, a comma, a contrast. */
+/** Ends a clause: a sentence's end, a comma, a dash apart, a contrast. */
 export const isBreak = (item: Item | undefined): boolean =>
-  isStrong(item) || isMark(item, ',') || item?.cue === 'but'
+  isStrong(item) || isMark(item, ',') || (isMark(item, '-') && !item!.tight) || item?.cue === 'but'
 
 export function makeItem(
   cue: Item['cue'],

@@ -207,7 +207,32 @@ function settleAgreeing(items: readonly Item[], { ofSessions }: Language): void 
     if (!isNum(n) || n.slot !== null || !isBreak(items[at + 1])) return
     const before = items[at - 1]
     const article = before !== undefined && ofSessions.articles.has(before.text) && isBreak(items[at - 2])
-    if (article || (ofSessions.numbers.has(n.text) && isBreak(before))) n.slot = 'sessions'
+    const opens = isBreak(before) || (before!.cue === 'only' && isBreak(items[at - 2]))
+    if (article || (ofSessions.numbers.has(n.text) && opens)) n.slot = 'sessions'
+  })
+}
+
+const TELLS_SESSIONS = [
+  'all',
+  'both',
+  'half',
+  'noSession',
+  'count',
+  'missed',
+  'session',
+  'oneSession',
+  'done',
+  'did',
+]
+
+/** "calf, 4, only one": as a clause of its own, and sessions told nowhere else, the one is of sessions. */
+function settleOnlyOne(items: readonly Item[], planned: number): void {
+  if (items.some(({ cue }) => TELLS_SESSIONS.includes(cue))) return
+  items.forEach((n, at) => {
+    const only = items[at - 1]
+    if (!isNum(n) || n.slot !== null || n.value !== 1 || n.text === '1' || planned < 2) return
+    if (only?.cue !== 'only' || !isBreak(items[at - 2]) || !isBreak(items[at + 1])) return
+    if (items.some((other) => other !== n && isNum(other) && other.slot !== 'sessions')) n.slot = 'sessions'
   })
 }
 
@@ -234,6 +259,7 @@ export function joinNumbers(items: readonly Item[], planned: number, language: L
   settleOnce(items)
   settleWasOf(items)
   settleAgreeing(items, language)
+  settleOnlyOne(items, planned)
   settleHomophones(items, language)
   if (!items.some(isNum)) return [...items]
   const commas = language.decimalComma ? rewrite(items, [commaAlways], planned) : items

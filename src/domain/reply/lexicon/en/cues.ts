@@ -96,6 +96,7 @@ const doing = {
   onTen: 'on',
   countTimes: 'times, time',
   all: `
+    didnt miss any, didnt miss one, didnt miss either, missed none, missed nothing, didnt skip any, didnt skip one, skipped none, havent missed any, havent missed one, havent skipped any,
     kept to the plan, stuck to the plan, followed the plan, did the plan, all of the above,
     all, all done, did all, did em all, done em all, did them all, done them all, all of them, all sessions,
     all the sessions, all
@@ -119,6 +120,7 @@ const doing = {
   `,
   nothing: 'none, nothing, nowt, not any, nout',
   noSession: `
+    couldnt face any of it, couldnt face any of them, couldnt face any, couldnt do any of it, couldnt do any of them, didnt do any of them, didnt manage any of it, didnt manage any of them, havent done any of it, havent done any of them, not done any of it, not done any of them,
     skipped it all, missed it all, skipped all of it, gave it a miss, gave it all a miss, gave them a miss,
     skipped the lot, missed the lot,
     none done, didnt get to any of it, didnt get to any, didnt do any of it, did none, done none,
@@ -150,6 +152,7 @@ const doing = {
   missed:
     'gave up on, left out the, missed, skipped, skip, forgot the, forgot my, all but, except for, minus, one short, bailed on, ditched',
   vagueCount: `
+    a session and a half, session and a half, one session and a half, a sesh and a half, one sesh and a half, one and a bit sessions, one and a bit,
     half a session, half a sesh, half one, half of one, half a workout, only half of one, some of them,
     some of it, a few, most of them, most of it, most, few, a couple, couple, couple of, a couple of,
     several, a bit of it, bits of, part of it, part of them, some sessions, some exercises, some drills,
@@ -174,6 +177,7 @@ const doing = {
     none yet, nothing yet
   `,
   session: `
+    session count, sessions count, session total, sessions total, session tally, number of sessions, sessions number, session number today,
     session, sessions, sesh, seshes, seshs, sess, sesion, sesions, workout, workouts, exercise session,
     exercise sessions, rounds, round, routine, routines, circuits, circuit, exercises done, times through,
     training, trainings, session done, sessions done, drills done, of them, of those, of em, of my

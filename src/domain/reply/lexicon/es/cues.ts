@@ -47,7 +47,7 @@ const doing = {
     todas completadas, todo completado, toda la rutina, todo el plan, el plan completo, he hecho todo, tdo,
     todas las tandas, todo el programa
   `,
-  both: 'las dos, ambas, ambos, los dos, las dos hechas, hice las dos, las dos sesiones, ambas sesiones, hice ambas, las dos tandas',
+  both: 'una por la manana y otra por la tarde, una por la manana y otra por la noche, una por la manana y una por la tarde, una por la manana y una por la noche, una en la manana y otra en la tarde, una en la manana y otra en la noche, no falte a ninguna, no me salte ninguna, las dos, ambas, ambos, los dos, las dos hechas, hice las dos, las dos sesiones, ambas sesiones, hice ambas, las dos tandas',
   oneSession: `
     la primera, la segunda, la tercera, la ultima, la de la manana, la de la tarde, la de la noche, la de la
     madrugada, la del mediodia, la de hoy, la primera sesion, la segunda sesion, la sesion de la manana, la sesion de la
@@ -59,6 +59,7 @@ const doing = {
   half: 'media, medio, la mitad, mitad, hice la mitad',
   nothing: 'ninguna, ninguno, nada, ningun, nadita',
   noSession: `
+    falte a las dos, falte a ambas, falte a todas, me perdi las dos, me perdi ambas, me salte ambas, no hice ninguna de las dos, no pude con ninguna,
     no hice nada, no hice ninguna, no hice ninguno, no hice las sesiones, no hice los ejercicios, no hice
     ejercicios, no hice ejercicio, no hice sesiones, no hice ninguna sesion, ninguna sesion, ninguna hecha, no
     entrene, no he entrenado, no he podido entrenar, no pude entrenar, no pude hacer nada, no pude hacer
@@ -68,7 +69,7 @@ const doing = {
     hacerlo, no hice na, cero hechas, ni una, ni una sola, no hice ni una, hoy nada, nada hoy, hoy ninguna,
     ninguna hoy, no me dio tiempo a nada, no me dio tiempo, no hicimos nada, hice nada
   `,
-  missed: 'me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
+  missed: 'falte a, me perdi, me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
   vagueCount: `
     media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par,
     un par de, varias, casi todas, casi todo, casi todos, la

@@ -12,6 +12,7 @@ const scope = {
     va mas alla de la, no va mas alla del, sin pasar de la, sin pasar del, sin nada por debajo de la
   `,
   no: `
+    sin hormigueo, no hay hormigueo, no tengo hormigueo, nada de hormigueo, sin nada de hormigueo, ni hormigueo, sin ningun hormigueo, sin hormigueos, no hay hormigueos, no tengo hormigueos, nada de hormigueos, sin nada de hormigueos, ni hormigueos, sin ningun hormigueos, sin calambres, no hay calambres, no tengo calambres, nada de calambres, sin nada de calambres, ni calambres, sin ningun calambres, sin calambre, no hay calambre, no tengo calambre, nada de calambre, sin nada de calambre, ni calambre, sin ningun calambre, sin ardor, no hay ardor, no tengo ardor, nada de ardor, sin nada de ardor, ni ardor, sin ningun ardor, sin quemazon, no hay quemazon, no tengo quemazon, nada de quemazon, sin nada de quemazon, ni quemazon, sin ningun quemazon, sin pinchazos, no hay pinchazos, no tengo pinchazos, nada de pinchazos, sin nada de pinchazos, ni pinchazos, sin ningun pinchazos, sin punzadas, no hay punzadas, no tengo punzadas, nada de punzadas, sin nada de punzadas, ni punzadas, sin ningun punzadas, sin calambrazos, no hay calambrazos, no tengo calambrazos, nada de calambrazos, sin nada de calambrazos, ni calambrazos, sin ningun calambrazos,
     no, no en el, no en la, ni, ni en el, ni en la, sin, nunca, jamas, nada en, nada en el, nada en la, nada
     en los, nada por debajo de, nada debajo de, no llega, no llega al, no llega a, no me llega al, no me llega
     a, ya no llega al, ya no llega a, no llega hasta, ya no me llega al, ya no me llega a, no llego al, no
@@ -102,9 +103,9 @@ const talk = {
     'semana numero, energia, estres, sueno, calidad de sueno, esfuerzo, animo, fatiga, motivacion, edad, numero, fase, etapa, paso numero, autobus, bus, tome, tomo, l, version, pagina, capitulo, habitacion, peldano, sem, bebi, sali con',
   setsOf: 'series de, repeticiones de, tandas de, vueltas de',
   clock:
-    'a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',
+    'trabaje hasta las, trabajando hasta las, trabajo hasta las, en el trabajo hasta las, despierto hasta las, despierta hasta las, fuera hasta las, ocupado hasta las, ocupada hasta las, nos vemos a las, a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',
   yes: 'si, si claro, sii, sip, claro, por supuesto, vale si, afirmativo, desde luego, una de estas, alguna de estas, yes, efectivamente, si senor, siii, claro que si, exacto',
-  nope: 'nop, no no, para nada, en absoluto, que va, ninguna de estas, ninguno de estos, ninguna de esas, ninguno de ellos, no la verdad, nada de eso, nada de lo demas, nada de lo otro, nada de todo eso, de las senales nada, de senales nada, de las senales ninguna, negativo, noo, sin senales, ninguna senal',
+  nope: 'ninguna de las senales, ninguna de las de la lista, ninguna de la lista, nada de la lista, nada de esas senales, ninguna de esas senales, ninguna de tus senales, ninguno de los sintomas, ninguna de las otras, nop, no no, para nada, en absoluto, que va, ninguna de estas, ninguno de estos, ninguna de esas, ninguno de ellos, no la verdad, nada de eso, nada de lo demas, nada de lo otro, nada de todo eso, de las senales nada, de senales nada, de las senales ninguna, negativo, noo, sin senales, ninguna senal',
   thanks:
     'gracias, muchas gracias, mil gracias, grax, grcs, muchisimas gracias, gracias coach, se agradece, te lo agradezco, saludos, un saludo, adios, chao, chau, hasta manana, hasta luego, nos vemos, un abrazo, abrazos, besos, thanks',
   ago: 'hace, atras',
