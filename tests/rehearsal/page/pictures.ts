@@ -16,7 +16,7 @@ const FOLDER = join(packageRoot(), '.github', 'pictures')
 const DEMO = join(packageRoot(), 'scenarios', 'demo.yaml')
 const URGENT = { client: 'dipper', day: 10 }
 // As wide as a README shows them, so that the files stay small.
-const PAGE = { width: 1280, height: 960 }
+const PAGE = { width: 1280, height: 1060 }
 const DIGEST_PX = 520
 const REPORT_PX = 680
 
