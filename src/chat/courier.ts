@@ -6,6 +6,7 @@ import { type FileParts, filesOf, rawOf } from './files.ts'
 import type { LookBack } from './look-back.ts'
 import { refusalOf } from './refusal.ts'
 import { renderMessage } from './render.ts'
+import { whileKnown } from './while-known.ts'
 
 export interface CourierParts extends FileParts {
   readonly rest: REST
@@ -42,6 +43,7 @@ export function createCourier({ rest, directOf, lookBack, ...drawing }: CourierP
       if (there[n] || n < (begun.get(row.id) ?? 0)) continue
       const sent = await rest.post(Routes.channelMessages(channel), {
         body,
+        signal: whileKnown(),
         ...(files.length > 0 ? { files: rawOf(files) } : {}),
       })
       platformId = (sent as APIMessage).id
@@ -59,8 +61,7 @@ export function createCourier({ rest, directOf, lookBack, ...drawing }: CourierP
       } catch (error) {
         // a message that cannot even be written down for the platform will not be better next time
         const final = error instanceof RangeError ? new Undeliverable('refused') : refusalOf(error)
-        if (!final) lookBack?.unsure(row)
-        else {
+        if (final) {
           begun.delete(row.id)
           lookBack?.over(row)
         }

@@ -5,7 +5,7 @@ import type { Part } from './render.ts'
 import { isUrgent, LONGEST_MS } from './retry-at.ts'
 
 // The platform knows a nonce for "the past few minutes" (its documentation, "Create Message"): so long it surely does.
-const KNOWN_MS = 60_000
+export const KNOWN_MS = 60_000
 // The clocks of this machine and of the platform differ.
 const SLACK_MS = 5 * 60_000
 // The most that the platform gives at once, and so many times at most.
@@ -28,11 +28,12 @@ export interface LookBackParts {
  * forgotten the nonce: a process was ended between sending and marking, or no answer came for long.
  */
 export interface LookBack {
-  /** The platform's id of each part that is there already; null, or nothing at all, where it is to be sent. */
+  /**
+   * Asked as each try begins. The platform's id of each part that is there already; null, or nothing at all, where it is
+   * to be sent.
+   */
   there(row: OutboxRow, channel: string, parts: readonly Part[]): Promise<readonly (string | null)[]>
-  /** A try has failed, and the message may be on the platform all the same. */
-  unsure(row: OutboxRow): void
-  /** What became of the message is known. */
+  /** What became of the message is known; until then it may be on the platform, whatever the try told. */
   over(row: OutboxRow): void
 }
 
@@ -40,14 +41,15 @@ export function createLookBack(parts: LookBackParts): LookBack {
   const { rest, now, ownId, marked } = parts
   const started = now()
   const { mayBeThere = ({ notBefore }) => notBefore < started } = parts
-  const firstFailed = new Map<string, Date>()
+  // when the first try of this process began: it may have arrived then, however long no answer came
+  const firstTried = new Map<string, Date>()
 
   const triedBefore = (row: OutboxRow): Date | null =>
     row.attempts > 0 || mayBeThere(row) ? earliest(row) : null
 
   /** When an earlier try may have been; null where there was none, or none that the nonce would not tell of. */
   const triedSince = (row: OutboxRow): Date | null => {
-    const since = firstFailed.get(row.id) ?? triedBefore(row)
+    const since = firstTried.get(row.id) ?? triedBefore(row)
     return since !== null && now().getTime() - since.getTime() >= KNOWN_MS ? since : null
   }
 
@@ -68,6 +70,7 @@ export function createLookBack(parts: LookBackParts): LookBack {
   return {
     async there(row, channel, parts) {
       const since = triedSince(row)
+      if (!firstTried.has(row.id)) firstTried.set(row.id, triedBefore(row) ?? now())
       if (since === null) return []
       try {
         return await find(row, channel, parts, since)
@@ -77,10 +80,7 @@ export function createLookBack(parts: LookBackParts): LookBack {
         throw error
       }
     },
-    unsure(row) {
-      if (!firstFailed.has(row.id)) firstFailed.set(row.id, triedBefore(row) ?? now())
-    },
-    over: (row) => void firstFailed.delete(row.id),
+    over: (row) => void firstTried.delete(row.id),
   }
 }
 
