@@ -15,14 +15,18 @@ const MODULUS = 1n << 256n
  * Reads a whole table. The sum does not depend on the order of rows, since the two databases sort text differently;
  * nor does that of a row on the order of fields within JSON, which PostgreSQL changes.
  */
-export async function sumOf(db: Db, table: MovedTable, tell: (rows: number) => void): Promise<TableSum> {
+export async function sumOf(
+  db: Db,
+  table: MovedTable,
+  tell: (rows: number) => Promise<void>,
+): Promise<TableSum> {
   const key = keyOf(table)
   let [rows, sum] = [0, 0n]
   let page = await pageOf(db, table, null)
   while (page.length > 0) {
     for (const row of page) sum = (sum + hashOf(row)) % MODULUS
     rows += page.length
-    tell(page.length)
+    await tell(page.length)
     page = await pageOf(db, table, page.at(-1)![key] as string)
   }
   return { rows, sum: sum.toString(16).padStart(64, '0') }

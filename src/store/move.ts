@@ -1,3 +1,4 @@
+import { setImmediate as turn } from 'node:timers/promises'
 import type { Address } from './address.ts'
 import type { Db } from './database.ts'
 import { ledgerPlace } from './ledger.ts'
@@ -78,6 +79,8 @@ async function copyAll(both: Both): Promise<MoveNote> {
   let { note } = target
   parts.progress('copied', note.rows, all)
   while (note.table !== null) {
+    // two files are copied without ever waiting, and a signal is only heard between two turns
+    await turn()
     if (parts.stopped()) throw stoppedAt(note.rows, all)
     note = await copyPage(both, note, note.table)
     parts.progress('copied', note.rows, all)
@@ -144,9 +147,10 @@ function misfit(error: unknown, table: MovedTable): unknown {
 async function compareAll({ source, target, on, parts }: Both): Promise<MovedSum[]> {
   const all = await on.from(() => countAll(source.db))
   let done = 0
-  const tell = (rows: number): void => {
+  const tell = async (rows: number): Promise<void> => {
     done += rows
     parts.progress('compared', done, 2 * all)
+    await turn()
     if (parts.stopped()) throw stoppedAt(all, all)
   }
   const tables: MovedSum[] = []

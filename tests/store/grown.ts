@@ -5,7 +5,7 @@ import { TABLE_ORDER } from '../../src/store/tables.ts'
 import { pathOf } from './moving.ts'
 import { ground, outcome, posting, put, samples } from './samples.ts'
 
-/** Clients of a grown database, and how many share a practice. */
+/** Clients of a grown database where nothing else is wanted, and how many share a practice. */
 export const CLIENTS = 3_000
 const A_PRACTICE = 5
 // Rows of these tables come with each day of each client.
@@ -20,7 +20,7 @@ const NAMES = [...TABLE_ORDER, 'outbox'].map((name) => name.charAt(0).toUpperCas
  * A file with a row of every table for each of three thousand clients, three in the tables that grow by the day: most
  * messages are sent, most signs and alerts closed, most of what is due lies ahead.
  */
-export async function grown(url: string): Promise<void> {
+export async function grown(url: string, clients = CLIENTS): Promise<void> {
   const { store, close } = await openStore(url, null)
   await store.transaction((tx) => tx.apply(ground('heron')))
   const rows = TABLE_ORDER.slice(2).map((table) => put(table, samples[table]))
@@ -29,17 +29,17 @@ export async function grown(url: string): Promise<void> {
   const db = new SqliteDatabase(pathOf(url))
   db.pragma('foreign_keys = OFF')
   db.exec('BEGIN')
-  for (const name of NAMES) copy(db, name)
+  for (const name of NAMES) copy(db, name, clients)
   open(db)
   db.exec('COMMIT; ANALYZE')
   db.close()
 }
 
 /** The same row again for each client, under names of its own; in the tables that grow for each day too. */
-function copy(db: SqliteDatabase.Database, table: string): void {
+function copy(db: SqliteDatabase.Database, table: string, clients: number): void {
   const columns = (db.pragma(`table_info("${table}")`) as { name: string }[]).map(({ name }) => name)
   const values = columns.map((name) => valueIn(table, name))
-  const most = table === 'Practice' || table === 'Cover' ? CLIENTS / A_PRACTICE : CLIENTS
+  const most = table === 'Practice' || table === 'Cover' ? clients / A_PRACTICE : clients
   db.exec(`
     WITH RECURSIVE "n"("i") AS (SELECT 1 UNION ALL SELECT "i" + 1 FROM "n" WHERE "i" < ${most}),
       "days"("d") AS (SELECT 1 UNION ALL SELECT "d" + 1 FROM "days" WHERE "d" < ${DAILY.includes(table) ? DAYS : 1})
