@@ -156,7 +156,8 @@ function judge(house: House, { outbox, dues }: Left, takeOvers: readonly number[
   const messages = requests.filter(({ path }) => /messages$/.test(path))
   const posts = messages.filter(({ method }) => method === 'POST')
   const refused = posts.filter(({ status }) => status === 429).length
-  tell(`sent: ${house.posted.length} of ${ALL}; not sent in the outbox: ${outbox}; due rows left: ${dues}`)
+  const sent = [...house.got().values()].flat().length
+  tell(`sent: ${sent} of ${ALL}; not sent in the outbox: ${outbox}; due rows left: ${dues}`)
   tell(`lost, twice or out of order: ${faults.length} clients ${faults.slice(0, 5).join('; ')}`)
   tell(`posts: ${posts.length}, of them refused for a limit: ${refused}`)
   tell(`looked back: ${messages.length - posts.length} times; violations: ${violations.length}`)
