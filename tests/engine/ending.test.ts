@@ -57,6 +57,19 @@ describe('the end of the way', () => {
     expect(told.map((message) => message.kind)).toEqual(['urgent', 'alert'])
   })
 
+  it('asks nothing more once a sign that came after it is cleared', async () => {
+    await practice.command('discharge', { client: 'heron' })
+    await practice.say('heron', 'numb between my legs since yesterday')
+    await practice.until('2026-03-03', '12:00')
+    const prompts = async () => (await practice.file('heron')).dues.filter(({ kind }) => kind === 'prompt')
+    expect(await prompts()).toHaveLength(1)
+    await practice.command('clear', { client: 'heron', by: 'emergency physician', on: '2026-03-03' })
+    expect(await prompts()).toEqual([])
+    const before = practice.to('heron').length
+    await practice.until('2026-03-06', '12:00')
+    expect(practice.to('heron')).toHaveLength(before)
+  })
+
   it('clears a hint of a sign up, and asks for nothing else beside it', async () => {
     await practice.command('discharge', { client: 'heron' })
     const told = await practice.say('heron', 'something is off down there, calf')

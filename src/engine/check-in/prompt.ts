@@ -11,7 +11,7 @@ import { carry, expect } from './asked.ts'
 import { routineSigns, signButtons, yesNoQuestion } from './asking.ts'
 import { checkInForm } from './check-in-form.ts'
 import { afterSilence } from './quiet.ts'
-import { promptHandled } from './schedule-prompt.ts'
+import { asksNoMore, promptHandled } from './schedule-prompt.ts'
 
 // Where there is no reminder, a prompt that could not be sent for so long is stale and is dropped.
 const STALE_HOURS = 6
@@ -20,8 +20,7 @@ const HOUR = 3_600_000
 /** The daily prompt has come due: what goes out depends on where the client stands. */
 export function onPromptDue(draft: Draft, day: Day, at: Date): void {
   closeYesterday(draft, day)
-  const ended = ['discharged', 'left'].includes(draft.client.stage) && !isLocked(draft.file)
-  if (ended) return draft.drop('due', draft.id('due', 'prompt'))
+  if (asksNoMore(draft)) return draft.drop('due', draft.id('due', 'prompt'))
   if (!isStale(draft, day, at)) morning(draft, day)
   promptHandled(draft, day)
 }

@@ -2,6 +2,7 @@ import { addDays, type Day, laterOf } from '../../domain/day.ts'
 import { instantOf } from '../../domain/local-time.ts'
 import type { Draft } from '../draft.ts'
 import type { DueRow } from '../rows.ts'
+import { isLocked } from '../status.ts'
 
 const MINUTE = 60_000
 
@@ -30,6 +31,10 @@ export const promptDue = (draft: Draft): DueRow | undefined =>
 export const latestPromptDay = (draft: Draft): Day | null =>
   (promptDue(draft)?.data.last as Day | null | undefined) ?? null
 
+/** The way has ended, and no sign is open: nothing more is asked. */
+export const asksNoMore = ({ client, file }: Draft): boolean =>
+  ['discharged', 'left'].includes(client.stage) && !isLocked(file)
+
 /** Marks a day's prompt as handled and sets the next one, never of the same local day. */
 export function promptHandled(draft: Draft, day: Day): void {
   const row = promptDue(draft)
@@ -38,11 +43,12 @@ export function promptHandled(draft: Draft, day: Day): void {
 }
 
 /**
- * The client's time or zone has changed: the next prompt moves. A day already prompted is not prompted again, and
- * one whose new time has just passed is prompted at once.
+ * The client's time or zone has changed, or a lock has ended: the next prompt moves. A day already prompted is not
+ * prompted again, and one whose new time has just passed is prompted at once.
  */
 export function reschedulePrompt(draft: Draft): void {
   if (!promptDue(draft)) return
+  if (asksNoMore(draft)) return draft.drop('due', draft.id('due', 'prompt'))
   const last = latestPromptDay(draft)
   const first = laterOf(draft.client.start ?? draft.today, draft.today)
   schedulePrompt(draft, last !== null && first <= last ? addDays(last, 1) : first)
