@@ -22,6 +22,7 @@ export async function breakIt(session: Session, action: Break, seen: Seen): Prom
   if (action.what === 'kill') {
     await passToFreeMinute(session.programme, seen)
     await stage.fault({ kind: 'restart', what: 'kill' })
+    session.excuse()
     session.record('world', { restart: 'kill' })
     return
   }
@@ -32,6 +33,7 @@ export async function breakIt(session: Session, action: Break, seen: Seen): Prom
     await passToFreeMinute(session.programme, seen, () => stage.release(action.what))
     begun.item = { [action.what]: begun.item[action.what], for: lasting(begun.at, session.now) }
     session.struck.delete(action.what)
+    session.excuse()
     return
   }
   await passToFreeMinute(session.programme, seen)

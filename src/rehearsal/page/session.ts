@@ -45,6 +45,8 @@ export class Session {
   private readonly answered: Recorded[] = []
   /** The faults that last, by kind, with what is written down of them. */
   readonly struck = new Map<'chat' | 'database', Recorded>()
+  /** So many troubles of the log came of a fault that was played: they are told no more. */
+  excused = 0
   aheadMs = 0
   clockChangeAt: Date | null = null
   statuses = new Map<string, Status>()
@@ -121,6 +123,11 @@ export class Session {
 
   get refs(): string[] {
     return [...this.stage.cast.clients.keys()]
+  }
+
+  /** What was reported so far came of a fault. */
+  excuse(): void {
+    this.excused = this.programme.log.troubles.length
   }
 
   /** Writes down an act for the scenario that may be saved. */

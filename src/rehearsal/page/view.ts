@@ -1,10 +1,12 @@
 import { daysBetween } from '../../domain/day.ts'
 import { dayAt, timeAt } from '../../domain/local-time.ts'
+import { textsFor } from '../../text/index.ts'
 import { endOfRun } from '../player/ends.ts'
 import { nextOf } from '../player/play.ts'
 import type { Session } from './session.ts'
 import type { Card, Now, PhoneOwner, State } from './wire.ts'
 
+const { page } = textsFor('en').rehearsal
 /** So many cards of each side come at first, and with each request for older ones. */
 export const CARDS_AT_ONCE = 300
 const TROUBLES_SHOWN = 5
@@ -12,7 +14,8 @@ const TROUBLES_SHOWN = 5
 /** Time, faults and what is going on. */
 export async function stateOf(session: Session, going: Pick<State, 'busy' | 'playing'>): Promise<State> {
   const { programme, struck, aheadMs, clockChangeAt } = session
-  const errors = struck.size > 0 ? [] : [...session.troubles, ...programme.log.troubles]
+  const log = programme.log.troubles.slice(session.excused)
+  const errors = struck.size > 0 ? [] : [...session.troubles, ...log.map(plainly)]
   return {
     now: await nowOf(session),
     ...going,
@@ -25,6 +28,14 @@ export async function stateOf(session: Session, going: Pick<State, 'busy' | 'pla
     },
     troubles: errors.slice(-TROUBLES_SHOWN),
   }
+}
+
+/** A line of the bot's own log by its sentence alone. */
+function plainly(trouble: string): string {
+  const line = /^the bot reports: (\{.*\})$/s.exec(trouble)?.[1]
+  if (line === undefined) return trouble
+  const { msg, problem } = JSON.parse(line) as { msg?: string; problem?: string }
+  return page.reported(problem ?? msg ?? '')
 }
 
 /** An instant before the end of the scenario, as its play ends. */

@@ -49,6 +49,7 @@ export const rehearsal = {
     formGone: 'That form is closed: press its button again.',
     cannot: 'The chat would not let anybody do this here: use what the latest message offers.',
     notSent: (why: string): string => `That was not sent: ${why}.`,
+    reported: (what: string): string => `The bot reports: ${what}`,
     nothingDue: 'Nothing more is due: do something, or let a day pass.',
     past: 'That day has passed: start again to come back to it.',
     noClocks: 'The clocks of this time zone do not change within the next year.',

@@ -34,6 +34,7 @@ export const rehearsal: Texts['rehearsal'] = {
     formGone: 'Ese formulario está cerrado: pulsa otra vez su botón.',
     cannot: 'El chat no dejaría hacer esto aquí: usa lo que ofrece el último mensaje.',
     notSent: (why: string): string => `No se ha enviado: ${why}.`,
+    reported: (what: string): string => `El bot avisa: ${what}`,
     nothingDue: 'No queda nada previsto: haz algo o deja pasar un día.',
     past: 'Ese día ya pasó: vuelve a empezar para llegar a él.',
     noClocks: 'En esta zona horaria la hora no cambia durante el próximo año.',

@@ -101,6 +101,7 @@ export function createColumn(box, { as, doing, get, more, empty }) {
       count()
       mark()
     },
+    toEnd,
     firstId: () => cards()[0]?.id ?? null,
     firstDay: () => cards()[0]?.day ?? null,
     scrollToDay(day) {

@@ -10,14 +10,24 @@ import { act, follow, get } from './server.js'
 /** What the server last said; the page keeps no state of its own beside what is being typed. */
 let state = null
 let leave = () => {}
+/** Acts that are not answered yet. */
+let waiting = 0
+let toldTrouble = null
+const showBusy = () =>
+  document.body.classList.toggle('busy', waiting > 0 || state.busy || state.playing !== null)
 
 const tell = (text, isProblem = false) => {
   byId('status').textContent = text
   byId('status').classList.toggle('problem', isProblem)
 }
 
+const ONWARD = ['say', 'command', 'time', 'play']
 /** Does something, and says in a sentence where it could not be done. */
 async function doing(action) {
+  // whoever goes on wants to see what comes of it, wherever they have looked before; a card is used where it lies
+  if (ONWARD.includes(action.do)) for (const column of Object.values(columns)) column.toEnd()
+  waiting += 1
+  showBusy()
   try {
     const done = await act(action)
     if (done.form)
@@ -26,6 +36,9 @@ async function doing(action) {
   } catch (error) {
     tell(error.message, true)
     return null
+  } finally {
+    waiting -= 1
+    showBusy()
   }
 }
 
@@ -112,14 +125,17 @@ function newsIn(cards) {
 
 /** All that is small enough to be made anew each time. */
 function showAll() {
-  const { now, busy, playing, troubles, faults } = state
+  const { now, troubles, faults } = state
   const next =
     now.next === null ? 'nothing more is due' : `due next: ${dateWords(now.next)} ${timeWords(now.next)}`
   byId('clock').textContent =
     `${dateWords(now.local)}, ${timeWords(now.local)} · day ${now.day} · ${now.zone} · ${next}`
   byId('broken').textContent = brokenWords(faults)
-  document.body.classList.toggle('busy', busy || playing !== null)
-  if (troubles.length > 0) tell(troubles.at(-1), true)
+  showBusy()
+  // once: what is done afterwards has more to say
+  const trouble = troubles.at(-1) ?? null
+  if (trouble !== null && trouble !== toldTrouble) tell(trouble, true)
+  toldTrouble = trouble
   ribbon.today(now.day)
   showWho()
   showTime(byId('time'), state, doing)
@@ -157,7 +173,8 @@ function showWho() {
     id: 'new-name',
     size: 10,
     maxlength: 30,
-    pattern: '[A-Za-z0-9\\-]+',
+    pattern: '[\\p{L}\\d\\-]+',
+    title: 'Letters, digits and hyphens',
     required: true,
     autocomplete: 'off',
   })
