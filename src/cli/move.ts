@@ -49,20 +49,26 @@ export async function run(args: string[], io: Io): Promise<number> {
     return 0
   } catch (error) {
     if (!(error instanceof StoreProblem)) throw error
-    io.err(error.message)
+    // below a bar that was not filled
+    io.err(process.stderr.isTTY ? `\n${error.message}` : error.message)
     return 1
   }
 }
 
+// What starts this program passes a signal on that the terminal has sent already.
+const SAME_SIGNAL_MS = 1_000
+const ENDED_BY_SIGNAL = 130
+
 /** The first signal lets the batch under way end, a second one ends the process. */
 async function untilStopped<T>(work: (stopped: () => boolean) => Promise<T>): Promise<T> {
-  let isStopped = false
+  let stoppedAt: number | null = null
   const stop = (): void => {
-    isStopped = true
+    stoppedAt ??= performance.now()
+    if (performance.now() - stoppedAt > SAME_SIGNAL_MS) process.exit(ENDED_BY_SIGNAL)
   }
-  process.once('SIGINT', stop).once('SIGTERM', stop)
+  process.on('SIGINT', stop).on('SIGTERM', stop)
   try {
-    return await work(() => isStopped)
+    return await work(() => stoppedAt !== null)
   } finally {
     process.off('SIGINT', stop).off('SIGTERM', stop)
   }
