@@ -2,11 +2,14 @@ import type { Bot, BotParts } from './bot.ts'
 import { createSharedDelivery } from './chat/delivery-lines.ts'
 import type { Pace } from './chat/delivery-pace.ts'
 import type { DueKind } from './engine/rows.ts'
-import type { SharedDues, SharedOutbox } from './engine/several.ts'
+import type { Line, SharedDues, SharedOutbox } from './engine/several.ts'
 import type { Jobs } from './schedule/jobs.ts'
+import { CAN_WAIT } from './store/outbox-claims.ts'
 
 // So many are asked for at a time: enough for every process until the next tick, few enough to sort quickly.
 const MOST = 1_000
+// So many lines wait for the next process that is free: as many as a few of them take in a second.
+const ENOUGH = 200
 // So many batches of lines are sent side by side: the platform takes a tenth of a second to answer.
 const LANES = 4
 /** Somebody may need help; then what is due to a minute; then what may come a little later. */
@@ -137,11 +140,18 @@ export function createSending(parts: Omit<SharedBotParts, 'dues'>): {
     lanes.add(lane)
   }
 
+  /** Where others have asked for enough, only what goes past it: each would ask for all of them once a second. */
+  const linesToAskFor = async (): Promise<readonly Line[]> => {
+    const lines = await outbox.linesWaiting(now(), MOST)
+    if (lines.length < ENOUGH || (await jobs.waiting('deliver', ENOUGH)) < ENOUGH) return lines
+    return lines.filter(({ priority }) => priority < CAN_WAIT)
+  }
+
   const sending: Sending = {
     async beat() {
       if (stopped) return
       await outbox.freeTheDead()
-      await jobs.send('deliver', await outbox.linesWaiting(now(), MOST))
+      await jobs.send('deliver', await linesToAskFor())
       while (lanes.size < LANES) openLane()
     },
     async idle() {

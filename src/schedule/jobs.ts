@@ -22,6 +22,8 @@ export interface Jobs {
    * failed: those are tried again later and later, and in the end put aside.
    */
   run(queue: Queue, handle: (keys: readonly string[]) => Promise<readonly string[]>): Promise<void>
+  /** How many wait to be taken; counted up to `most`. */
+  waiting(queue: Queue, most: number): Promise<number>
   /** Keys that are under way, wait for another try or were put aside lately: not to be asked for now. */
   resting(queue: Queue): Promise<ReadonlySet<string>>
   /** What a process that has ended had in hand is free again; for a queue with one worker only. */
@@ -149,6 +151,13 @@ function jobsOf(boss: PgBoss, pool: pg.Pool, onTrouble: (error: unknown) => void
       const work = runAll(queue, handle).finally(() => running.delete(work))
       running.add(work)
       return work
+    },
+    async waiting(queue, most) {
+      const [row] = await query<{ n: number }>(
+        `SELECT count(*)::int AS n FROM (SELECT 1 FROM ${SCHEMA}.job WHERE name = $1 AND state = 'created' LIMIT $2) AS some`,
+        [queue, most],
+      )
+      return row!.n
     },
     async resting(queue) {
       const rows = await query<{ key: string }>(

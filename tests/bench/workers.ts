@@ -3,12 +3,12 @@ import { ownServer } from '../faults/own-postgresql.ts'
 import { faultsIn, type House, openHouse } from '../faults/workers-house.ts'
 import { type Bench, figureOf, type Measured, once, over } from './measure.ts'
 
-const CLIENTS = 200
+const CLIENTS = 800
 /** Messages for each client in one round of one case. */
-const EACH = 8
+const EACH = 2
 const CASES = [1, 2, 4] as const
 /** Each round starts seven processes and empties the outbox three times. */
-const MOST_ROUNDS = 5
+const MOST_ROUNDS = 3
 /** Far above what this machine sends: no turn is waited for. */
 const PER_SECOND = 10_000
 const NOT_SLOWER = 1

@@ -1,26 +1,34 @@
 import { setTimeout as pause } from 'node:timers/promises'
+import { randomOf, uniformIn } from '../../src/domain/diaries/random.ts'
 import type { ServiceProcess } from '../end-to-end/service-process.ts'
 import { type OwnServer, ownServer } from './own-postgresql.ts'
 import { faultsIn, type House, openHouse } from './workers-house.ts'
 
 /**
- * `npm run storm [-- MESSAGES [BIN [USER]]]`: three workers, the bot and a stand-by send MESSAGES (20,000) that are due
+ * `npm run storm [-- MESSAGES [SEED [BIN [USER]]]]`: three workers, the bot and a stand-by send MESSAGES (20,000) that are due
  * at once, while workers and leaders are killed one after another, a worker stands still for longer than a claim holds,
  * and PostgreSQL crashes twice, the second time together with the leader. None may be lost, sent twice, or overtake one
- * of its client. BIN holds PostgreSQL's programs, USER runs it, since it does not run as root.
+ * of its client. SEED (1) decides when what happens, and to which worker. BIN holds PostgreSQL's programs, USER runs it, since it does not run as root.
  */
-const [messages = '20000', bin, user] = process.argv.slice(2)
+const [messages = '20000', seed = '1', bin, user] = process.argv.slice(2)
 const EACH = 5
 const CLIENTS = Math.ceil(Number(messages) / EACH)
 const ALL = CLIENTS * EACH
 // The platform's 50 a second would take seven minutes; the machine is to be the limit.
 const PER_SECOND = 400
-const KILL_EVERY_MS = 12_000
 // Longer than a claim holds.
 const STILL_MS = 130_000
 const SERVER_AWAY_MS = 3_000
+const [whens, whos] = [randomOf(Number(seed), 1), randomOf(Number(seed), 2)]
+const share = (least: number, most: number): number => uniformIn(whens, least, most)
 // Shares of the messages at which something happens.
-const AT = { still: 0.1, leader: [0.2, 0.6], crash: 0.4, both: 0.8 } as const
+const AT = {
+  still: share(0.05, 0.15),
+  leader: [share(0.15, 0.3), share(0.5, 0.65)],
+  crash: share(0.35, 0.45),
+  both: share(0.7, 0.85),
+} as const
+const KILL_EVERY_MS = [6_000, 18_000] as const
 const MOST_S = 30
 // A machine on which all of this runs takes its time to load a process.
 const PATIENCE_MS = 180_000
@@ -49,7 +57,7 @@ async function storm(house: House, server: OwnServer): Promise<boolean> {
   await house.writeDues(CLIENTS, LATER)
   await house.makeDue()
   tell(
-    `due: ${ALL} messages and ${CLIENTS} other rows for ${CLIENTS} clients; the bot, a stand-by, 3 workers`,
+    `seed ${seed}; due: ${ALL} messages and ${CLIENTS} other rows for ${CLIENTS} clients; the bot, a stand-by, 3 workers`,
   )
   const begun = performance.now()
   const forgetting = forget(house)
@@ -60,10 +68,10 @@ async function storm(house: House, server: OwnServer): Promise<boolean> {
 
   const still = reached(AT.still).then(() => standStill(workers.shift()!))
   const killing = killInTurn(house, workers, () => sent() < ALL)
-  for (const share of [AT.leader[0], AT.crash, AT.leader[1], AT.both]) {
-    await reached(share)
-    const crash = share === AT.leader[0] || share === AT.leader[1] ? null : crashed(server)
-    if (share !== AT.crash) await takenOver(house, leaders)
+  for (const at of [AT.leader[0], AT.crash, AT.leader[1], AT.both]) {
+    await reached(at)
+    const crash = at === AT.crash || at === AT.both ? crashed(server) : null
+    if (at !== AT.crash) await takenOver(house, leaders)
     await crash
   }
   await reached(1)
@@ -111,12 +119,12 @@ async function takenOver(house: House, leaders: Leaders): Promise<void> {
   leaders.next = await kept(house.leader, 'stand-by')
 }
 
-/** Workers are killed one after another, and others started in their place. */
+/** Workers are killed one at a time, and others started in their place. */
 async function killInTurn(house: House, workers: ServiceProcess[], goesOn: () => boolean): Promise<number> {
   for (let kills = 0; ; kills += 1) {
-    await pause(KILL_EVERY_MS)
+    await pause(uniformIn(whos, ...KILL_EVERY_MS))
     if (!goesOn()) return kills
-    workers.shift()?.kill()
+    for (const one of workers.splice(Math.floor(uniformIn(whos, 0, workers.length)), 1)) one.kill()
     workers.push(await kept(house.worker, '"working"'))
   }
 }
