@@ -1,0 +1,20 @@
+import { existsSync, mkdirSync, readdirSync, rmSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import type { TestProject } from 'vitest/node'
+
+/** The folder in memory in which the tests make theirs (`vitest.config.ts`); gone with all that is in it at the end. */
+export default function setup({ config }: TestProject): () => void {
+  const { TMPDIR } = config.env
+  if (!TMPDIR) return () => {}
+  clean(dirname(TMPDIR))
+  mkdirSync(TMPDIR, { mode: 0o700 })
+  return () => rmSync(TMPDIR, { recursive: true, force: true })
+}
+
+/** What runs that were killed have left there. */
+function clean(place: string): void {
+  for (const name of readdirSync(place)) {
+    const pid = /^ebbline-tests-(\d+)$/.exec(name)?.[1]
+    if (pid && !existsSync(`/proc/${pid}`)) rmSync(join(place, name), { recursive: true, force: true })
+  }
+}
