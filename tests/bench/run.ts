@@ -13,6 +13,7 @@ import { start } from './start.ts'
 import { tick } from './tick.ts'
 import { urgent } from './urgent.ts'
 import { workers } from './workers.ts'
+import { year } from './year.ts'
 
 /** `npm run bench [-- ID ...]`: every row, or those named. Figures as a table, and as JSON in a new folder. */
 const ROWS: readonly Bench[] = [
@@ -27,6 +28,7 @@ const ROWS: readonly Bench[] = [
   start,
   growth,
   workers,
+  year,
 ]
 const ROUNDS = 15
 

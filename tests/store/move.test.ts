@@ -13,6 +13,8 @@ import { samples } from './samples.ts'
 
 const onFile = sqliteAddresses()
 const moved = mover()
+// seconds on a quiet machine
+const LONG = 240_000
 
 const bytesOf = (url: string): string =>
   createHash('sha256')
@@ -53,36 +55,44 @@ it('one value has one text, whatever the order of its fields', () => {
 })
 
 onServers('SQLite to PostgreSQL and back', (onServer) => {
-  it('every row is there, sums are the same, the source keeps each byte', async () => {
-    const [from, there, back] = [await onFile(), await onServer(), await onFile()]
-    await filled(from)
-    const [bytes, rows] = [bytesOf(from), await contents(from)]
-    const first = await moved(from, there)
-    expect(first.tables.every(({ rows: n }) => n > 0)).toBe(true)
-    expect(bytesOf(from)).toBe(bytes)
-    expect(existsSync(`${pathOf(from)}-wal`)).toBe(false)
-    expect(await contents(there)).toEqual(rows)
-    expect((await moved(there, back)).tables).toEqual(first.tables)
-    expect(await contents(back)).toEqual(rows)
-    const store = await openStore(back, null, undefined, seal)
-    const told = await store.store.transaction((tx) => tx.wholeClient('c:heron'))
-    expect(told?.checkIns).toEqual([samples.checkIn])
-    expect(told?.signs).toEqual([samples.sign])
-    await store.close()
-  })
+  it(
+    'every row is there, sums are the same, the source keeps each byte',
+    async () => {
+      const [from, there, back] = [await onFile(), await onServer(), await onFile()]
+      await filled(from)
+      const [bytes, rows] = [bytesOf(from), await contents(from)]
+      const first = await moved(from, there)
+      expect(first.tables.every(({ rows: n }) => n > 0)).toBe(true)
+      expect(bytesOf(from)).toBe(bytes)
+      expect(existsSync(`${pathOf(from)}-wal`)).toBe(false)
+      expect(await contents(there)).toEqual(rows)
+      expect((await moved(there, back)).tables).toEqual(first.tables)
+      expect(await contents(back)).toEqual(rows)
+      const store = await openStore(back, null, undefined, seal)
+      const told = await store.store.transaction((tx) => tx.wholeClient('c:heron'))
+      expect(told?.checkIns).toEqual([samples.checkIn])
+      expect(told?.signs).toEqual([samples.sign])
+      await store.close()
+    },
+    LONG,
+  )
 
-  it.each(['SQLite', 'PostgreSQL'])('stopped after any few batches it goes on, from %s', async (kind) => {
-    const first = await onFile()
-    await filled(first, false)
-    const fresh = kind === 'SQLite' ? onServer : onFile
-    const from = kind === 'SQLite' ? first : await onServer()
-    if (kind !== 'SQLite') await moved(first, from)
-    const to = await fresh()
-    let runs = 1
-    while (!(await endsWithin(from, to, 4))) runs += 1
-    expect(runs).toBeGreaterThan(6)
-    expect(await contents(to)).toEqual(await contents(from))
-  })
+  it.each(['SQLite', 'PostgreSQL'])(
+    'stopped after any few batches it goes on, from %s',
+    async (kind) => {
+      const first = await onFile()
+      await filled(first, false)
+      const fresh = kind === 'SQLite' ? onServer : onFile
+      const from = kind === 'SQLite' ? first : await onServer()
+      if (kind !== 'SQLite') await moved(first, from)
+      const to = await fresh()
+      let runs = 1
+      while (!(await endsWithin(from, to, 4))) runs += 1
+      expect(runs).toBeGreaterThan(6)
+      expect(await contents(to)).toEqual(await contents(from))
+    },
+    LONG,
+  )
 
   /** False where it was stopped after so many batches. */
   async function endsWithin(from: string, to: string, batches: number): Promise<boolean> {
