@@ -1,3 +1,4 @@
+import { settleAgreeing, settleOnlyOne } from './agreeing.ts'
 import { counted, foreign, glued, outstanding } from './foreign.ts'
 import { type Item, isBreak, isMark } from './items.ts'
 import type { Language } from './lexicon/compile.ts'
@@ -197,42 +198,6 @@ function passes(language: Language): ReturnType<typeof passesOf> {
 function settleOf(items: readonly Item[]): void {
   items.forEach((item, at) => {
     if (item.cue === 'of') item.cue = isNum(items[at - 1]) && isNum(items[at + 1]) ? 'outOf' : 'article'
-  })
-}
-
-/** "gemelo 4, una", "corva, 3, las 2": the form of the number or its article agrees with sessions alone. */
-function settleAgreeing(items: readonly Item[], { ofSessions }: Language): void {
-  if (items.every(({ cue }) => cue === 'num' || cue === 'mark')) return
-  items.forEach((n, at) => {
-    if (!isNum(n) || n.slot !== null || !isBreak(items[at + 1])) return
-    const before = items[at - 1]
-    const article = before !== undefined && ofSessions.articles.has(before.text) && isBreak(items[at - 2])
-    const opens = isBreak(before) || (before!.cue === 'only' && isBreak(items[at - 2]))
-    if (article || (ofSessions.numbers.has(n.text) && opens)) n.slot = 'sessions'
-  })
-}
-
-const TELLS_SESSIONS = [
-  'all',
-  'both',
-  'half',
-  'noSession',
-  'count',
-  'missed',
-  'session',
-  'oneSession',
-  'done',
-  'did',
-]
-
-/** "calf, 4, only one": as a clause of its own, and sessions told nowhere else, the one is of sessions. */
-function settleOnlyOne(items: readonly Item[], planned: number): void {
-  if (items.some(({ cue }) => TELLS_SESSIONS.includes(cue))) return
-  items.forEach((n, at) => {
-    const only = items[at - 1]
-    if (!isNum(n) || n.slot !== null || n.value !== 1 || n.text === '1' || planned < 2) return
-    if (only?.cue !== 'only' || !isBreak(items[at - 2]) || !isBreak(items[at + 1])) return
-    if (items.some((other) => other !== n && isNum(other) && other.slot !== 'sessions')) n.slot = 'sessions'
   })
 }
 

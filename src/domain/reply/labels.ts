@@ -20,6 +20,7 @@ const LABELS = new Set<Item['cue']>([
   'sessionLetter',
   'painLetter',
 ])
+const GLUED = 5
 const ofSessions = (label: Item): boolean =>
   label.cue === 'session' || label.cue === 'did' || label.cue === 'done' || label.cue === 'sessionLetter'
 const isLetter = (label: Item): boolean => label.cue === 'sessionLetter' || label.cue === 'painLetter'
@@ -87,7 +88,9 @@ function weigh(items: readonly Item[], a: number, b: number): number {
   const number = forward ? items[b]! : items[a]!
   if (number.slot !== null && (number.slot === 'sessions') !== ofSessions(label)) return 0
   if (isLetter(label)) return letterWeight(items, a, b)
-  let weight = BESIDE + habit(label, forward)
+  // "calf4 sessions2": what is written together belongs together
+  const glued = b === a + 1 && items[b]!.tight ? GLUED : 0
+  let weight = BESIDE + habit(label, forward) + glued
   for (let at = a + 1; at < b && weight > LEAST; at++) weight -= costOf(items[at]!, label, forward)
   return weight > LEAST ? weight : 0
 }
@@ -95,7 +98,7 @@ function weigh(items: readonly Item[], a: number, b: number): number {
 function letterWeight(items: readonly Item[], a: number, b: number): number {
   const beside = b === a + 1 && items[b]!.tight
   const named = b === a + 2 && isMark(items[a + 1], ':=')
-  return beside || named ? BESIDE + 5 : 0
+  return beside || named ? BESIDE + GLUED : 0
 }
 
 const counts = (item: Item): boolean => !item.unread && !item.denied

@@ -1,7 +1,7 @@
 import type { SignId } from './catalogue.ts'
 import { CUES, type Cue, type LexiconSource, lexiconShape, type Pattern } from './lexicon/shape.ts'
 import { compileNet, type Net, netName } from './net-data.ts'
-import { type ClassIds, phrasesOf, wordsIn } from './phrase-source.ts'
+import { type ClassIds, type Phrase, phrasesOf, wordsIn } from './phrase-source.ts'
 import { type Entry, entryOf, type Inheritance, type Node, Tree, within } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
 import { compileWeights, type Weights } from './weights.ts'
@@ -21,6 +21,7 @@ export interface Rule {
   readonly sure: number | null
   readonly needs: number | null
   readonly unless: number | null
+  readonly wide: boolean
   readonly anywhere: number | null
 }
 
@@ -103,6 +104,7 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
     sure: idOf(options.sure),
     needs: idOf(options.needs),
     unless: idOf(options.unless),
+    wide: options.wide ?? false,
     anywhere: idOf(options.anywhere),
   }))
 }
@@ -144,6 +146,10 @@ export function compile(source: LexiconSource): Compiled {
   // only words of the body and of what befalls it are worth a guess
   const guessed = [cue.place, cue.topic, cue.finding]
   const spellable = phrases.filter((phrase) => guessed.some((id) => phrase.classes.includes(id)))
+  const told = new Set(
+    net.frames.flatMap(({ parts }) => parts.flatMap((part) => [...part.present, ...part.failing])),
+  )
+  const tells = (phrase: Phrase): boolean => phrase.classes.some((id) => told.has(id))
   const ordinary = [...lexicon.ordinary, ...lexicon.skipped].flatMap((phrase) => phrase.split(' '))
   return {
     version: lexicon.version,
@@ -167,7 +173,7 @@ export function compile(source: LexiconSource): Compiled {
     number: entryOf([], size),
     unknown: entryOf([], size),
     speller: spellerOf(
-      wordsIn(spellable),
+      wordsIn(lexicon.net.spells ? [...spellable, ...ofNet.filter(tells)] : spellable),
       new Set([...wordsIn(phrases), ...wordsIn(asides), ...wordsIn(ofNet), ...ordinary]),
     ),
   }

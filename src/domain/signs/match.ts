@@ -94,11 +94,12 @@ const isScored = ({ units, context, lexicon }: Reading): boolean =>
 
 function holds(reading: Reading, match: Match): boolean {
   const { context } = reading
-  const { needs, unless, anywhere } = match.rule
+  const { needs, unless, wide, anywhere } = match.rule
   if (match.rule.unscored && isScored(reading)) return false
   const told = context.told(match.at[0]!)
   if (needs !== null && told[needs] !== 1) return false
-  if (unless !== null && context.toldInPhrase(match.at.at(-1)!)[unless] === 1) return false
+  const near = wide ? told : context.toldInPhrase(match.at.at(-1)!)
+  if (unless !== null && near[unless] === 1) return false
   return anywhere === null || context.anywhere[anywhere] === 1
 }
 

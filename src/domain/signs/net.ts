@@ -152,5 +152,6 @@ export const asks = (sign: Rule['sign']): Rule => ({
   sure: null,
   needs: null,
   unless: null,
+  wide: false,
   anywhere: null,
 })

@@ -155,13 +155,20 @@ export function asidesOf(tokens: readonly Token[], units: readonly Unit[], lexic
   const asides: Aside[] = []
   let unit = 0
   let shieldedTo = 0
+  let overTo = 0
   for (let i = 0; i < tokens.length; ) {
     while (unit + 1 < units.length && units[unit + 1]!.start <= tokens[i]!.start) unit += 1
     const found = tokens[i]!.kind === 'mark' ? NONE : phrasesFrom(tokens, i, lexicon.asides, lexicon)
     const longest = found.at(-1)
     if (longest !== undefined && says(longest.entry, ['shield'], lexicon)) shieldedTo = longest.next
+    // "two years ago, fine ever since" tells of nothing that goes on
+    if (longest !== undefined && says(longest.entry, ['over'], lexicon)) overTo = longest.next
     for (const { entry } of found)
-      if (i >= shieldedTo || !says(entry, ['gone', 'ended', 'old', 'past', 'always', 'shielded'], lexicon))
+      if (i < overTo && says(entry, ['ongoing'], lexicon)) continue
+      else if (
+        i >= shieldedTo ||
+        !says(entry, ['gone', 'ended', 'old', 'past', 'always', 'shielded'], lexicon)
+      )
         asides.push({ entry, unit })
     i =
       longest !== undefined &&

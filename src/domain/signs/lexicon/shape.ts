@@ -45,6 +45,7 @@ export const CUES = [
   'past',
   'weeks-ago',
   'ongoing',
+  'over',
   'gone',
   'ended',
   'always',
@@ -87,6 +88,8 @@ const options = z.strictObject({
   needs: z.string().optional(),
   /** No unit of this class may stand in the same phrase, which ends at a comma. */
   unless: z.string().optional(),
+  /** `unless` looks at the whole sentence ("lost half a stone, the diet works"). */
+  wide: z.boolean().optional(),
   /** A unit of this class must stand somewhere in the message. */
   anywhere: z.string().optional(),
   /** Only where no other pattern uses these units. */
@@ -124,6 +127,8 @@ const net = z.strictObject({
   words: z.record(z.string(), phrases),
   /** Sign, parts in any order ("topic & trouble|-function": a function counts where it fails), options. */
   frames: z.array(frame),
+  /** Whether slips of the words of its topics and troubles are mended too. */
+  spells: z.boolean().default(false),
 })
 
 const pattern = z.tuple([z.enum(SIGN_IDS), z.string().min(1), options])
@@ -142,7 +147,7 @@ export const lexiconShape = z.strictObject({
   groups: z.record(z.string(), z.array(z.string())),
   /** Sign, parts ("a b" in this order, "a & b" in any; "a|b" either), options. */
   patterns: z.array(pattern),
-  net: net.default({ words: {}, frames: [] }),
+  net: net.default({ words: {}, frames: [], spells: false }),
   /** The third layer, which was learned and only asks; see `weights.ts`. */
   weights: weightsShape.nullable().default(null),
   /** A sign's subject: named as fine, or after "no", it denies the sign. */

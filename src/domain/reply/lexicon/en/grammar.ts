@@ -312,7 +312,10 @@ const talk = {
   `,
   setsOf: 'sets of, rounds of, lots of, reps of, sets, sets x',
   clock: `
-    see you at, speak at, talk at, meet you at, call you at, see ya at, back on at, work until, working until, at work until, worked until, at work till, working till, worked till, work till, busy until, busy till, out until, out till, on shift until, on shift till, up until, up till, stuck until, there until, in meetings until, in meetings till,
+    see you at, speak at, talk at, meet you at, call you at, see ya at, back on at, work until, working until,
+    at work until, worked until, at work till, working till, worked till, work till, busy until, busy till,
+    out until, out till, on shift until, on shift till, up until, up till, stuck until, there until,
+    in meetings until, in meetings till,
     back at, back by, back around, back home at, home by, woke at, woke up at, up at, bed at, to bed at,
     asleep at, got up at, home at, finished at, finished
     work at, start at, started work at, work at, awake at, from work at, it is now, arrived at, till
@@ -327,7 +330,11 @@ const talk = {
     yess sir, indeed, it does, it did, i do, ok yes, yesss
   `,
   nope: `
-    none of the signs, none of your signs, none of these signs, none of those signs, none of that, none of the list, none on the list, none from the list, none of the symptoms, none of the red flags, none of the warning signs, none of the urgent signs, none of the others, none of the other things, none of the other stuff, nothing on the list, nothing from the list, nothing on your list, none of your list,
+    none of the signs, none of your signs, none of these signs, none of those signs, none of that,
+    none of the list, none on the list, none from the list, none of the symptoms, none of the red flags,
+    none of the warning signs, none of the urgent signs, none of the others, none of the other things,
+    none of the other stuff, nothing on the list, nothing from the list, nothing on your list,
+    none of your list,
     nope, nah, nay, na, not really, not at all, no thanks, no thank you, nae, negative, none of these,
     none of those, no signs, no signs at all, none of the above, it doesnt, it didnt, i dont, not yet no,
     not quite, noo, non, nein, uh uh, nuh uh, no none, no not really, no nothing

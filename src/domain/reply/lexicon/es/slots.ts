@@ -2,7 +2,7 @@ import type { LexiconData } from '../schema.ts'
 
 /** Zones in people's own words, of Spain and of the Americas; hip counts as buttock, groin as thigh, shin as calf. */
 export const zones: LexiconData['zones'] = {
-  none: 'en ningun sitio, en ningun lado, en ninguna parte, ningun sitio, ningun lado, ninguna parte, por ningun lado',
+  none: 'nada en ningun lado, nada en ningun sitio, nada en ninguna parte, nada por ningun lado, en ningun sitio, en ningun lado, en ninguna parte, ningun sitio, ningun lado, ninguna parte, por ningun lado',
   back: `
     espalda, espalda baja, baja espalda, parte baja de la espalda, zona baja de la espalda, lumbar, lumbares,
     zona lumbar, la lumbar, lumbago, columna, cintura, rinones, sacro, espinazo, lomo, solo espalda

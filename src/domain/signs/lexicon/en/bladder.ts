@@ -64,7 +64,11 @@ export const bladder: LexiconSource['words'] = {
     just a little bit, a few drops, just drops, little by little, bit by bit, in stages, in spurts,
     in drips`,
   strong: `
-    (no/lack of/without/zero/poor/loss of/lost/losing/lose/less/little/reduced/limited/hardly any/barely any/no more/no longer any/not much/not a lot of) (bladder/urinary/pee/wee/urine) (control/sensation/feeling/function/awareness), go before i get (there/to the loo/to the toilet/to the bathroom), (go/went/gone/going) before i (got/get) there, (squirted/squirt/squirts/spurted) (a bit/a little/some/pee/wee/when), (not in control/out of control) of my (bladder/pee/wee/water/waterworks),
+    (no/lack of/without/zero/poor/loss of/lost/losing/lose/less/little/reduced/limited/hardly any/barely any/no more/no longer any/not much/not a lot of) (bladder/urinary/pee/wee/urine) (control/sensation/feeling/function/awareness),
+    go before i get (there/to the loo/to the toilet/to the bathroom),
+    (go/went/gone/going) before i (got/get) there,
+    (squirted/squirt/squirts/spurted) (a bit/a little/some/pee/wee/when),
+    (not in control/out of control) of my (bladder/pee/wee/water/waterworks),
     nothing comes out when i, go and nothing comes out, stand there and nothing happens,
     stood there and nothing came, bladder won't empty, urinary retention, urine retention, in retention,
     retention of urine, can't go to the (loo/toilet/bathroom) (properly/at all/),

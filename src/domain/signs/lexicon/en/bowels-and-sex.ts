@@ -18,7 +18,8 @@ export const bowelsAndSex: LexiconSource['words'] = {
     need the shit, my shit, (can/could) (poo/poop/open my bowels/go for a poo)`,
   wind: `wind, fart, farts, farting, farted, gas, flatulence`,
   'bowel-strong': `
-    (no/lack of/without/zero/poor/loss of/lost/losing/lose/less/little/reduced/limited/hardly any/barely any/no more/no longer any/not much/not a lot of) (bowel/bowels/sphincter/anal/stool/rectal) (control/sensation/feeling/function/awareness/tone), (not in control/out of control) of my (bowels/bowel/poo/bum/back end),
+    (no/lack of/without/zero/poor/loss of/lost/losing/lose/less/little/reduced/limited/hardly any/barely any/no more/no longer any/not much/not a lot of) (bowel/bowels/sphincter/anal/stool/rectal) (control/sensation/feeling/function/awareness/tone),
+    (not in control/out of control) of my (bowels/bowel/poo/bum/back end),
     faecal incontinence, fecal incontinence, bowel incontinence, bowel accident,
     (shat/shit/pooed/pooped/crapped/soiled/messed/pooing/shitting/soiling/crapping/messing/poo/poop) (myself/my pants/my trousers/my knickers/the bed/my underwear/my bed/my shorts/in bed/in my pants/my kit),
     soiled, soiling, skid marks, skidmarks, skid mark, brown marks in my pants, mess in my pants,

@@ -30,6 +30,8 @@ export const circumstances: LexiconSource['circumstances'] = {
     these days, currently, at the moment, right now, atm, last night, never gone, never went,
     never went away, just like, like last time, like last year, same as last year, same as last time,
     constantly`,
+  over: `
+    (ok/okay/fine/good/great/clear/normal/well/healthy) (ever/) since, (nothing/never/no problems/no trouble/no issues/not had it/not happened) (again/) (ever/) since`,
   gone: `
     went away, gone away, gone now, has gone, have gone, all gone, went off, gone off, cleared, cleared up,
     disappeared,
@@ -218,7 +220,10 @@ export const circumstances: LexiconSource['circumstances'] = {
     now my (right/left/other), now the (right/left/other), and now my (right/left/other),
     (right/left) one too, (right/left) side as well, (right/left) leg is at it`,
   'now-both': `
-    (both/the two/two/pair) of (them/em/my legs) (now/today/this time), (now/today/since yesterday) (it is/its/it's/it was/they are/in/) (both/the two of them/both of them/the pair/two of them), crossed over to (the/my) (left/right/other/good), (jumped/moved/gone/went/spread/come/crept/switched/travelled) (over/across) to (the/my) (left/right/other/good),
+    (both/the two/two/pair) of (them/em/my legs) (now/today/this time),
+    (now/today/since yesterday) (it is/its/it's/it was/they are/in/) (both/the two of them/both of them/the pair/two of them),
+    crossed over to (the/my) (left/right/other/good),
+    (jumped/moved/gone/went/spread/come/crept/switched/travelled) (over/across) to (the/my) (left/right/other/good),
     both now, now both, both sides now, now both sides, it's both, its both, it is both, now it's both,
     now its both, gone to both, spread to both, affects both, affecting both, moved to both,
     going down both, into both, and now both, not just one, both instead of one, instead of one,

@@ -89,6 +89,7 @@ export const everyday: LexiconSource['circumstances'] = {
     band, anchor, strap, mat, prop, pillow, phone, door, handle, oar, blade, seat, grip, towel, standards,
     schedule, routine, bar, plates`,
   'legs-plain': `
+    up on (the/a/my), on the (sofa/couch/footstool/pouffe/desk/table), leg day, oar, oars, hand, hands, arm, arms, shoulder, shoulders, blade, blades, glove, gloves, shoe, shoes, sock, socks, fresh, feel strong, feels strong, felt strong, turn, turns, traffic,
     each, did both, do both, stretch, stretched, wall, up the wall, up on the wall, the wall, swapped, shaved,
     10 each, shake,
     muddy, dirty, filthy, bare, grazed, scraped, scratched, shaved, waxed, stood, in the ski, boots, sunburnt,
@@ -125,6 +126,8 @@ export const everyday: LexiconSource['circumstances'] = {
     exercise, drill, lifted, strong, stronger, pain`,
   /** Cold hands and slept-on arms: numb for a plain reason and over. */
   'from-cold': `
+    (dead/tired/heavy/sore/jelly/shot/knackered/weak) (from/after) (the/) (rowing/row/erg/gym/session/training/climbing/swim/swimming/shovelling/digging/painting),
+    frost, frosty, (this/that/the) (cold/frost/snow/wind/weather), freezing (cold/out/outside/weather), icy (wind/water/weather), (so/too/bloody/very) cold (out/outside/on the water),
     from (the/) cold (row/swim/outing/water/paddle/), with (the/) cold,
     (cold/sea/wild) (swim/row/dip/outing/water swim/plunge), warm now,
     (all/) warmed up, till i warmed up, slept on (it/my arm/my hand/that arm), lay on (it/my arm),

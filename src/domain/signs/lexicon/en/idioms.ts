@@ -3,6 +3,16 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    breathless (with/from) (laughter/laughing/excitement/joy), weak day (at/in/for), my heart (says/tells/wants/belongs), strength (is/has come/came/comes/coming/is coming) (back/returned/good/fine/great/normal/up/better),
+    number (one/two/three/1/2/3) on (the/my/your/our) (list/plan/menu/agenda/programme/program/bill),
+    leaky (roof/tap/boat/pipe/hull/tent/bucket/boiler/window/car/bottle/shoe/boot/boots/wellies/gutter/ceiling/shed/radiator/hose),
+    (saw/witnessed/passed/past/watched/seen/drove past/cycled past/behind/because of/due to/after/heard) (a/the/an/that/some) (big/bad/nasty/awful/terrible/horrible/massive/) (car/motorbike/bike/road/lorry/train/) (crash/accident/pile up/collision/smash/wreck) (on the/at the/outside/in town/ahead/today/yesterday/on my/so/and traffic/blocked),
+    (saw/witnessed/passed/watched) (a/the/an) (car/road/bike/motorbike/lorry) (crash/accident/collision/smash/wreck),
+    (dying/die/died/dies/dead) (of/from/with) (boredom/laughter/laughing/embarrassment/heat/the heat/hunger/thirst/shame/curiosity/cold/cringe/jealousy/excitement/suspense/stress),
+    heart (sank/sinks/melted/melts/goes out/went out/leapt/leaps/bleeds/broke/breaks/is broken/was broken/is full/skipped a beat when), heart (is not/isn't/isnt/wasn't/not) in it,
+    numb with (grief/shock/cold/sadness/fear/tiredness/worry/boredom), numb from (grief/shock/crying),
+    (tight/loose/new/wrong/broken/tighter/looser) (chest/heart rate/hr) (strap/band/monitor/belt), chest (strap/monitor/band/belt),
+    (slap/slapped/slapping/slaps) (some/on/a bit of/loads of/more/a load of/a) (on/cream/gel/ice/heat/tape/balm/deep heat/oil/lotion/sunscreen/plaster/bag of/ice pack/sun cream),
     (lost/losing/lose/got/have) (the/my/a/) weight training, weight training, gave (me/) (a/another/) (click/pop/crack/clunk/creak/twinge/jolt/moan/groan),
     short of (time/cash/money/sleep/people/hands/rowers), (back passage/passage) of (the/a/my/our),
     can't stand (burpees/planks/running/mondays/him/her/people/traffic/cyclists/coffee/winter), cant stand (burpees/planks/running/mondays/traffic),
@@ -189,7 +199,7 @@ export const idioms: LexiconSource['words'] = {
     (can't/cant/cannot/couldn't) stand (him/her/them/it when people/people who/listening to/looking at/watching),
     (nearly/almost/practically/basically/about/could have/just about) (wet/peed/pissed/weed/wetting/peeing/pissing/weeing/pee/wee/piss/wetted) (myself/ourselves/my pants/my knickers) (laughing/with laughter/from laughing/with laughing),
     (view/views/lake/sunset/sunrise/goal/song/dress/mountains/sea/scenery/sky/stars/news/beauty) (took/takes/taking) (my/your) breath away, (took/takes) (my/your) breath away how,
-    foot (stretcher/stretchers/plate/plates/straps), footstretcher, footstretchers, footplate, footplates,
+    (dropped/drop/dropping/lost/broke/fixed) (my/the/a) foot (stretcher/stretchers/plate/plates/straps/strap), foot (stretcher/stretchers/plate/plates/straps), footstretcher, footstretchers, footplate, footplates,
     wish i could lose, (wish/want/like/love/hope/hoping/need) to lose, (would/could) (like to/love to/) lose (some/a bit of/a little/) weight,
     numb from boredom, accidentally, bus was, bus to, by bus, by car, car park, car boot, car broke,
     bike shed, bike ride, bike rides, bike shop, car shop,

@@ -3,7 +3,8 @@ import type { LexiconSource } from '../shape.ts'
 /** Fever, swelling, pain beyond measure, and the signs that come slowly. */
 export const illness: LexiconSource['words'] = {
   fever: `
-    (temp/temperature/thermometer/fever) (says/said/reads/read/shows/showed/at/of/is/was/around/about/up to/hit/over/) (38/38.1/38.2/38.3/38.4/38.5/38.6/38.7/38.8/38.9/39/39.1/39.2/39.3/39.4/39.5/39.6/39.7/39.8/39.9/40/40.1/40.2/40.5/41/37.8/37.9/100.4/100.5/101/101.5/102/102.5/103/104), (38/39/40/38.5/39.5/38.2/38.3/38.4/38.6/38.7/38.8/38.9/39.1/39.2/39.3/39.4/101/102/103/104) (degrees/deg/c fever/temp/temperature/of fever/fever),
+    (temp/temperature/thermometer/fever) (says/said/reads/read/shows/showed/at/of/is/was/around/about/up to/hit/over/) (38/38.1/38.2/38.3/38.4/38.5/38.6/38.7/38.8/38.9/39/39.1/39.2/39.3/39.4/39.5/39.6/39.7/39.8/39.9/40/40.1/40.2/40.5/41/37.8/37.9/100.4/100.5/101/101.5/102/102.5/103/104),
+    (38/39/40/38.5/39.5/38.2/38.3/38.4/38.6/38.7/38.8/38.9/39.1/39.2/39.3/39.4/101/102/103/104) (degrees/deg/c fever/temp/temperature/of fever/fever),
     fever, fevers, feverish, fevered, high temperature, raised temperature, a temperature,
     got a temperature, have a temperature, having a temperature, had a temperature, running a temperature,
     temperature is up, temperature up, temperature of, temp of, running a temp, a temp, high temp, temp is,

@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** Where on the body, in the words people use (and avoid). */
 export const places: LexiconSource['words'] = {
   saddle: `
+    where (my/the) (legs/thighs/cheeks/buttocks) (meet/join/begin/end/start/come together), (between/inside/in between) (my/the) (cheeks/buttocks),
     saddle, saddle area, saddle region, the saddle, between legs, between both legs, in between legs,
     inbetween legs, between thighs, between cheeks, between bum cheeks, between butt cheeks,
     between buttocks, btwn legs, btw legs, between me legs, between balls and bum, between balls and arse,
@@ -85,6 +86,8 @@ export const places: LexiconSource['words'] = {
     one (leg/side/foot/calf/thigh) (then/and/and then/now/followed by) (down/in/into/up/on/) the other (one/leg/side/foot/),
     first (the/my/) (left/right) (leg/foot/calf/) (then/and then/and now/now) (the/my/) (left/right/other)`,
   'both-legs': `
+    (left/right) and (also/then/now/) (in/down/on/into/along) (my/the/) (right/left) (leg/foot/calf/thigh/knee/side/one/ankle/shin/hip/buttock/),
+    (left/right) (leg/foot/calf/thigh/knee/ankle/shin) and (also/then/now/) (in/down/on/into/) (my/the/) (right/left/other) (leg/foot/calf/thigh/knee/ankle/shin/one/),
     
     both (my/of my/the/me/of the/) (legs/leg/feet/foot/calves/calfs/thighs/knees/ankles/shins/heels/lower legs/big toes/toes/hamstrings/soles/lower limbs),
     (left and right/right and left/left n right/left plus right/l and r/l n r/r and l/left as well as right/right as well as left) (leg/legs/foot/feet/calf/calves/thigh/thighs/lower leg/ankle/shin/knee/),

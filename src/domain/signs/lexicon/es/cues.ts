@@ -148,6 +148,10 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    (rio/reia/reimos/rei/risa/reir) (tanto/tan fuerte/mucho) que (casi/por poco) me (hago pis/meo/hago pipi/orino/hice pis/mee),
+    (casi/por poco) me (hago pis/meo/hago pipi/orino) (de la risa/de risa/riendo),
+    piernas (cansadas/cargadas) (de/por/tras/despues de) (la/el/las/los/tanto/remar/correr/andar/nadar/entrenar),
+    corazon (contento/alegre/roto/partido/lleno), se me (va/baja/corre) (por la/la) pierna (abajo/entera), (se me/me) va pierna abajo,
     me di un bano, bano (caliente/de agua/de agua caliente/de sol/turco/de espuma),
     no (encuentro/tengo) (las/) palabras
     para, no tengo palabras, no (veo/abre/puedo ver/pude ver/vi/encuentro)

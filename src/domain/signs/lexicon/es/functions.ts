@@ -32,7 +32,11 @@ export const functions: LexiconSource['words'] = {
     no fluye, a chorritos, dejo de salir`,
   'stream-word': `chorro, al orinar, al mear, para orinar`,
   strong: `
-    (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/funcion) (de/en) (la/) (vejiga/orina/pis), (no tengo/ya no tengo/nunca tengo/no me dan/no me entran/sin) ganas de (orinar/mear/hacer pis/hacer pipi), (tengo/tuve/con) (escapes/un escape), escapes de (orina/pis/pipi), goteo sin (querer/darme cuenta/parar), (tuve/he tenido/tengo) (un/unos/) (accidente/accidentes/percance/percances) (en el bano/camino al bano/con el pis/con la orina/con el pipi),
+    (se me/me) (moja/mojan/mojo/humedece/mojaba/empapa/mojaron) (la/el/los/las) (ropa/ropa interior/braga/bragas/calzon/calzones/calzoncillo/calzoncillos/pantalon/pantalones/pijama/cama/entrepierna/trusa/bombacha),
+    (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/funcion) (de/en) (la/) (vejiga/orina/pis),
+    (no tengo/ya no tengo/nunca tengo/no me dan/no me entran/sin) ganas de (orinar/mear/hacer pis/hacer pipi),
+    (tengo/tuve/con) (escapes/un escape), escapes de (orina/pis/pipi), goteo sin (querer/darme cuenta/parar),
+    (tuve/he tenido/tengo) (un/unos/) (accidente/accidentes/percance/percances) (en el bano/camino al bano/con el pis/con la orina/con el pipi),
     cama mojada, cama meada, pantalon mojado, pantalones mojados, (amaneci/amanezco/me levante/me
     despierto/me desperte) (mojado/mojada/meado/meada/orinado/orinada/toda mojada/todo mojado), (me/)
     (habia/habian) (meado/orinado/hecho pis/hecho pipi) (encima/), me hago encima, hacerme pis encima,
@@ -92,7 +96,9 @@ export const functions: LexiconSource['words'] = {
     defeco, evacuo, voy de cuerpo, voy de vientre, pupu, del dos`,
   wind: `gases, pedos, pedo, los gases, ventosidades, peos`,
   'bowel-strong': `
-    (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/fuerza) (de/del/de los/en el) (intestino/intestinos/esfinter/esfinteres/recto/ano/vientre), (hago/hice/haciendo/he hecho) (del cuerpo/del dos/de vientre) (sin sentir/sin sentirlo/encima/sin darme cuenta/sin querer/sin notarlo),
+    me (manche/mancho/he manchado/manchaba) (encima/sin/y no/atras/por detras/el calzon/los calzones/el calzoncillo/la braga/las bragas/la ropa interior),
+    (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/fuerza) (de/del/de los/en el) (intestino/intestinos/esfinter/esfinteres/recto/ano/vientre),
+    (hago/hice/haciendo/he hecho) (del cuerpo/del dos/de vientre) (sin sentir/sin sentirlo/encima/sin darme cuenta/sin querer/sin notarlo),
     me (ensucio/ensucie/ensuciaba) encima, (me/) (habia) (cagado/hecho caca/hecho popo/ensuciado) (encima/), cagarme encima, hacerme caca, hacerme
     popo, hacerme caca encima, (estoy/quede) (cagado/cagada) (encima), caca en (la ropa/los calzoncillos/las
     bragas/la cama/el pantalon), accidente con la caca, calzoncillos sucios, bragas sucias, (no distingo/no

@@ -6,7 +6,10 @@ export const mind: LexiconSource['words'] = {
     suicidio, pensamientos suicidas, ideas suicidas, ideas de suicidio, ideas de muerte, pensamientos de
     muerte, autolesion, autolesiones, intento de suicidio, pensamientos oscuros`,
   harm: `
-    (ojala/quisiera/prefiero/preferiria/quiero) no (despertar/despertarme/despertara/estar vivo/estar viva/vivir/existir/haber nacido), (mejor/seria mejor/mejor seria) (no/) (estar vivo/estar viva/vivir/existir/estar muerto/estar muerta/haber nacido), no tiene sentido (vivir/seguir viviendo/la vida/mi vida/estar aqui), la vida no (tiene sentido/vale la pena),
+    (ojala/quisiera/prefiero/preferiria/quiero) no (despertar/despertarme/despertara/estar vivo/estar viva/vivir/existir/haber nacido),
+    (mejor/seria mejor/mejor seria) (no/) (estar vivo/estar viva/vivir/existir/estar muerto/estar muerta/haber nacido),
+    no tiene sentido (vivir/seguir viviendo/la vida/mi vida/estar aqui),
+    la vida no (tiene sentido/vale la pena),
     mejor si yo no (estuviera/existiera/estoy), mejor si no (estuviera/existiera), no quiero (seguir/seguir
     adelante/continuar/seguir mas/despertarme manana/levantarme nunca mas), (me voy a/voy a/quiero/pienso)
     (tirar/tirarme/lanzar/lanzarme/ahorcar/colgar/cortar las venas) (por la ventana/del puente/al tren/al

@@ -26,6 +26,8 @@ export const frames: NetSource['frames'] = [
   ['saddle-numbness', 'saddle|rump|sitting|wiping|clothing & numb|-feel', { within: 12, across: true }],
   ['saddle-numbness', 'saddle & tingle|odd', { within: 8 }],
   ['saddle-numbness', 'wiping & odd', { within: 7 }],
+  ['saddle-numbness', 'saddle|sitting & seems & wedged', { within: 9, unless: 'drill' }],
+  ['saddle-numbness', 'riders-word & numb|tingle', { within: 2 }],
   // bladder, bowel, sex
   ['bladder-change', 'pee & pee-fail|-pee-act', { within: 9, unless: 'thing' }],
   ['bladder-change', 'toilet & pee-fail|-pee-act', { within: 9, unless: 'thing' }],

@@ -41,6 +41,7 @@ export const topics: NetSource['words'] = {
     out of (the/a/my) (chair/bath/car/sofa/bed/boat/van/couch/seat),
     off (the/a/my) (loo/toilet/sofa/chair/floor/bed/couch/stool)`,
   saddle: `
+    where (my/the) (legs/thighs/cheeks/buttocks) (meet/join/begin/end/start),
     pelvis, pelvic region, sitting (area/bits/parts/region), seat area, hip to hip, tail area,
     saddle, saddle area, between (my/the/me) (legs/thighs/cheeks/buttocks), crotch, groin(/s), gusset,
     genital(/s),

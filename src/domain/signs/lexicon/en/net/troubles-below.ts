@@ -34,6 +34,10 @@ export const below: NetSource['words'] = {
     plus, suddenly, unless, but, only`,
   // leg
   'leg-fail': `
+    switch* off, shut* (down/off), cut* out,
+    (could/might/will/about to/going to/gonna/ready to) (go/give/fold/buckle/collapse) (at any/any/on me/under me/from under/soon/when),
+    (already/nearly/almost) (went/gone) (twice/once/again/on me/from/three/a few),
+    went (twice/three times/again) (on/from/when/under/today/yesterday/this),
     came off, wasn't there, wasnt there, down i went, gone from me, gone from under, no longer mine,
     fall(/s/ing) (down/forward/forwards/flat/over/away), clop*, clip clop, flip flop, thwack*,
     smack* (down/the), slap* down, flat footed, flat foot, glued, stays down, one at a time,

@@ -3,6 +3,9 @@ import type { NetSource } from '../../shape.ts'
 /** Ways of telling a sign that need no topic or no trouble beside them, and the few words that lean on each other. */
 export const ways: NetSource['words'] = {
   'half-felt': `(on/at/) one side only, only (on/) one side, only the (left/right) (half/side), only on the (left/right), on the (left/right) only`,
+  seems: `as if, as though, like (there's/there is/theres/something/someone/somebody/i've/ive/i'm/im/a/an), feels like, felt like, sensation of, feeling of`,
+  wedged: `pillow, cushion, ball, golf ball, tennis ball, egg, sponge, pad, wad, lump, nappy, diaper, towel, sock, cotton, something, stuck, wedged, jammed, padding, stuffed, balloon, mattress, layer, plaster, tape, clingfilm`,
+  'riders-word': `(cyclist/cyclists/cyclist's/bike/bicycle/riders/rider's/cycling/horse/saddle) (style/like/type/)`,
   'touch-test': `pok(e/es/ed/ing), prod*, pinch*, prick*, jab*, scratch*, slap*, nip*, flick*, pinprick, pin prick, pin`,
   blank: `nothing, nowt, zilch, no reaction, no response, not a thing, blank, nada, zero`,
   'sex-body': `inside me, penis, willy, cock, dick, knob, clit(/oris), vagina, vulva, labia, fanny, pussy, tampon, scrotum, testicle(/s), balls, foreskin, partner inside, touched by, during sex, having sex`,

@@ -37,4 +37,5 @@ export const net: NetSource = {
     moreForms,
   ),
   frames,
+  spells: true,
 }

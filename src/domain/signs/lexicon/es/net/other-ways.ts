@@ -12,6 +12,7 @@ export const otherWays: NetSource['words'] = {
     (de/desde) (la/las/los/el/) (rodilla/rodillas/cadera/caderas/muslo/muslos/nalga/nalgas/cintura/gluteos/tobillos)
     (para/hacia/pa/hasta) (abajo/el pie/los pies/las plantas)`,
   crossed: `
+    ya no es (solo/solamente/) (una/la izquierda/la derecha) (pierna/), (ahora/ya) son (las dos/ambas) (piernas/patas/),
     (se me/se me ha/se ha/se/me ha/me) (cruzo/cruzado/corrio/corrido/paso/pasado/mudo/mudado/salto/saltado/brinco/contagio/contagiado/extendio/extendido/movio/traslado/fue/ido)
     (a/al/hacia/para/tambien a/pa) (la/mi/el/) (otra/otro/otra pierna/otro lado/otro pie/sana/buena/pierna sana/pierna
     buena/lado bueno/lado sano/contraria/izquierda/derecha), contagi(o/a/ado) (a/) (la/mi/el)
