@@ -17,6 +17,8 @@ interface Reader {
 const { page } = textsFor('en').rehearsal
 /** Real time between two pictures of a time that runs. */
 const FRAME_MS = 150
+/** The same while an act lasts: each takes its own time from what is waited for. */
+const GLIMPSE_MS = 400
 
 /** Holds the practice that is lived in, carries out acts one at a time, and tells every reader what has changed. */
 export class Hub {
@@ -150,7 +152,7 @@ export class Hub {
 
   /** While much happens, now and then. */
   private async seen(): Promise<void> {
-    if (performance.now() - this.told < FRAME_MS) return
+    if (performance.now() - this.told < GLIMPSE_MS) return
     await this.tell(false)
   }
 

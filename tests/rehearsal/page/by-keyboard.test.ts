@@ -78,6 +78,7 @@ describe.skipIf(why !== null)(`a practice by keyboard alone, in a browser${why ?
   it('comes from nothing to the first prompt', async () => {
     await accessible(page)
     const step = page.locator('#first-steps')
+    let isFormSeen = false
     for (let n = 0; n < 30 && (await step.isVisible()); n += 1) {
       const says = (await step.textContent()) ?? ''
       if (says.includes('type an alias')) {
@@ -87,7 +88,8 @@ describe.skipIf(why !== null)(`a practice by keyboard alone, in a browser${why ?
       } else if (says.includes('Be the client') || says.includes('Still as')) {
         await use(cards('client').last().locator('button.main, button:not(.danger)').first())
         if (await page.locator('#form').isVisible()) {
-          if (n < 8) await accessible(page)
+          if (!isFormSeen) await accessible(page)
+          isFormSeen = true
           await fill(ANSWERS)
         }
       } else await use(step.locator('button.main'))
@@ -173,6 +175,7 @@ describe.skipIf(why !== null)(`a practice by keyboard alone, in a browser${why ?
     await use(page.locator('[data-name=open]'))
     const bot = (texts: string[]) => texts.filter((text) => !/^(presses|fills in|chooses|\/)/.test(text))
     await expect.poll(async () => bot(await words()).slice(0, bot(before).length)).toEqual(bot(before))
+    await accessible(page)
   })
 
   it('has never reported an error, nor asked for anything outside', () => expect(wrong).toEqual([]))

@@ -51,6 +51,7 @@ describe.skipIf(why !== null)(`the page, looked at in a browser${why ? ` (${why}
     const before = await page.locator('#clock').textContent()
     await settled(page, () => page.getByRole('button', { name: 'Play' }).click()).catch(() => {})
     await expect.poll(() => page.locator('#clock').textContent()).not.toBe(before)
+    await accessible(page)
     await page.getByRole('button', { name: 'Pause' }).click()
     await page.getByRole('button', { name: 'Play' }).waitFor()
     expect(wrong).toEqual([])
@@ -72,10 +73,13 @@ describe.skipIf(why !== null)(`the page, looked at in a browser${why ? ` (${why}
         )
       expect(lost, `${width}`).toBe(0)
     }
+    await settled(page, () => page.locator('[data-name=chat]').click())
+    await page.getByText('The chat is down').waitFor()
     // at 200 % a window of 1280 by 800 has room for half as much
     await page.setViewportSize({ width: 640, height: 400 })
     expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0)
     await accessible(page)
+    await settled(page, () => page.locator('[data-name=chat]').click())
     await page.close()
   })
 
