@@ -12,7 +12,12 @@ import { oddFields, spoiled } from './spoil.ts'
 /** Cases of each kind, always the same ones. */
 const CASES = 100_000
 /** A scenario file takes a millisecond: a tenth of them, unless all are asked for with EBBLINE_FUZZ=all. */
-const SCENARIO_CASES = process.env.EBBLINE_FUZZ === 'all' ? CASES : CASES / 10
+const isAll = process.env.EBBLINE_FUZZ === 'all'
+const SCENARIO_CASES = isAll ? CASES : CASES / 10
+const LEFT_OUT = isAll
+  ? ''
+  : ` (${SCENARIO_CASES} of ${CASES} cases, all take minutes: EBBLINE_FUZZ=all npm test tries them)`
+if (!isAll) console.warn(`fuzz of scenario files${LEFT_OUT}`)
 const SEED = 20261125
 /** Nothing that comes from outside may hold up the bot: the longest that one case may take on a busy machine. */
 const LONGEST_MS = 1_000
@@ -93,7 +98,7 @@ describe('what comes from outside, spoiled at random', () => {
     )
   }, 300_000)
 
-  it('scenario files: played, or refused with line and mend', () => {
+  it(`scenario files: played, or refused with line and mend${LEFT_OUT}`, () => {
     const draw = drawOf(SEED + 1)
     fuzz(
       'scenario files',
