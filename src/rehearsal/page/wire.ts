@@ -11,7 +11,7 @@ import type { Status } from '../../engine/status.ts'
  *   page opens another stream.
  * - `GET cards?who=heron&before=ID`: older cards of that client's phone (`who=coach`: of the coach's rooms), as
  *   `{ "cards": Card[], "more": boolean }`, oldest first.
- * - `POST act`: an `Action` as JSON; answered by `Done` (200) or `Refused` (400, 409). Acts are carried out one at a
+ * - `POST act`: an `Action` as JSON; answered by `Done` or `Refused` (200; 400 where it is no act). Acts are carried out one at a
  *   time in the order in which they come; what they lead to comes by the stream, before the answer does.
  * - `GET explain?card=ID`: `Explanation`.
  * - `GET scenario`: all that was played and improvised as a scenario file (YAML, to be downloaded).

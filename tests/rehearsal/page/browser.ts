@@ -40,9 +40,7 @@ export async function openPage(browser: Browser, url: string): Promise<{ page: P
   page.setDefaultTimeout(170_000)
   const wrong: string[] = []
   page.on('console', (message) => {
-    // a refused act is answered by 409, which a browser notes down by itself; the page tells its sentence
-    const isRefusal = message.text().includes('409 (Conflict)')
-    if (['error', 'warning'].includes(message.type()) && !isRefusal) wrong.push(message.text())
+    if (['error', 'warning'].includes(message.type())) wrong.push(message.text())
   })
   page.on('pageerror', (error) => wrong.push(String(error)))
   page.on('dialog', (dialog) => {

@@ -157,6 +157,9 @@ describe.skipIf(why !== null)(`a practice by keyboard alone, in a browser${why ?
   })
 
   it('says what cannot be done, and how', async () => {
+    await type(page.locator('#order-line'), '/dec')
+    await expect.poll(() => page.locator('#order-hint').textContent()).toMatch(/^\/decide: .*client: /)
+    await page.locator('#order-line').fill('')
     await type(page.locator('#order-line'), '/clear')
     await settled(page, () => page.keyboard.press('Enter'))
     await expect.poll(() => page.locator('#status.problem').textContent()).toContain('client')

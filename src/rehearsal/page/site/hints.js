@@ -16,13 +16,14 @@ function hintOf(typed, all, by) {
   if (!typed.startsWith('/')) return ''
   const [, name, more] = /^\/([^\s]*)(\s?)/.exec(typed)
   const mine = all.filter((one) => one.by === by)
-  const found = mine.find((one) => one.name === name)
-  if (!found || (more === '' && mine.filter((one) => one.name.startsWith(name)).length > 1)) {
-    const fitting = mine.filter((one) => one.name.startsWith(name))
-    if (fitting.length === 0) return `There is no command ${typed.split(/\s/)[0]} here.`
+  const fitting = mine.filter((one) => one.name.startsWith(name))
+  if (fitting.length === 0) return `There is no command ${typed.split(/\s/)[0]} here.`
+  const isWhole = more !== '' && fitting.some((one) => one.name === name)
+  if (fitting.length > 1 && !isWhole) {
     const names = fitting.slice(0, SHOWN_MOST).map((one) => `/${one.name}`)
     return `${names.join('  ')}${fitting.length > SHOWN_MOST ? '  …' : ''}`
   }
+  const found = isWhole ? fitting.find((one) => one.name === name) : fitting[0]
   const options = found.options
     // rooms and the role are filled in by the rehearsal
     .filter(({ kind }) => kind !== 'channel' && kind !== 'role')
@@ -30,5 +31,5 @@ function hintOf(typed, all, by) {
       const given = choices.length > 0 && choices.length < 8 ? choices.join(' or ') : about
       return `${option}:${required ? '' : ' (may be left out)'} ${given}`
     })
-  return [found.about, ...options].join(' · ')
+  return [`/${found.name}: ${found.about}`, ...options].join(' · ')
 }
