@@ -51,6 +51,7 @@ export const bowelsAndSex: LexiconSource['words'] = {
     sexual sensation, sexual response, sex drive, libido, sexual performance, sexual problems,
     sexual dysfunction, sexual trouble, sexual issues, sexual, get off, finish in bed`,
   sex: `
+    (when/if) i touch (down there/it/myself),
     sex, sex life, having sex, during sex, intercourse, intimacy, intimate, intimate life, in the bedroom,
     bedroom, bedroom department, bedroom side,
     in bed with (my/the/) (wife/husband/partner/girlfriend/boyfriend/missus/fella/man), making love,

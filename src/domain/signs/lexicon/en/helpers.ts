@@ -20,8 +20,15 @@ export const helpers: LexiconSource['words'] = {
     hesitancy, giving way, hot, red, swelling, swollen`,
   yes: `yes, yep, yeah, yup, aye, present, positive, affirmative, y, tick, ✓, ✅, true`,
   'leaking-word': `
+    i dribble, a drip, more of a drip, just drip, only drip,
     leaking, leaked, leaks, leak, leakage, leakages, dribbling, dribbles, incontinence, accident,
     accidents`,
+  /** Said of nothing that is named: most likely of the bladder. */
+  'nothing-out': `
+    nothing (comes/came/will come/is coming/coming/would come) (out/),
+    (never/not/isn't/isnt/don't feel/dont feel/never feel/doesn't feel/doesnt feel/not feeling) (quite/fully/completely/properly/totally/) (empty/emptied),
+    (don't/dont/never/doesn't/doesnt/no longer) feel (full/fullness), urge (comes/came/is) (too late/late),
+    (only/just) (notice/noticed/realise/realised/find out/found out) (i'm/im/i was/i am/that i'm/that i was) (wet/damp/soaked), (notice/noticed/realise/realised) (i'm/im/i was/i am) (wet/damp)`,
   'stream-word': `
     stream, flow, my stream, my flow, urine flow, urine stream, the stream, to go, come out, get going,
     when i go, on the loo, on the toilet, to start`,

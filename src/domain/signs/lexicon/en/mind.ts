@@ -8,6 +8,7 @@ export const mind: LexiconSource['words'] = {
     thoughts of (dying/death/harming myself/hurting myself/killing myself/ending it/ending my life/ending things),
     dark thoughts`,
   harm: `
+    (feel/felt/feeling/think/thinking/thought/thoughts/dream/dreaming/fantasise/wondering/imagine/imagining) (like/of/about/what it's like/) not being (here/around/alive) (anymore/any more/at all/), (wouldn't/wouldnt/don't/dont) (mind/care) (if i/) (not waking up/never woke up/didn't wake up/didnt wake up/died/dying), (easier/better/simpler) (for everyone/for them/all round/) if i (wasn't/wasnt/weren't/werent) (here/around/alive),
     (step/stepping/stepped/jump/jumping/walk/walking/run/running/throw myself/throwing myself/fling myself/flinging myself/hurl myself/lie down/lying down) (out/) (in front of/under/underneath) (a/the/that/an/my/oncoming/) (train/trains/tube/bus/lorry/lorries/truck/car/cars/traffic),
     (jump/jumping/throw myself/throwing myself/fling myself/step/stepping/walk/walking) off (a/the/that/my/this/) (bridge/cliff/roof/building/balcony/tower/ledge/edge/platform/multi storey),
     (take/taking/swallow/swallowing/down/downing) (all/every one of/every last one of) (of/) (my/the/these/those/them) (tablets/pills/meds/medication/painkillers/sleepers/),
@@ -77,6 +78,7 @@ export const mind: LexiconSource['words'] = {
     (better/easier/best/better off/happier/simpler) (for everyone/for them/for all/for my family/) if i (wasn't/wasnt/weren't/werent/was not/am not/were not/was) (around/here/alive/gone/dead/there),
     if i wasn't (here/around/alive) (any more/anymore)`,
   'harm-maybe': `
+    (don't/dont/do not) feel safe (with myself/alone/on my own/from myself/around myself), (do/doing) something stupid to myself, (might/may/going to/gonna/afraid i'll/scared i'll) do something stupid, (can't/cant/cannot) see (a/any/my) future,
     leave (it all/everything/everyone/you all/them all/this all) (behind/), leave forever, leave for good, want out of it all,
     (hurting/harming/cutting/burning/scratching/hitting/starving/punishing) myself,
     end it, ending it, can't do this anymore, cant do this anymore, can't do this any more,

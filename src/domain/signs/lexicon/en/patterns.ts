@@ -44,6 +44,7 @@ export const patterns: LexiconSource['patterns'] = [
     { within: 4, unsure: true, unless: 'walk-there' },
   ],
   ['bladder-change', 'no-feel need-to-go', { within: 3 }],
+  ['bladder-change', 'nothing-out', { unsure: true, isNegative: true, unless: 'not-me-leak' }],
   ['bladder-change', 'not pee', { within: 3, isNegative: true, needs: 'long' }],
   ['bladder-change', 'leaking-word', { alone: true, unsure: true, unless: 'not-me-leak' }],
   ['bladder-change', 'slow-start & stream-word', { within: 3 }],

@@ -34,6 +34,7 @@ export const below: NetSource['words'] = {
     plus, suddenly, unless, but, only`,
   // leg
   'leg-fail': `
+    waddl(e/es/ed/ing), fad(e/es/ed/ing),
     switch* off, shut* (down/off), cut* out,
     (could/might/will/about to/going to/gonna/ready to) (go/give/fold/buckle/collapse) (at any/any/on me/under me/from under/soon/when),
     (already/nearly/almost) (went/gone) (twice/once/again/on me/from/three/a few),
@@ -82,6 +83,7 @@ export const below: NetSource['words'] = {
     miss(es/ed/ing) the (step/kerb/curb/stair/pedal), slid(es/ing) off, strength has, strength is, power has,
     power is, bail(s/ed/ing), quit(s/ting), vanish(es/ed), goes on me, went on me, lets go, let go, lopsided`,
   'leg-act': `
+    reliable, steady, stable, strong, responsive, trustworthy, to be trusted, be trusted, holding up, keeping up,
     tap*, lift(/s/ed/ing), rais(e/es/ed/ing), hold(/s/ing), bear(/s/ing), carry(/ing), carries,
     support(/s/ed/ing), push(/es/ed/ing), pull(/s/ed/ing) up, pull, mov(e/es/ed/ing/ement), bend(/s/ing),
     straighten(/s/ed/ing), flex(/es/ed/ing), point(/s/ing), grip(/s/ping), clear(/s/ed/ing), com(e/es/ing) up,
@@ -102,7 +104,7 @@ export const below: NetSource['words'] = {
   gait: `clop*, clip clop, hear (myself/me) coming, slap slap, goose step*, walk* like (a/an) (duck/penguin/drunk/robot/pirate/horse/puppet/toddler/newborn/zombie/crab/clown/cowboy)`,
   'it-tore': `(it/something/everything) (tore/ripped/burst/split/ruptured/unzipped) (inside/in me/in my/apart/open/through/down/across/out of/from/suddenly/like/and/that/), something (gave/went/snapped/popped/let go) (inside/in my/deep/behind)`,
   cling: `
-    (hold/holding/held/hang/hanging/hung/clinging/cling/clung/hanging/grab/grabbing/grabbed/lean/leaning/leant) (on/onto/on to/to/) (the/) (wall/walls/rail/handrail/hand rail/banister/bannister/banisters/bannisters/furniture/worktop/counter/side/door frame/fence) (to/just/so/or/when/going/all/in/because),
+    (hold/holding/held/hang/hanging/hung/clinging/cling/clung/hanging/grab/grabbing/grabbed/lean/leaning/leant) (on/onto/on to/to/) (the/) (wall/walls/rail/handrail/hand rail/banister/bannister/banisters/bannisters/furniture/worktop/counter/side/door frame/fence) (to/just/so/or/when/going/all/in/because/cause/cos/coz/as/if/while/on stairs/for balance),
     furniture walk(/ing), walking round the furniture, along the walls, hands and knees up,
     (up/down) (the/) stairs on my (hands/bum/bottom/knees/hands and knees), on all fours (up/to),
     bum shuffl(e/ing/ed),

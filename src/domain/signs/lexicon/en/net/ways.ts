@@ -26,6 +26,7 @@ export const ways: NetSource['words'] = {
     embarrassing accident, wee accident, little accident,
     accident in (my/the) (pants/knickers/bed/trousers/car/shop/supermarket)`,
   'one-no-more': `
+    (same/same thing/same story/same again/the same) (in/on/down) (the/my) (right/left/other) (leg/side/calf/foot/thigh), (right/left) (leg/one/side/) is copying (the/my) (left/right),
     (both/the two/two) of (them/em) (now/today), (crossed/crossing/cross/hopped/jumped) (over/across) to (the/my) (left/right),
     not (just/only) (on/in/down/) (the/my/one) (left/right/side/leg/foot/calf) (any more/anymore/now),
     no longer (just/only) (on/in/down/) (the/my/) (one/left/right) (side/leg/foot/),
