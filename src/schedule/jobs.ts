@@ -154,7 +154,7 @@ function jobsOf(boss: PgBoss, pool: pg.Pool, onTrouble: (error: unknown) => void
     },
     async waiting(queue, most) {
       const [row] = await query<{ n: number }>(
-        `SELECT count(*)::int AS n FROM (SELECT 1 FROM ${SCHEMA}.job WHERE name = $1 AND state = 'created' LIMIT $2) AS some`,
+        `SELECT count(*)::int AS n FROM (SELECT 1 FROM ${SCHEMA}.job WHERE name = $1 AND state = 'created' LIMIT $2) AS "found"`,
         [queue, most],
       )
       return row!.n
