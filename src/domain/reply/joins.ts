@@ -194,10 +194,12 @@ function passes(language: Language): ReturnType<typeof passesOf> {
   return made
 }
 
-/** "2 de 2" counts out of two; in "dolor de 4" the same word is small. */
+/** "2 de 2" and "una sesión de dos" count out of two; in "dolor de 4" the same word is small. */
 function settleOf(items: readonly Item[]): void {
   items.forEach((item, at) => {
-    if (item.cue === 'of') item.cue = isNum(items[at - 1]) && isNum(items[at + 1]) ? 'outOf' : 'article'
+    if (item.cue !== 'of') return
+    const before = items[at - 1]?.cue === 'session' ? items[at - 2] : items[at - 1]
+    item.cue = isNum(before) && isNum(items[at + 1]) ? 'outOf' : 'article'
   })
 }
 

@@ -52,7 +52,20 @@ export const numbers: LexiconData['numbers'] = {
   20: 'veinte',
 }
 
-export const counts: LexiconData['counts'] = { 1: 'una vez', 2: 'dos veces', 3: 'tres veces' }
+export const counts: LexiconData['counts'] = {
+  1: `
+    una vez, solo la de la manana, solo la de la tarde, solo la de la noche, solo la de la mediodia, solo
+    la de la madrugada, solamente la de la manana, solamente la de la tarde, solamente la de la noche,
+    solamente la de la mediodia, solamente la de la madrugada, nada mas la de la manana, nada mas la de la
+    tarde, nada mas la de la noche, nada mas la de la mediodia, nada mas la de la madrugada, nomas la de
+    la manana, nomas la de la tarde, nomas la de la noche, nomas la de la mediodia, nomas la de la
+    madrugada, unicamente la de la manana, unicamente la de la tarde, unicamente la de la noche,
+    unicamente la de la mediodia, unicamente la de la madrugada, solo la primera, solamente la primera,
+    nomas la primera, nada mas la primera
+  `,
+  2: 'dos veces',
+  3: 'tres veces',
+}
 
 export const sides: LexiconData['sides'] = {
   left: 'izquierda, izquierdo, izquierdas, izquierdos, izq, izqda, izqdo, zurda, izda, izdo',
