@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { told } from '../cli/play-told.ts'
+import { progressBar } from '../cli/progress.ts'
 import { daysBetween } from '../domain/day.ts'
 import { dayAt } from '../domain/local-time.ts'
 import { packageRoot } from '../store/root.ts'
@@ -65,7 +66,7 @@ async function playThrough(script: Opening['script']): Promise<Came> {
 
 /** The same play, in a practice that stays open. */
 async function playLive(opening: Opening): Promise<Came> {
-  const session = await playedTo(opening, 'end', dayTold(opening.script))
+  const session = await playedTo(opening, 'end', dayShown(opening.script))
   const { stage, log } = session.programme
   const clients = await clientEnds(opening.script, stage)
   const checks = check(opening.script, log.lines, clients, log.troubles)
@@ -73,15 +74,10 @@ async function playLive(opening: Opening): Promise<Came> {
   return { result: { messages, story: log.story, clients, checks }, folder: session.folder, session }
 }
 
-/** Says in a terminal, on one line, how far the play has come: a busy machine takes a minute for it. */
-function dayTold({ start, days, practice }: Opening['script']): (session: Session) => void {
-  let told = 0
-  return ({ now }) => {
-    const day = Math.min(days, daysBetween(start, dayAt(now, practice.zone)) + 1)
-    if (day <= told) return
-    told = day
-    process.stdout.write(`\r${textsFor('en').rehearsal.day(day, days)}${day === days ? '\n\n' : ''}`)
-  }
+/** Shows how far the play has come: a busy machine takes a minute for it. */
+function dayShown({ start, days, practice }: Opening['script']): (session: Session) => void {
+  const show = progressBar()
+  return ({ now }) => show(Math.min(days, daysBetween(start, dayAt(now, practice.zone)) + 1), days)
 }
 
 /** Until the process is told to stop. */

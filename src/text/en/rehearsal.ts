@@ -21,7 +21,6 @@ interface ClientSummary {
 export const rehearsal = {
   begins: (title: string, clients: number, weeks: number): string =>
     `Rehearsal, no account and no token needed: “${title}”\n${times(clients, 'client')}, ${times(weeks, 'week')}, through the real bot, the real chat client and a local stand-in of the chat platform.\n`,
-  day: (day: number, of: number): string => `Day ${day} of ${of}`,
   client: (c: ClientSummary): string =>
     [
       `${c.ref}: ${words.status(c.status)}`,

@@ -7,7 +7,6 @@ import { words } from './words.ts'
 export const rehearsal: Texts['rehearsal'] = {
   begins: (title, clients, weeks) =>
     `Ensayo, sin cuenta ni token: “${title}”\n${count(clients, 'cliente')}, ${count(weeks, 'semana')}, con el bot real, el cliente de chat real y un doble local de la plataforma de chat.\n`,
-  day: (day, of) => `Día ${day} de ${of}`,
   client: (c) =>
     [
       `${c.ref}: ${words.status(c.status)}`,
