@@ -16,6 +16,7 @@ import { statusOf } from '../../src/engine/status.ts'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
 import { textsFor } from '../../src/text/index.ts'
 import { setOwnLadders } from '../../src/text/own-ladders.ts'
+import { onceDone } from './enrolled.ts'
 
 const ZONE = 'Europe/Lisbon'
 export const GUILD = 'guild-1'
@@ -105,8 +106,8 @@ export async function openPractice(
   const store = await openStore(`file:${path}`)
   const clock = { now: instantOf(start, '05:00', ZONE) }
   const sent: Delivered[] = []
-  let id = 0
-  const nextId = () => `event-${String(++id).padStart(6, '0')}`
+  const count = { id: 0 }
+  const nextId = () => `event-${String(++count.id).padStart(6, '0')}`
   setOwnLadders(own)
   const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
   const engine = createEngine({ store: store.store, commands, textsFor, ladders })
@@ -160,6 +161,39 @@ export async function openPractice(
       if (!found) throw new Error(`no client ${client}`)
       return found
     })
+
+  const enrol = async (
+    client: string,
+    more: Record<string, string | boolean>,
+    screening: Filled,
+    plan: string,
+  ): Promise<void> => {
+    await practice.invite(client, more)
+    await practice.press(client, 'consent-yes')
+    await practice.press(client, 'sexual-yes')
+    const all: Filled = {
+      signs: ['none'],
+      age: '41',
+      onset: '2026-02-10',
+      earlier: ['no'],
+      seen: ['yes'],
+      risks: ['none'],
+      known: ['none'],
+      reach: ['calf'],
+      pain: ['6'],
+      side: ['left'],
+      eases: ['extension'],
+      activities: 'rowing 7',
+      lift: 'deadlift',
+      ...screening,
+    }
+    const part = (...names: string[]) => Object.fromEntries(names.map((name) => [name, all[name]!]))
+    await practice.fill(client, 'fill-in', part('signs', 'age', 'onset', 'earlier', 'seen'))
+    if ((await practice.status(client)) === 'locked') return
+    await practice.fill(client, 'fill-in', part('risks', 'known', 'reach', 'pain', 'side'))
+    await practice.fill(client, 'fill-in', part('eases', 'activities', 'lift'))
+    if (plan) await practice.command('plan', { client, sessions: 2, ladders: plan, anyway: true })
+  }
 
   const practice: Practice = {
     path,
@@ -232,33 +266,10 @@ export async function openPractice(
         prompt: '08:00',
         ...more,
       }),
-    async enrol(client, more = {}, screening = {}, plan = 'extension:1 glide:1') {
-      await practice.invite(client, more)
-      await practice.press(client, 'consent-yes')
-      await practice.press(client, 'sexual-yes')
-      const all: Filled = {
-        signs: ['none'],
-        age: '41',
-        onset: '2026-02-10',
-        earlier: ['no'],
-        seen: ['yes'],
-        risks: ['none'],
-        known: ['none'],
-        reach: ['calf'],
-        pain: ['6'],
-        side: ['left'],
-        eases: ['extension'],
-        activities: 'rowing 7',
-        lift: 'deadlift',
-        ...screening,
-      }
-      const part = (...names: string[]) => Object.fromEntries(names.map((name) => [name, all[name]!]))
-      await practice.fill(client, 'fill-in', part('signs', 'age', 'onset', 'earlier', 'seen'))
-      if ((await practice.status(client)) === 'locked') return
-      await practice.fill(client, 'fill-in', part('risks', 'known', 'reach', 'pain', 'side'))
-      await practice.fill(client, 'fill-in', part('eases', 'activities', 'lift'))
-      if (plan) await practice.command('plan', { client, sessions: 2, ladders: plan, anyway: true })
-    },
+    enrol: (client, more = {}, screening = {}, plan = 'extension:1 glide:1') =>
+      onceDone({ path, sent, count }, [client, more, screening, plan, clock.now, own], () =>
+        enrol(client, more, screening, plan),
+      ),
     status: async (client) => statusOf(await file(client)),
     file,
     rungs: async (client, day) => rungsOn(await file(client), day ?? dayAt(clock.now, ZONE)),
