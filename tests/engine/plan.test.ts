@@ -164,6 +164,16 @@ describe('a plan that is the plan already', () => {
   })
 })
 
+it('asks at once where it is to begin today and the time of the prompt has passed', async () => {
+  await practice.enrol('heron', {}, {}, '')
+  await practice.wait(12 * 60)
+  const asked = () => practice.to('heron').filter(({ kind }) => kind === 'prompt').length
+  const today = '2026-03-02'
+  expect((await plan('extension:2', { from: today, anyway: true }))?.text).toMatch(/saved/)
+  await practice.wait(1)
+  expect(asked()).toBe(1)
+})
+
 it('keeps the history of the plan, latest first', async () => {
   await practice.enrol('heron', {}, {}, '')
   expect((await practice.command('plan-history', { client: 'heron' }))?.text).toContain('no plan yet')

@@ -51,7 +51,12 @@ export function reschedulePrompt(draft: Draft): void {
   if (asksNoMore(draft)) return draft.drop('due', draft.id('due', 'prompt'))
   const last = latestPromptDay(draft)
   const first = laterOf(draft.client.start ?? draft.today, draft.today)
-  schedulePrompt(draft, last !== null && first <= last ? addDays(last, 1) : first)
+  schedulePromptAhead(draft, last !== null && first <= last ? addDays(last, 1) : first)
+}
+
+/** Sets the prompt of a day that somebody has just chosen: where its time has passed, at once. */
+export function schedulePromptAhead(draft: Draft, day: Day): void {
+  schedulePrompt(draft, day)
   // a time long gone counts from now: else the day would be left without a prompt as stale
   const due = promptDue(draft)!
   if (due.at < draft.now) draft.put('due', { ...due, at: draft.now })

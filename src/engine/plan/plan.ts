@@ -4,7 +4,7 @@ import { drillAt, inOrder, ladderOf } from '../../domain/ladder/ladders.ts'
 import { readLoad } from '../../domain/ladder/load.ts'
 import { DEFAULT_GATE, type LadderId } from '../../domain/ladder/plan.ts'
 import { dayAt, instantOf } from '../../domain/local-time.ts'
-import { promptDue, schedulePrompt } from '../check-in/schedule-prompt.ts'
+import { promptDue, schedulePromptAhead } from '../check-in/schedule-prompt.ts'
 import type { Draft } from '../draft.ts'
 import { isStopped } from '../status.ts'
 import { goneLadders, moveRung, rungsAhead, rungsOn } from './rungs.ts'
@@ -43,7 +43,7 @@ export function setPlan(draft: Draft, wish: PlanWish, by: string): Day {
   // a first plan that has not begun yet may be moved
   const begins = start === null || (start > draft.today && from !== start)
   if (begins) draft.put('client', { ...draft.client, start: from })
-  if (begins || !promptDue(draft)) schedulePrompt(draft, from)
+  if (begins || !promptDue(draft)) schedulePromptAhead(draft, from)
   tellPlan(draft, from)
   return from
 }
