@@ -1,3 +1,4 @@
+import { setImmediate as letOthersIn } from 'node:timers/promises'
 import { createDelivery } from './chat/delivery.ts'
 import type { OnSent } from './chat/delivery-step.ts'
 import type { Event, Undelivered } from './engine/event.ts'
@@ -84,6 +85,8 @@ export function createBot(parts: BotParts): Bot {
           // so many at once are no matter of single rows: the next tick tries again
           if (failed.size >= FAILURES_A_TICK) throw error
         }
+        // SQLite answers at once: in a long run of rows nothing else would be heard or sent
+        await letOthersIn()
       }
       await between()
     }

@@ -57,6 +57,20 @@ it('handles everybody else where one row cannot be handled, and keeps that row f
   expect(troubles).toHaveLength(1)
 })
 
+it('lets others in after each row: whoever writes while many are due must be heard', async () => {
+  const many = Array.from({ length: 250 }, (_, n) => `client-${n}`)
+  const { bot, handled } = botWith(many, () => false)
+  const heard: number[] = []
+  const hear = (): void => {
+    heard.push(handled.length)
+    if (handled.length < many.length) setImmediate(hear)
+  }
+  setImmediate(hear)
+  await bot.tick()
+  const gaps = heard.map((before, n) => before - (heard[n - 1] ?? 0))
+  expect(Math.max(...gaps)).toBeLessThanOrEqual(2)
+})
+
 it('gives up a tick in which everything fails', async () => {
   const many = Array.from({ length: 50 }, (_, n) => `client-${n}`)
   const { bot, left } = botWith(many, () => true)

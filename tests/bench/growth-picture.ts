@@ -14,7 +14,7 @@ export interface Curve {
 
 export const WIDTH = 720
 const HEIGHT = 400
-const PLOT = { left: 76, right: 696, top: 92, bottom: 340 }
+const PLOT = { left: 76, right: 676, top: 104, bottom: 350 }
 const SMALL = 13
 const LEAST_MS = 0.01
 const MOST_MS = 100
@@ -45,11 +45,11 @@ export function growthPicture(curves: readonly Curve[]): string {
     ...powers(100, 100_000).map(clientsLabel),
     text('clients on file', {
       x: PLOT.right,
-      y: PLOT.bottom + 46,
+      y: PLOT.bottom + 42,
       'text-anchor': 'end',
       fill: palette.quiet,
     }),
-    text('processor time, ms', { x: 16, y: PLOT.bottom + 46, fill: palette.quiet }),
+    text('processor time, ms', { x: 16, y: PLOT.top - 16, fill: palette.quiet }),
     ...curves.map(curveOf),
     ...curves.map(({ name }, n) => legend(name, n)),
   )
