@@ -49,16 +49,21 @@ class Fines {
     return false
   }
 
+  /** Things in a row: "bladder and bowels fine". "Pooed in my sleep and the knee is fine" speaks of two. */
   private fineBefore(i: number): boolean {
     let found = false
+    let joined = false
     let gap = this.units[i]!.gap
     for (let j = i - 1; j >= 0 && i - j <= FARTHEST && gap <= BREAK.comma; j--) {
       if (this.is(j, 'no') || this.is(j, 'not') || this.is(j, 'finding') || this.is(j, 'fine')) break
       if (this.is(j, 'rest') || (gap !== BREAK.none && this.failsBefore(j))) break
       const isSubject = this.isSubject(j)
+      const isListed = gap !== BREAK.none || this.joins(j + 1)
+      if (isSubject && joined && (!isListed || this.isTroubled(j))) break
       if (isSubject) this.polarity.fine[j] = 1
       else if (!this.isLink(j)) break
       found ||= isSubject
+      joined ||= this.joins(j)
       gap = this.units[j]!.gap
     }
     return found
@@ -83,6 +88,20 @@ class Fines {
       j,
       (k) => (this.is(k, 'cant') || this.is(k, 'finding')) && this.polarity.negated[k] === 0,
     )
+  }
+
+  /** "numb down below and the knee is fine": the first place has its trouble, whatever is said of the second. */
+  private isTroubled(j: number): boolean {
+    for (let k = j; k > 0 && j - k < FARTHEST && this.units[k]!.gap === BREAK.none; k--) {
+      if (this.joins(k - 1)) return false
+      if ((this.is(k - 1, 'cant') || this.is(k - 1, 'finding')) && this.polarity.negated[k - 1] === 0)
+        return true
+    }
+    return false
+  }
+
+  private joins(j: number): boolean {
+    return this.is(j, 'and') || this.is(j, 'or')
   }
 
   private isLink(j: number): boolean {

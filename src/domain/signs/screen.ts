@@ -5,6 +5,7 @@ import { careOf, SIGN_IDS, type SignId } from './catalogue.ts'
 import type { Compiled } from './compile.ts'
 import { contextOf } from './context.ts'
 import type { Features } from './features.ts'
+import { besideFineElsewhere } from './fine-elsewhere.ts'
 import { judge, type Verdict } from './judge.ts'
 import { type Learned, learnedOf } from './learned.ts'
 import { lexiconFor } from './lexicon/languages.ts'
@@ -43,6 +44,19 @@ export function screenTokens(folded: Folded, words: readonly Token[], locale: st
   const lexicon = lexiconFor(locale)
   if (isPlain(words, lexicon.plain)) return NOTHING
   const features = featuresOf(words, lexicon)
+  const { reading } = features
+  if (reading.units.length === 0) return NOTHING
+  const whole = screenFeatures(folded, features)
+  if (whole.signs.length > 0) return whole
+  for (const side of besideFineElsewhere(words, reading)) {
+    const alone = screenFeatures(folded, featuresOf(side, lexicon))
+    // in doubt, since all of it together told nothing
+    if (alone.signs.length > 0) return { ...alone, unsure: alone.signs }
+  }
+  return whole
+}
+
+function screenFeatures(folded: Folded, features: Features): Screening {
   const { reading, net } = features
   if (reading.units.length === 0) return NOTHING
   const judged = judgedOf(reading, learnedOf(features), netMatches(net, reading))

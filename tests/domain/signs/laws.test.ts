@@ -77,6 +77,18 @@ describe('laws of the screen', () => {
     }
   })
 
+  it.each(['and the knee is fine', 'and pain is ok', 'but my back is ok', ', knee fine'])(
+    'keeps what is told where another part of the body is fine: %s',
+    (end) => {
+      for (const { text } of rows.filter(({ signs }) => signs.length > 0)) {
+        const bare = text.replace(/[.!?\s]+$/u, '')
+        if (screen(bare, 'en').signs.length === 0) continue
+        const joined = `${bare}${end.startsWith(',') ? '' : ' '}${end}`
+        expect(screen(joined, 'en').signs, joined).not.toEqual([])
+      }
+    },
+  )
+
   it('says the same of a text said twice', () => {
     for (const { text } of rows) {
       const once = screen(text, 'en').signs
