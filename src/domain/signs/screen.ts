@@ -47,13 +47,28 @@ export function screenTokens(folded: Folded, words: readonly Token[], locale: st
   const { reading } = features
   if (reading.units.length === 0) return NOTHING
   const whole = screenFeatures(folded, features)
-  if (whole.signs.length > 0) return whole
-  for (const side of besideFineElsewhere(words, reading)) {
-    const alone = screenFeatures(folded, featuresOf(side, lexicon))
-    // in doubt, since all of it together told nothing
-    if (alone.signs.length > 0) return { ...alone, unsure: alone.signs }
+  if (whole.care === 'emergency') return whole
+  return besideFineElsewhere(words, reading)
+    .map((side) => screenFeatures(folded, featuresOf(side, lexicon)))
+    .reduce(withDoubts, whole)
+}
+
+/** What a part of the message tells by itself is in doubt, since all of it together did not. */
+function withDoubts(whole: Screening, part: Screening): Screening {
+  const fresh = part.signs.filter((sign) => !whole.signs.includes(sign))
+  if (fresh.length === 0) return whole
+  const signs = SIGN_IDS.filter((sign) => whole.signs.includes(sign) || fresh.includes(sign))
+  const isFresh = (sign: SignId | 'all'): boolean => sign !== 'all' && fresh.includes(sign)
+  return {
+    signs,
+    denied: whole.denied.filter((sign) => sign !== 'all' && !isFresh(sign)),
+    care: careFor(signs),
+    unsure: signs.filter((sign) => whole.unsure.includes(sign) || fresh.includes(sign)),
+    evidence: [
+      ...whole.evidence.filter(({ sign }) => sign !== 'all' && !isFresh(sign)),
+      ...part.evidence.filter(({ sign }) => isFresh(sign)),
+    ],
   }
-  return whole
 }
 
 function screenFeatures(folded: Folded, features: Features): Screening {

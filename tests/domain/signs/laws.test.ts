@@ -89,6 +89,15 @@ describe('laws of the screen', () => {
     },
   )
 
+  it('a lesser sign does not hide one that stands beside what is fine', () => {
+    const { signs, care } = screen(
+      'I have a fever since Monday. I pooed in my sleep and the knee is fine',
+      'en',
+    )
+    expect(signs).toEqual(expect.arrayContaining(['bowel-change', 'fever-unwell']))
+    expect(care).toBe('emergency')
+  })
+
   it('says the same of a text said twice', () => {
     for (const { text } of rows) {
       const once = screen(text, 'en').signs
