@@ -27,8 +27,8 @@ export interface ConnectParts extends ChatParts {
 
 // What the platform allows a bot (its documentation, "Global Rate Limit").
 export const PER_SECOND = 50
-// What the platform needs at most to greet a bot: its own client waits 15 s for servers that do not answer.
-const READY_MS = 30_000
+// For so long the platform may say nothing while it greets a bot: its own client waits 15 s for servers that do not answer.
+const GREETING_SILENCE_MS = 30_000
 // Of the 5 s that a stop may take; closing the line takes 1 s at most.
 const LAST_WORK_MS = 3_500
 
@@ -96,15 +96,35 @@ export async function logIn({
   texts,
 }: Pick<ConnectParts, 'client' | 'token' | 'texts'>): Promise<void> {
   const ready = new Promise<void>((resolve) => client.once(Events.ClientReady, () => resolve()))
+  const silence = untilSilent(client)
   try {
     const entry = client.login(token).then(() => ready)
-    if ((await within(entry, READY_MS, 'late')) !== 'late') return
+    if ((await Promise.race([entry, silence.over])) !== 'silent') return
   } catch (error) {
     await leave(client)
     throw new ChatProblem(mendOf(error, client, texts), { cause: error })
+  } finally {
+    silence.end()
   }
   await leave(client)
   throw new ChatProblem(texts.problem.unreachable(whereTo(client)))
+}
+
+/** Thousands of servers take their time to be told of: what counts is when the platform last said something. */
+function untilSilent(client: Client): { readonly over: Promise<'silent'>; end(): void } {
+  let timer: NodeJS.Timeout
+  const over = new Promise<'silent'>((resolve) => {
+    timer = setTimeout(resolve, GREETING_SILENCE_MS, 'silent')
+  })
+  const heard = (): unknown => timer.refresh()
+  client.on(Events.Raw, heard)
+  return {
+    over,
+    end() {
+      clearTimeout(timer)
+      client.off(Events.Raw, heard)
+    },
+  }
 }
 
 /** What the keeper can mend where the platform cannot be entered. */

@@ -137,14 +137,7 @@ function settle({ world, build }: Platform): void {
     world.guilds.set(id, guild)
     build.inviteBot(guild, Permission.viewChannel | Permission.sendMessages | Permission.attachFiles)
     for (const name of [channel, ...(id === GUILD ? ['channel-alerts'] : [])])
-      world.channels.set(name, {
-        id: name,
-        name,
-        guildId: id,
-        recipientId: null,
-        overwrites: [],
-        messages: [],
-      })
+      world.keepChannel({ name, guildId: id, recipientId: null, overwrites: [] }, name)
   }
 }
 

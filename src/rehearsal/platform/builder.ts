@@ -78,7 +78,7 @@ export class Builder {
     const channel = this.world.channels.get(channelId)
     if (!channel) throw new Error(`there is no channel ${channelId}`)
     const gone = channelObject(this.world, channel)
-    this.world.channels.delete(channelId)
+    this.world.dropChannel(channel)
     for (const message of channel.messages) this.world.messages.delete(message.wire.id)
     this.publish(event('CHANNEL_DELETE', Intent.guilds, gone))
   }

@@ -78,6 +78,7 @@ export class World {
   readonly registrations = new Map<string, number>()
 
   private readonly dms = new Map<string, Channel>()
+  private readonly rooms = new Map<string, Channel[]>()
 
   constructor(readonly now: () => number) {
     this.nextId = createSnowflakes(now)
@@ -94,11 +95,22 @@ export class World {
     return opened
   }
 
-  /** Keeps a new channel and gives it an id. */
-  keepChannel(channel: Omit<Channel, 'id' | 'messages'>): Channel {
-    const kept = { ...channel, id: this.nextId(), messages: [] }
-    this.channels.set(kept.id, kept)
+  /** Keeps a new channel under an id, which is given to it where none is said. */
+  keepChannel(channel: Omit<Channel, 'id' | 'messages'>, id = this.nextId()): Channel {
+    const kept = { ...channel, id, messages: [] }
+    this.channels.set(id, kept)
+    if (kept.guildId !== null) this.rooms.set(kept.guildId, [...this.channelsOf(kept.guildId), kept])
     return kept
+  }
+
+  dropChannel(channel: Channel): void {
+    this.channels.delete(channel.id)
+    const { guildId } = channel
+    if (guildId === null) return
+    this.rooms.set(
+      guildId,
+      this.channelsOf(guildId).filter((other) => other !== channel),
+    )
   }
 
   /** The servers that a person and the bot are both in. */
@@ -114,7 +126,7 @@ export class World {
     return channel.guildId === null ? null : (this.guilds.get(channel.guildId) ?? null)
   }
 
-  channelsOf(guildId: string): Channel[] {
-    return [...this.channels.values()].filter((channel) => channel.guildId === guildId)
+  channelsOf(guildId: string): readonly Channel[] {
+    return this.rooms.get(guildId) ?? []
   }
 }
