@@ -41,7 +41,7 @@ export async function chatStage({
     cast,
     received,
     onTrouble: hooks.onTrouble,
-    reachable: () => !host.isCut,
+    reachable: () => !host.isCut && host.service !== null,
   })
   const shown = new Shown(platform, cast, (id) => host.store.store.transaction((tx) => tx.outbox(id)))
   const faults = new ChatFaults({ platform, clock, host, database })
@@ -66,6 +66,9 @@ export async function chatStage({
     settled: then,
     get isDatabaseAway() {
       return database.isAway
+    },
+    get isUnreadable() {
+      return database.isUnreadable
     },
     release: (kind) => {
       faults.release(kind)

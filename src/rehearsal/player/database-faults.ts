@@ -33,6 +33,11 @@ export class DatabaseFaults {
     return this.what !== null
   }
 
+  /** Not even the play's own look at it would get an answer. */
+  get isUnreadable(): boolean {
+    return this.what === 'gone' || this.what === 'locked'
+  }
+
   /** A failure that the fault explains is passed over; any other is not. */
   readonly pass = (error: unknown): void => {
     if (!this.isAway) throw error

@@ -50,6 +50,7 @@ export async function directStage({
   const at = () => clock.world()
   return {
     cast,
+    isUnreadable: false,
     get store() {
       return store
     },

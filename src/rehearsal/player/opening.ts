@@ -2,6 +2,7 @@ import { addDays } from '../../domain/day.ts'
 import { dayAt, instantOf } from '../../domain/local-time.ts'
 import { questionOf } from '../../engine/course/screening-questions.ts'
 import type { Filled } from '../../engine/event.ts'
+import type { ClientFile } from '../../engine/ports.ts'
 import type { OutboxRow } from '../../engine/rows.ts'
 import { openHold } from '../../engine/status.ts'
 import { textsFor } from '../../text/index.ts'
@@ -193,8 +194,9 @@ function inWords({ body }: OutboxRow, values: Filled, language: string): string 
   return options.find((option) => option.value === value)?.label || value || 'none'
 }
 
-export const fileOf = (ref: string, stage: Stage) =>
-  stage.store.store.transaction((tx) => tx.clientByRef(stage.cast.guild, ref))
+/** Null as well where the store gives no answer: people go on without what the play would read for them. */
+export const fileOf = async (ref: string, stage: Stage): Promise<ClientFile | null> =>
+  stage.isUnreadable ? null : stage.store.store.transaction((tx) => tx.clientByRef(stage.cast.guild, ref))
 
 /** No plan is set while a sign is open or a clinician's word is waited for. */
 async function isWithheld(ref: string, stage: Stage): Promise<boolean> {

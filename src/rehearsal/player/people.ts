@@ -13,7 +13,7 @@ interface PeopleParts {
   readonly cast: Cast
   readonly received: Received
   readonly onTrouble: (what: string) => void
-  /** False while no event can reach the bot: nobody can be answered then. */
+  /** False while no event can reach the bot, or it does not run: nobody can be answered then. */
   readonly reachable: () => boolean
 }
 

@@ -46,6 +46,9 @@ export async function play({ watch, ...parts }: PlayParts): Promise<Played> {
       if (await stepTo(programme, next)) ticks = 0
       await watch?.({ stage, log }, clock.world())
     }
+    // the closing facts are read from the store: a fault that outlasts the play ends with it
+    for (let end = stage.nextMend(); end && stage.isUnreadable; end = stage.nextMend())
+      await stepTo(programme, end)
   } catch (error) {
     await stage.close()
     throw error

@@ -63,6 +63,8 @@ export function planAll(parts: Programme): void {
 function planOpening(parts: Programme, client: ScriptClient, phase: Phase, at: Date, steps = 1): void {
   const { agenda, log, clock, stage, board, script } = parts
   agenda.add(at, SCRIPTED, async () => {
+    if (stage.isUnreadable)
+      return planOpening(parts, client, phase, new Date(clock.world().getTime() + MINUTE), steps)
     if (steps > OPENING_MOST) return log.trouble(`the first questions of ${client.ref} find no end`)
     if (phase === 'consent') log.deed(client.ref, client.consent ? 'agrees' : 'says no')
     if (phase === 'screening') log.deed(client.ref, 'answers the first questions')
@@ -141,6 +143,7 @@ function planAnswer(parts: Programme, ref: string, row: OutboxRow, said: Map<str
   const client = script.clients.find((one) => one.ref === ref)
   if (!client || row.body.asks === 'consent' || row.body.asks?.startsWith('screening:')) return
   agenda.add(new Date(clock.world().getTime() + MINUTE), ANSWERED, async () => {
+    if (stage.isUnreadable) return planAnswer(parts, ref, row, said)
     const file = await fileOf(ref, stage)
     const asked = file?.asked.find((one) => one.ask === row.body.asks) ?? null
     // the words of the day may have answered it; the morning question of a locked plan is not kept as asked

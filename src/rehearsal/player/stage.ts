@@ -38,6 +38,8 @@ export interface LiveStage extends Stage {
 export interface Stage {
   readonly cast: Cast
   readonly store: OpenStore
+  /** The database is struck such that the store gives no answer: who needs one to act waits. */
+  readonly isUnreadable: boolean
   /** Gives the platform's id of the message. */
   say(who: string, text: string): Promise<string>
   edit(who: string, message: string, text: string): Promise<void>

@@ -62,7 +62,7 @@ export async function killableStage(parts: KillableParts): Promise<KillableStage
     return String(id)
   }
   return {
-    ...{ cast, store, platform, host },
+    ...{ cast, store, platform, host, isUnreadable: false },
     say: (who, text) => said(() => people.person(who).say(text)),
     edit: async (who, message, text) => void (await said(() => people.person(who).edit(message, text))),
     takeBack: async (who, message) => void (await said(() => people.person(who).delete(message))),
