@@ -76,6 +76,7 @@ function otherPerson(units: readonly Unit[], { cue }: Compiled): Uint8Array {
     const { gap } = units[i]!
     if (gap === BREAK.sentence) owner = 0
     if (gap === BREAK.comma && owner === 2) owner = 1
+    if (has[cue.and] === 1 && owner === 2 && turnsToMe(units, i, cue)) owner = 1
     if (has[cue.me] === 1 && units[i + 1]?.entry.has[cue.person] !== 1) {
       owner = 0
       wasOther = false
@@ -89,6 +90,22 @@ function otherPerson(units: readonly Unit[], { cue }: Compiled): Uint8Array {
     other[i] = owner
   }
   return other
+}
+
+/** "my dad had cancer and numb when I wipe", "my dad is fine and ...": what follows may be the writer's. */
+function turnsToMe(
+  units: readonly Unit[],
+  and: number,
+  { me, third, person, fine }: Compiled['cue'],
+): boolean {
+  if (units[and - 1]!.entry.has[fine] === 1) return true
+  let isMine = false
+  for (let i = and + 1; i < units.length && i - and < FARTHEST && units[i]!.gap === BREAK.none; i++) {
+    const { has } = units[i]!.entry
+    if (has[third] === 1 || has[person] === 1) return false
+    isMine ||= has[me] === 1
+  }
+  return isMine
 }
 
 /** "I carried the dog upstairs", "can't feel my partner": the writer leads the phrase, the other only comes into it. */

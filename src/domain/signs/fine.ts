@@ -59,7 +59,7 @@ class Fines {
       if (this.is(j, 'rest') || (gap !== BREAK.none && this.failsBefore(j))) break
       const isSubject = this.isSubject(j)
       const isListed = gap !== BREAK.none || this.joins(j + 1)
-      if (isSubject && joined && (!isListed || this.isTroubled(j))) break
+      if (isSubject && ((joined && !isListed) || (found && this.isTroubled(j)))) break
       if (isSubject) this.polarity.fine[j] = 1
       else if (!this.isLink(j)) break
       found ||= isSubject
@@ -69,11 +69,14 @@ class Fines {
     return found
   }
 
+  /** "feeling great today, my bladder won't start": what stands behind a comma belongs to it only in a list. */
   private fineAfter(i: number): void {
+    let found = false
     for (let j = i + 1; j < this.units.length && j <= i + 8 && this.units[j]!.gap <= BREAK.comma; j++) {
-      if (this.units[j]!.gap === BREAK.comma && j === i + 1) return
+      if (!found && (this.units[j]!.gap === BREAK.comma || this.is(j, 'and'))) return
       if (this.isSubject(j)) this.polarity.fine[j] = 1
       else if (!this.isLink(j)) return
+      found ||= this.isSubject(j)
     }
   }
 

@@ -15,6 +15,13 @@ const FARTHEST = 12
 
 const highest = (flags: Uint8Array, at: readonly number[]): number => Math.max(...at.map((i) => flags[i]!))
 
+/** "no fever, calf swelling since yesterday": a further item of a list, or news; asked. */
+function isNewsInList({ polarity, context, lexicon }: Reading, { at }: Match): boolean {
+  const denied = at.filter((i) => polarity.negated[i] === 1)
+  if (!denied.every((i) => polarity.listed[i] === 1)) return false
+  return context.toldInPhrase(at.at(-1)!)[lexicon.cue.spread] === 1
+}
+
 function negation(reading: Reading, match: Match): Verdict | null {
   // "no pain there but numb": what stands before the contrast is only the place of what follows it
   const contrast = contrastWithin(reading, match)
@@ -23,7 +30,7 @@ function negation(reading: Reading, match: Match): Verdict | null {
     match.at.filter((i) => i >= contrast),
   )
   if (level === 0 || match.rule.isNegative) return null
-  if (level > 1) return match.rule.denialOnly ? 'dropped' : 'unsure'
+  if (level > 1 || isNewsInList(reading, match)) return match.rule.denialOnly ? 'dropped' : 'unsure'
   const { thing } = reading.lexicon.cue
   const isNamed = match.at.some((i) => reading.units[i]!.entry.has[thing] === 1)
   return match.rule.sign === NEVER_DROPPED && !isNamed ? 'unsure' : 'denied'
@@ -51,13 +58,26 @@ function isGone({ units, context, lexicon }: Reading, { at }: Match): boolean {
   return false
 }
 
+/** "last year I broke my arm, I can't pee": what is long ago stands in a sentence of its own, and is no mere date. */
+function isDatedApart({ units, context, lexicon }: Reading, { at, rule }: Match): boolean {
+  if (careOf(rule.sign) !== 'emergency') return false
+  const { old, me, finding } = lexicon.cue
+  if (at.some((i) => context.toldInPhrase(i)[old] === 1)) return false
+  const last = Math.min(units.length, at.at(-1)! + FARTHEST)
+  for (let i = Math.max(0, at[0]! - FARTHEST); i < last; i++) {
+    const told = context.toldInPhrase(i)
+    if (told[old] === 1 && (told[me] === 1 || told[finding] === 1)) return true
+  }
+  return false
+}
+
 function time(reading: Reading, match: Match): Verdict | null {
   const { sign } = match.rule
   const { cue } = reading.lexicon
   const told = reading.context.toldInClause(match.at.at(-1)!)
   const isEmergency = careOf(sign) === 'emergency'
   if (told[cue.old] === 1 && told[cue.ongoing] !== 1)
-    return sign === HISTORY || sign === NEVER_DROPPED ? 'unsure' : 'dropped'
+    return sign === HISTORY || sign === NEVER_DROPPED || isDatedApart(reading, match) ? 'unsure' : 'dropped'
   if (told[cue.past] === 1 && told[cue.ongoing] !== 1) return isEmergency ? 'unsure' : 'dropped'
   const isLoss = match.at.some((i) => reading.units[i]!.entry.has[cue.lost] === 1)
   if (told[cue.gone] === 1 && !isLoss) return isEmergency || !isGone(reading, match) ? 'unsure' : 'dropped'

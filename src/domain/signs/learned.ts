@@ -24,7 +24,7 @@ export function learnedOf(features: Features): Learned {
   if (weights === null || words <= ANSWER) return () => []
   const highest = SIGN_IDS.map(() => Number.NEGATIVE_INFINITY)
   const where: (Window | undefined)[] = SIGN_IDS.map(() => undefined)
-  for (const window of windowsOf(features.reading.units)) {
+  for (const window of windowsOf(features.reading)) {
     const sum = new Sum(weights)
     featuresIn(features, window, sum)
     for (let i = 0; i < SIGN_IDS.length; i++) {

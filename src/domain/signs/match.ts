@@ -143,10 +143,13 @@ export function contrastWithin({ units }: Reading, { at }: Match): number {
   return -1
 }
 
-/** A word on its own counts only where no other rule of the same clause uses the word. */
+const isFine = ({ polarity }: Reading, i: number): boolean => polarity.fine[i] === 1
+
+/** A word on its own counts only where no other rule of the same clause uses the word, nor of a part that is fine. */
 function withoutShared(reading: Reading, found: readonly Match[]): Match[] {
   const used = new Uint8Array(reading.units.length)
   for (const match of found)
-    if (!match.rule.alone && contrastWithin(reading, match) < 0) for (const i of match.at) used[i] = 1
+    if (!match.rule.alone && contrastWithin(reading, match) < 0 && !match.at.some((i) => isFine(reading, i)))
+      for (const i of match.at) used[i] = 1
   return found.filter((match) => !match.rule.alone || match.at.every((i) => used[i] === 0))
 }

@@ -8,6 +8,8 @@ export interface Polarity {
   readonly fine: Uint8Array
   /** "not normal", "can't go properly": a fine that became its opposite. */
   readonly turnedOdd: Uint8Array
+  /** Denied only as a further item of a list that an "or" does not show to be one: "no fever, chest pain". */
+  readonly listed: Uint8Array
 }
 
 /** Words of no account that a negation reaches past before it lapses. */
@@ -20,6 +22,9 @@ class Walk {
   readonly negated: Uint8Array
   readonly fine: Uint8Array
   readonly turnedOdd: Uint8Array
+  readonly listed: Uint8Array
+  /** Where the item of the list begins that has no noun yet to be denied, else -1. */
+  private item = -1
   private level = 0
   private opened = -1
   private unknown = 0
@@ -27,6 +32,8 @@ class Walk {
   private joinedByOr = false
   private inList = false
   private hasCovered = false
+  /** Whether it denied anything of the body: "no questions, numb down there" has no list to open. */
+  private hasDenied = false
 
   constructor(
     private readonly units: readonly Unit[],
@@ -35,6 +42,7 @@ class Walk {
     this.negated = new Uint8Array(units.length)
     this.fine = new Uint8Array(units.length)
     this.turnedOdd = new Uint8Array(units.length)
+    this.listed = new Uint8Array(units.length)
   }
 
   is(i: number, cue: keyof Compiled['cue']): boolean {
@@ -53,7 +61,7 @@ class Walk {
       const opens = this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'nil')
       if (opens && this.is(i, 'double') && this.isAfterCannot(i)) this.close()
       else if (opens) this.open(i)
-      else if (this.is(i, 'ender') || this.is(i, 'except')) this.close()
+      else if (this.is(i, 'ender') || this.is(i, 'except')) this.lapse(i)
       else if (this.is(i, 'and')) this.atAnd(i)
       else if (this.is(i, 'or')) this.joinedByOr = true
       else if (this.level > 0) this.cover(i)
@@ -69,6 +77,24 @@ class Walk {
 
   private close(): void {
     this.level = 0
+    this.item = -1
+  }
+
+  /** "no fever, the right leg has started tingling": an item that turns out to be a sentence was never denied. */
+  private lapse(i: number): void {
+    if (this.level > 0 && this.item >= 0 && !this.joinedByOr && this.findsAhead(i)) {
+      this.negated.fill(0, this.item, i)
+      this.listed.fill(0, this.item, i)
+    }
+    this.close()
+  }
+
+  private findsAhead(i: number): boolean {
+    for (let j = i; j < this.units.length && j - i < FARTHEST; j++) {
+      if (j > i && this.units[j]!.gap !== BREAK.none) return false
+      if (this.is(j, 'finding') || this.is(j, 'cant')) return true
+    }
+    return false
   }
 
   private open(i: number): void {
@@ -88,6 +114,7 @@ class Walk {
     this.isVerbal = this.is(i, 'not')
     this.inList = false
     this.hasCovered = false
+    this.hasDenied = false
     this.joinedByOr = false
   }
 
@@ -96,17 +123,20 @@ class Walk {
     if (gap >= BREAK.contrast) this.close()
     if (gap !== BREAK.comma || this.level === 0) return
     // "a cushion that isn't there, no feeling": a verb that denied nothing before the comma has no list to open
-    if ((this.isVerbal && !this.hasCovered) || this.is(i, 'restart')) this.close()
+    if ((this.isVerbal && !this.hasCovered) || !this.hasDenied || this.is(i, 'restart')) this.close()
     else this.enterList(i)
   }
 
   private atAnd(i: number): void {
-    if (this.level > 0) this.enterList(i + 1)
+    if (this.level === 0) return
+    if (!this.hasDenied || this.is(i + 1, 'restart')) this.close()
+    else this.enterList(i + 1)
   }
 
   /** After a comma or "and" a negation reaches on only to a further item of its list. */
   private enterList(start: number): void {
     this.inList = true
+    this.item = start
     this.joinedByOr = false
     this.unknown = 0
     let i = start
@@ -123,8 +153,10 @@ class Walk {
 
   /** A noun with a place of its own, and no "or" to come that would show a list. */
   private isFreshStart(i: number): boolean {
-    if (!this.is(i, 'thing') || this.is(i, 'no') || this.is(i, 'not')) return false
-    let hasPlace = false
+    if (this.is(i, 'no') || this.is(i, 'not')) return false
+    const isNoun = this.is(i, 'thing') || this.is(i, 'gerund')
+    if (!isNoun && !(this.is(i, 'place') && this.is(i + 1, 'gerund'))) return false
+    let hasPlace = this.is(i, 'place') || this.is(i, 'topic')
     let isSameItem = true
     const last = Math.min(this.units.length, i + FARTHEST)
     for (let j = i + 1; j < last && this.units[j]!.gap < BREAK.contrast; j++) {
@@ -145,6 +177,8 @@ class Walk {
       !this.is(j, 'and');
       j++
     ) {
+      // "no fever, each leg burns": a sentence of its own
+      if (this.is(j, 'verb')) return false
       if (this.is(j, 'thing')) return true
       if (this.is(j, 'finding') || this.is(j, 'cant')) return false
     }
@@ -159,17 +193,24 @@ class Walk {
     }
     if (this.is(i, 'finding') || this.is(i, 'cant')) {
       const isPredicate = !this.is(i, 'thing') && !this.is(i, 'gerund')
-      if (isPredicate && ((this.inList && !this.joinedByOr) || this.unknown > 0)) this.close()
-      else this.negated[i] = this.level
+      if (isPredicate && ((this.inList && !this.joinedByOr) || this.unknown > 0)) this.lapse(i)
+      else this.deny(i)
       return
     }
-    if (this.is(i, 'place') || this.is(i, 'topic')) this.negated[i] = this.level
-    else if (!this.is(i, 'filler') && !this.is(i, 'own')) this.passUnknown()
+    if (this.is(i, 'place') || this.is(i, 'topic')) this.deny(i)
+    else if (!this.is(i, 'filler') && !this.is(i, 'own')) this.passUnknown(i)
   }
 
-  private passUnknown(): void {
+  private deny(i: number): void {
+    this.negated[i] = this.level
+    if (this.inList && !this.joinedByOr) this.listed[i] = 1
+    if (this.is(i, 'thing') || this.is(i, 'gerund')) this.item = -1
+    this.hasDenied ||= !this.is(i, 'elsewhere')
+  }
+
+  private passUnknown(i: number): void {
     this.unknown += 1
-    if (this.unknown > (this.isVerbal ? 0 : REACH_PAST)) this.close()
+    if (this.unknown > (this.isVerbal ? 0 : REACH_PAST)) this.lapse(i)
   }
 
   /** "peeing isn't normal" tells a finding, it denies nothing. */

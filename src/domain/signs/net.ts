@@ -17,6 +17,10 @@ interface Catch {
   /** 1 for a word that fails by itself ("can't find"), 2 for one that another takes away ("can't ... lift"). */
   readonly failing: Uint8Array
   readonly sentence: Int16Array
+  /** The same, cut at commas too. */
+  readonly phrase: Int16Array
+  /** The phrases in which a number is told: values of the check-in, which make nothing beside them ordinary. */
+  readonly valued: ReadonlySet<number>
 }
 
 /**
@@ -46,6 +50,8 @@ function read(units: readonly Unit[], reading: Reading, { deny, unable, stop }: 
   const denied = new Uint8Array(units.length)
   const failing = new Uint8Array(units.length)
   const sentence = new Int16Array(units.length)
+  const phrase = new Int16Array(units.length)
+  const valued = new Set<number>()
   const main: number[] = []
   let [denial, failure] = [0, 0]
   let at = 0
@@ -55,6 +61,8 @@ function read(units: readonly Unit[], reading: Reading, { deny, unable, stop }: 
     main.push(at)
     const parts = unit.gap > BREAK.contrast || (unit.gap === BREAK.contrast && reading.carries[at] !== 1)
     sentence[i] = (sentence[i - 1] ?? 0) + (parts ? 1 : 0)
+    phrase[i] = (phrase[i - 1] ?? 0) + (unit.gap !== BREAK.none ? 1 : 0)
+    if (unit.value !== null) valued.add(phrase[i]!)
     const { has } = unit.entry
     if (unit.gap !== BREAK.none || has[stop] === 1) [denial, failure] = [0, 0]
     denied[i] = denial > 0 || negated[at] === 1 ? 1 : 0
@@ -64,7 +72,7 @@ function read(units: readonly Unit[], reading: Reading, { deny, unable, stop }: 
     denial = has[deny] === 1 ? REACH : Math.max(0, denial - 1)
     failure = fails ? REACH : Math.max(0, failure - 1)
   })
-  return { units, main, denied, failing, sentence }
+  return { units, main, denied, failing, sentence, phrase, valued }
 }
 
 function fits({ units, denied, failing }: Catch, { present, failing: lacking }: Part, i: number): boolean {
@@ -79,7 +87,7 @@ const isOne = ({ units }: Catch, i: number, classes: readonly number[]): boolean
 /** The other parts of the frame around the one that tells the trouble, nearest first, or null. */
 function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null {
   const at = [anchor]
-  const { sentence, units } = taken
+  const { sentence, phrase, valued, units } = taken
   const reach = frame.within + 1
   const around = AROUND
   const [from, to] = [Math.max(0, anchor - around), Math.min(units.length - 1, anchor + around)]
@@ -87,7 +95,8 @@ function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null
   let needed = frame.needs.length === 0
   for (let i = from; i <= to; i++) {
     if (!isNear(i)) continue
-    if (isOne(taken, i, frame.unless)) return null
+    const isBeside = phrase[i] !== phrase[anchor] && valued.has(phrase[i]!)
+    if (!isBeside && isOne(taken, i, frame.unless)) return null
     needed ||= isOne(taken, i, frame.needs)
   }
   if (!needed) return null

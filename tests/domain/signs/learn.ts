@@ -102,7 +102,7 @@ class Names implements Sink {
 function examplesOf({ text, signs }: Row, row: number, locale: string): Example[] {
   const features: Features = readingOf(text, locale)
   const { names } = features.reading.lexicon
-  const windows = windowsOf(features.reading.units)
+  const windows = windowsOf(features.reading)
   if (signs.length === 0)
     return windows.map((window) => {
       const sink = new Names(names)
@@ -230,7 +230,7 @@ const { values, positionals } = parseArgs({
   options: {
     locale: { type: 'string', default: 'en' },
     folds: { type: 'string' },
-    least: { type: 'string', default: '1.4' },
+    least: { type: 'string', default: '1.6' },
   },
 })
 const { locale, folds, least } = values

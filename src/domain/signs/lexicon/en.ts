@@ -63,7 +63,7 @@ export const en: LexiconSource = {
     ],
     topic: ['bladder', 'pee', 'loo', 'bowel', 'poo', 'wind', 'erection', 'sex', 'elsewhere'],
     odd: ['odd-word'],
-    shielded: ['on-purpose', 'leg-too', 'also-word'],
+    shielded: ['on-purpose', 'spread', 'leg-too', 'also-word'],
     'arm-calm': ['slow', 'arm-work'],
     'arm-plain': ['arm-calm', 'from-cold'],
     'leg-side': ['leg', 'left-leg', 'right-leg', 'side-name'],

@@ -6,6 +6,8 @@ import { weightsShape } from '../weights.ts'
  * Classes the screen's code knows by name; every other class is the language's own affair.
  * `no` stands before a noun, `not` before a verb, `nil` answers ("none"); `unsaid` looks like a negation and is none.
  * `deny-all` denies every sign by itself, `all-those` with the answer that follows ("all of those: no").
+ * `elsewhere` is what no sign is about ("the exercises"), `verb` a word that makes a sentence of its item ("burns"),
+ * `spread` what makes it news ("since yesterday").
  * `rest` ("everything else") is what a `fine` is said of where it is not said of the finding before it.
  * `old`, `gone` and `worried` can take a sign back; `past`, `ended` and `uneasy`, their weak kin, only make it asked.
  */
@@ -62,6 +64,9 @@ export const CUES = [
   'score',
   'leaving',
   'idiom',
+  'elsewhere',
+  'verb',
+  'spread',
 ] as const
 export type Cue = (typeof CUES)[number]
 

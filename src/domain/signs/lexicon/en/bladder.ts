@@ -16,6 +16,7 @@ export const bladder: LexiconSource['words'] = {
     a slash, jimmy riddle, empty (my/the/) bladder, emptying (my/the/) bladder, my stream, urine stream,
     the stream, stream, flow, my flow, urine flow, relieve myself, relieving myself, void, voiding, whizz,
     micturate, pp, wizz, wetting, pipi, pi pi, do pipi, make pipi, make pee, do a wee, do a pee,
+    (can/could) (still/) (pee/wee/piss) and (poo/poop/shit/crap),
     (can/could) (pee/wee/urinate/pass urine/pass water/empty my bladder/go for a wee/go for a pee)`,
   loo: `
     loo, toilet, bathroom, bog, lav, lavatory, john, restroom, potty, khazi, ladies, gents, washroom,

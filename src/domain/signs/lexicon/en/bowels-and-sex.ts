@@ -99,5 +99,6 @@ export const bowelsAndSex: LexiconSource['words'] = {
     
     (can't/cant/cannot/couldn't/couldnt/unable to/not able to/no longer/can no longer/hard to/struggle to) (come/finish/climax),
     (finish/come/cum/climax/orgasm/ejaculate) (but/and/though) (i/) (can't/cant/cannot/don't/dont/didn't/didnt/barely/hardly/can hardly/can barely) (feel/notice) (it/anything/a thing/much)`,
-  'can-poo': ` no (bowel/sphincter) (control/function) (problem/problems/issue/issues/trouble/troubles/changes/change/loss), (can/could) (poo/poop/open my bowels/go for a poo)`,
+  'can-poo': `
+    (can/could) (still/) (pee/wee/piss) and (poo/poop/shit/crap), no (bowel/sphincter) (control/function) (problem/problems/issue/issues/trouble/troubles/changes/change/loss), (can/could) (poo/poop/open my bowels/go for a poo)`,
 }

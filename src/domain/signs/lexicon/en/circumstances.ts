@@ -85,6 +85,8 @@ export const circumstances: LexiconSource['circumstances'] = {
     recently, this week, since new, unusual, changed, as of, added, another, additional, becoming, become,
     became, turned, turning, lately`,
   spread: `
+    never (did/had/felt/got/happened) (that/this/it/so/) before, (wasn't/wasnt/was not/not) there (before/last week/yesterday/on monday/earlier),
+    (didn't/didnt) (do/have/feel) (that/it/this) (before/last week/yesterday),
     spreading, spread, spreads, growing, bigger, moving down, moved down, further, creeping, extending,
     getting worse, worse, worsening, got worse, new, newly, brand new,
     since (yesterday/last night/this morning/today/monday/tuesday/wednesday/thursday/friday/saturday/sunday/the weekend/last week/lunchtime/lunch/the session/i woke up/waking/breakfast/noon),
@@ -149,6 +151,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     spreading, spread to, gone into, moved into, crossed, crossed over, over to, into the other,
     in the other, moved across, new, since, catching up, copying, same`,
   shield: `
+    (nothing/anything/no/not/not any/without any) (else/) (new/worse/spreading/spread), no new (symptoms/signs/pain/pains/problems/issues),
     (had/has/have/got/having/gets) the same,
     all over (with/from/in/and), (aches/achy/aching/sore/hot/shaking/cold/pain/tingly) all over,
     

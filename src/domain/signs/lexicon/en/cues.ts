@@ -20,7 +20,8 @@ export const cues: LexiconSource['words'] = {
   /** After "can't" these deny nothing. */
   double: `without, without any`,
   /** After a comma a new sentence begins with these: "it wasn't sweat, it was urine". */
-  restart: `i, i'm, im, i've, ive, i'd, it was, it's, its, it is, there's, there is, that's, that was`,
+  restart: `i, i'm, im, i've, ive, i'd, it was, it's, its, it is, there's, there is, there was, there were,
+    that's, that was`,
   not: `
     not, isn't, isnt, aren't, arent, wasn't, wasnt, weren't, werent, don't, dont, do not, doesn't, doesnt,
     does not, didn't, didnt, did not, never, ain't, aint, haven't, havent, hasn't, hasnt, hadn't, hadnt,
@@ -33,6 +34,12 @@ export const cues: LexiconSource['words'] = {
     none, nope, nil, nah, absent, neg, negative, not present, not there, not at all, never, not really,
     not so far, denied, n, not noticed, not applicable, na, nothing there, none there, none of it, all no,
     all clear`,
+  verb: `
+    burns, hurts, aches, throbs, tingles, stings, buzzes, swells, twitches, cramps, spasms, itches, shakes, trembles,
+    is (burning/hurting/aching/tingling/swelling/buzzing/twitching/throbbing/stinging),
+    are (burning/hurting/aching/tingling/swelling/buzzing/twitching/throbbing/stinging),
+    (has/have) (started/begun/gone/been/become/got/come/lost), keeps, keep, went, gets, feels, won't, doesn't, can't,
+    is, are, was, were, has, have, had, comes, runs, takes, goes, stops, slips, leaks, drips, dribbles, trickles, looks`,
   /** Denies what works ("no change in my bladder"), never what fails ("no change in the numbness"). */
   'no-change': `
     (no/zero/without/not any/noticed no/seen no) (change/changes/new change/new changes/difference) (in/to/with/for/of/on) (my/the/),
@@ -94,7 +101,8 @@ export const cues: LexiconSource['words'] = {
     (those/these/the) (signs/questions), signs, red flags, (the/your) list, any of (those/these/them),
     the above, everything on (the/your) list`,
   contrast: `
-    but, however, although, though, tho, except that, yet, just that, whereas, only now, only thing is,
+    but, however, although, except for, (told/asked/said/warned) (me/) to (watch/look) (out/) for (this/that/exactly this/exactly that),
+    (you/i was) (asked/warned) (me/) (about/of) (this/that/exactly this), though, tho, except that, yet, just that, whereas, only now, only thing is,
     only thing, only problem is, only issue is, mind you, having said that, that said, nevertheless,
     otherwise, other than that, apart from that, instead, on the other hand, still though, then again,
     bar that, aside from that, cept, besides that, albeit, besides, unfortunately, sadly, other then that,
@@ -109,6 +117,7 @@ export const cues: LexiconSource['words'] = {
     except, except for, apart from, other than, aside from, bar, but for, save for, besides, excluding,
     only`,
   filler: `
+    (is it/is this/is that/would it be/isn't it) normal (that/for/to/when/if/), normal that,
     feel, feels, feeling, felt, get, gets, is, are, was, were, be, been, am, it, it's, its, all, both,
     really, very, quite, so, too, totally, completely, absolutely, perfectly, still, in, on, of, at, to,
     from, with, around, about, down, up, a, an, the, any, some, this, these, those, there, bit, a bit,
@@ -143,6 +152,7 @@ export const cues: LexiconSource['words'] = {
   me: `i, i'm, im, i've, ive, i'd, id, i'll, we, my, mine, me, myself, mi`,
   own: `my, mine, me, the, this, these, i, im, i'm, i've, ive, i'd, that, it, it's, having, myself`,
   person: `
+    (i'm/im/i am/i was/been/went/took/taking/taken/drove/driving/drive) (with/visiting/helping/) (her/him/them) (at/in/to/for),
     dad, dads, dad's, father, father's, fathers, mum, mums, mum's, mom, mom's, moms, mother, mother's,
     mothers, brother, brother's, brothers, sister, sister's, sisters, son, son's, sons, daughter,
     daughter's, wife, wife's, wifes, husband, husband's, husbands, hubby, hubby's, partner, partner's,

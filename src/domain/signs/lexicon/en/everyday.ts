@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** What makes a word harmless: exercise, travel, everyday life. */
 export const everyday: LexiconSource['circumstances'] = {
   muscle: `
+    hill running, hill reps, hill sprints, from running, after running, from the run, after the run, from hiking, from cycling, from dancing,
     from (hill/hills/running/the run/football/hockey/rugby/tennis/cycling/the ride/the row/dancing/gardening/the hike/hill running/skiing/climbing/the hills/the gym),
     (usual/normal/good) (kind/sort), in a good way, good sore, good ache, leg day, after that row,
     after leg day,

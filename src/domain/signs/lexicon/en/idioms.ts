@@ -201,7 +201,12 @@ export const idioms: LexiconSource['words'] = {
     (view/views/lake/sunset/sunrise/goal/song/dress/mountains/sea/scenery/sky/stars/news/beauty) (took/takes/taking) (my/your) breath away, (took/takes) (my/your) breath away how,
     (dropped/drop/dropping/lost/broke/fixed) (my/the/a) foot (stretcher/stretchers/plate/plates/straps/strap), foot (stretcher/stretchers/plate/plates/straps), footstretcher, footstretchers, footplate, footplates,
     wish i could lose, (wish/want/like/love/hope/hoping/need) to lose, (would/could) (like to/love to/) lose (some/a bit of/a little/) weight,
-    numb from boredom, accidentally, bus was, bus to, by bus, by car, car park, car boot, car broke,
+    (drag/dragging/dragged) (my/our/his/her/their) (feet/heels) (on/about/over/with/again), weak at the knees (when/at/with/from/over/for/just),
+    (gave/give/gives/giving) way (to/for) (a/an/the/some/other) (lorry/car/bus/van/cyclist/cyclists/traffic/boat/boats/crew/tram/train/ambulance/people/tractor/pedestrian/pedestrians),
+    slipped a (day/session/week/bit/set), (straight/right/went/got/fell/drifted) (straight/) back to sleep, back to sleep straight away,
+    can't stand the (band/mat/form/prompts/exercise/exercises/drill/drills/bot/app), (out of/lost my) breath (from/with) (laughing/laughter/giggling),
+    (fix/fixed/fixing/mend/mended/unblock/unblocked/clean/cleaned/cleaning/painting/painted/tiling/replaced/installing) (our/the/my/a) (loo/toilet/bathroom/tap/bog),
+    chest day, numb from boredom, accidentally, bus was, bus to, by bus, by car, car park, car boot, car broke,
     bike shed, bike ride, bike rides, bike shop, car shop,
     (pain/number/numbers/score/it) (has/) (dropped/drops/dropping/dropped down), roses are red`,
 }

@@ -101,11 +101,12 @@ export const illness: LexiconSource['words'] = {
     constant, constantly, non stop, nonstop, all the time, round the clock, 24 7, day and night,
     continuous, continuously, never stops, never goes away, never goes, all day and night,
     all day and all night, every minute, doesn't stop, doesnt stop, won't stop, wont stop, ceaseless,
-    without a break, permanently, won't go away, wont go away, doesn't go away, never ending`,
+    without a break, not for a (second/minute/moment), never (lets/let/letting) (go/up), doesn't let up, permanently, won't go away, wont go away, doesn't go away, never ending`,
   'severe-not': `
     not unbearable, not agony, not the worst, nearly unbearable, agony aunt, worst part, worst bit,
     worst of it, worst today, worst was, at worst, worst in the, worst after, worst when, the worst being`,
   wakes: `
+    (woke/wake/woken/waking/wakes) (me/) (up/) (once/twice/two/three/four/five/six/several/many/2/3/4/5/6/10) (times/) (a night/last night/in the night/) (with/from/by/in/because of),
     woke me, woke me up, wakes me, wakes me up, waking me, waking me up, woken me, woken up by, woken by,
     woke up with, woke up from, woke from, woke with, woke up because of, waking with, waking up with,
     wake up with, wake with, wakes up with, keeps me awake, kept me awake, keeping me awake, keeps me up,

@@ -144,7 +144,7 @@ export const patterns: LexiconSource['patterns'] = [
     { within: 4, unsure: true, sure: 'walking-word', unless: 'only-pain' },
   ],
   ['leg-weakness', 'leg|legs|both-legs|other-leg & fail', { within: 4, unsure: true }],
-  ['leg-weakness', 'trip-verb leg|legs', { within: 3, unsure: true, unless: 'travel' }],
+  ['leg-weakness', 'trip-verb leg|legs', { within: 3, unsure: true, unless: 'travel', wide: true }],
   ['leg-weakness', 'leg|legs|both-legs & strength-word & lost', { within: 4 }],
   [
     'leg-weakness',

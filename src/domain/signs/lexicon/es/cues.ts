@@ -40,7 +40,7 @@ export const cues: LexiconSource['words'] = {
     (sintomas/senales/signos/cosas), no a todo, todo no, todo negativo, todas no, senales no, senales ninguna,
     ni una (senal/de esas), ni uno de (esos/estos)`,
   contrast: `
-    pero, aunque, sin embargo, en cambio, no obstante, solo que, salvo que, excepto que, eso si, lo unico, lo
+    pero, excepto, salvo, aunque, sin embargo, en cambio, no obstante, solo que, salvo que, excepto que, eso si, lo unico, lo
     unico es que, sino, por desgracia, lamentablemente, a pesar de, pro, xo, lo que si, ahora bien, lo malo es
     que, lo raro es que`,
   ender: `
@@ -48,10 +48,17 @@ export const cues: LexiconSource['words'] = {
     q, ahora, ademas, tambien, tb, tmb, de repente, de golpe, empezo, ha empezado, hay, si, solo, donde`,
   and: `y, e, mas, ademas de, asi como, tanto, junto con`,
   restart: `
-    (me/se me/se me ha/me ha) (hormiguea/hormiguean/cosquillea/cosquillean/duele/duelen/arde/arden/quema/queman/falla/fallan/duerme/duermen/escapa/escapan/sale/va/cae/dobla/afloja/aflojan/cuesta/falta/aprieta), noto, siento, tengo, estoy, yo, me, se me, no puedo, no noto, no siento`,
+    (me/se me/se me ha/me ha) (hormiguea/hormiguean/cosquillea/cosquillean/duele/duelen/arde/arden/quema/queman/falla/fallan/duerme/duermen/escapa/escapan/sale/va/cae/dobla/afloja/aflojan/cuesta/falta/aprieta), noto, siento, tengo, estoy, yo, me, se me, no puedo, no noto,
+    no siento, meo, orino, cago, hago, voy, llevo, ando, ahora, hoy, desde, perdi, he, cuando`,
+  verb: `
+    duele, duelen, arde, arden, quema, queman, pica, pican, late, laten, hormiguea, hormiguean, cosquillea, cosquillean,
+    me (duele/duelen/arde/arden/quema/queman/pica/pican/hormiguea/hormiguean/cosquillea/cosquillean/tiembla/tiemblan),
+    empezo, ha empezado, empiezan, empieza, empezaron, se hincha, tiembla, tiemblan, es, son, esta, estan, llega,
+    llegan, sale, salen, va, van, era, eran, estaba, estaban, se va, se queda, queda, quedo, cuesta, tarda, se corta`,
   or: `ni, o, u, ni tampoco, o bien`,
   except: `excepto, salvo, menos, aparte de, quitando, fuera de, a excepcion de`,
   filler: `
+    (es/seria/sera/) normal (que/el/tener/sentir),
     como si (hubiera/hubiese/tuviera/sintiera/notara/perdiera/pasara/empezara/llegara), el, la, los, las, un,
     una, unos, unas, lo, al, del, de, a, en, por, para, con, se, me, te, es, son, esta, estan, estoy, era,
     sigue, siguen, ha, he, han, hay, tengo, tiene, tuve, siento, noto, muy, mas, bastante, algo, un poco,
@@ -142,7 +149,7 @@ export const cues: LexiconSource['words'] = {
     preguntas, (puede/pueden/podria/podrian)
     (causar/provocar/producir/dar/afectar/ser/llegar/esto/el/la/una/un), (como/cuando) (se/sabria/sabre/puedo
     saber/debo/deberia/hay que), (puedo/podria) (perder/acabar/quedarme/tener/terminar), y si, y q si, debo,
-    deberia, tengo que, hay que, cual, cuales, se puede, sirve`,
+    deberia, cual, cuales, se puede, sirve`,
   admitted: `
     yo (tambien/lo tengo/tengo lo mismo/igual), a mi (tambien me pasa/me pasa/me pasa lo mismo), y (lo
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
@@ -157,7 +164,7 @@ export const cues: LexiconSource['words'] = {
     para, no tengo palabras, no (veo/abre/puedo ver/pude ver/vi/encuentro)
     (el/los/tu/su/la) (video/videos/enlace/boton/mensaje/correo/link/ejercicio/foto/archivo/app/plan),
     se me fue la luz,
-    (casi/) me meo de (la/) risa, vacuna de la gripe, dia de pecho, cuesta menos, me cuesta menos,
+    (casi/) me (meo/mee/meaba/orine/he meado) de (la/) (risa/miedo), vacuna de la gripe, dia de pecho, cuesta menos, me cuesta menos,
     me quiero morir de (la/)
     (verguenza/risa/hambre/sueno/calor/pena/envidia),
     no aguanto mas (el trabajo/a mi jefe/el calor/el frio/a los

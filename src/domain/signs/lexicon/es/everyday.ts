@@ -41,7 +41,7 @@ export const everyday: LexiconSource['circumstances'] = {
   'pee-plain': `
     antes de (la/mi/cada/las) (sesion/sesiones), despues de (la/mi/cada/las) (sesion/sesiones),
     antes de empezar, antes de entrenar, fui, voy a, fui a, normal, bien, pausa, parar a, pare a, me levante
-    a, me levanto a, perro, mas agua, perra, descanso, jaja, luego`,
+    a, me levanto a, perro, mas agua, perra, descanso, luego`,
   compared: `
     perfecta, perfecto, esta bien, operada, sana, mejor que, mas fuerte que, luego la otra, cambio a la otra,
     y luego, luego el otro, repeticiones, rep, reps, hice, serie, series, estiro, estiramiento`,

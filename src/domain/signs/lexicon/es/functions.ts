@@ -32,6 +32,7 @@ export const functions: LexiconSource['words'] = {
     no fluye, a chorritos, dejo de salir`,
   'stream-word': `chorro, al orinar, al mear, para orinar`,
   strong: `
+    me (mee/orine/he meado/he orinado/hice pis/hice pipi/hice pichi/he hecho pis/he hecho pipi),
     (se me/me) (moja/mojan/mojo/humedece/mojaba/empapa/mojaron) (la/el/los/las) (ropa/ropa interior/braga/bragas/calzon/calzones/calzoncillo/calzoncillos/pantalon/pantalones/pijama/cama/entrepierna/trusa/bombacha),
     (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/funcion) (de/en) (la/) (vejiga/orina/pis),
     (no tengo/ya no tengo/nunca tengo/no me dan/no me entran/sin) ganas de (orinar/mear/hacer pis/hacer pipi),

@@ -31,7 +31,7 @@ export const below: NetSource['words'] = {
     incapable of, missing, gone from, only just, used to, couldnt even, problems, problem, issues, never quite`,
   stop: `
     because, since, when, whenever, while, and, then, so, after, before, until, if, which, cos, coz, as, now,
-    plus, suddenly, unless, but, only`,
+    plus, suddenly, unless, but, only, except, apart from, other than, besides, aside from`,
   // leg
   'leg-fail': `
     waddl(e/es/ed/ing), fad(e/es/ed/ing),

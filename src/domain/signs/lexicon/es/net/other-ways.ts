@@ -165,7 +165,7 @@ export const otherWays: NetSource['words'] = {
   'fever-when': `anoche, de noche, por la noche, de temperatura, marcaba, esta manana, de madrugada`,
   'fall-calm': `
     me agarre, me sujete, no me cai, de viaje, serie, series, caja, cajon, burpees, comba, cuerda, ejercicio,
-    ejercicios, dolor, gimnasio`,
+    ejercicios, gimnasio`,
   dive: `(me tire/me lance/salte/me tiro/zambulli/me zambulli) (al agua/a la piscina/al rio/) de (cabeza/cabezazo), clavado, toque fondo con, di con la cabeza en el fondo`,
   'fever-num': `
     37.6, 37.7, 37.8, 37.9, 38.1, 38.2, 38.3, 38.4, 38.5, 38.6, 38.7, 38.8, 38.9, 39.1, 39.2, 39.3, 39.4,

@@ -16,7 +16,7 @@ export const turns: NetSource['words'] = {
     ni puedo, ni consigo, intento, intentando, trato de, tratando de, quise, quiero y no`,
   stop: `
     y, porque, xq, pq, que, q, cuando, mientras, si, desde, ahora, luego, despues, entonces, hasta, solo,
-    pero, aunque, asi que, para, por, ademas, de repente, de golpe`,
+    pero, excepto, salvo, quitando, menos que, aunque, asi que, para, por, ademas, de repente, de golpe`,
   calm: `
     el suelo con las manos, subo el pecho, bajo el pecho, pecho al suelo, paso de baile, agujetas, entreno,
     entrenando, entrenamiento, ejercicio, ejercicios, sentadillas, estiramiento(/s),
