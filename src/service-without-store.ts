@@ -10,6 +10,9 @@ import { openWithoutStore } from './without-store/index.ts'
 import { openKnown } from './without-store/known.ts'
 
 const away = (): Promise<never> => Promise.reject(new Error('the store is away'))
+async function* unread(): AsyncGenerator<never> {
+  yield await away()
+}
 
 /**
  * The bot while its database cannot be opened: urgent signs are answered and told of, whatever else is said in private
@@ -37,7 +40,7 @@ export async function serveWithoutStore(parts: ServiceParts): Promise<{ stop(): 
     store: { transaction: away },
     engineOn: () => ({ handle: away }),
     courier: createCourier({ rest: client.rest, directOf, draw, drawFile, log }),
-    readKnown: away,
+    readKnown: unread,
     probe: away,
     onSent: parts.onSent ?? (() => {}),
   })
@@ -47,7 +50,7 @@ export async function serveWithoutStore(parts: ServiceParts): Promise<{ stop(): 
       bot: { handle: (event) => way.engine.handle(event, now()) },
       outbox: async (id) => way.lately(id),
       aliases: async () => [],
-      knownDms: async () => [],
+      knownDms: { all: unread, of: away },
       texts: textsFor('en').chat,
       otherTexts: { 'es-ES': textsFor('es').chat, 'es-419': textsFor('es').chat },
       ...(parts.lost ? { lost: parts.lost } : {}),

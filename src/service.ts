@@ -115,7 +115,7 @@ export async function startService(parts: ServiceParts): Promise<Service> {
       bot,
       outbox: async (id) => way.lately(id) ?? (await store.store.transaction((tx) => tx.outbox(id))),
       aliases: (actor) => aliases(store, actor),
-      knownDms: () => store.directs(),
+      knownDms: store.directs,
       draw,
       drawFile,
       texts: texts.chat,

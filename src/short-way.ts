@@ -94,7 +94,7 @@ export async function shortWay(
       idOf: outboxId,
       languages: LANGUAGE_CODES,
       problemOf: (error) => (places.database === null ? null : driverProblem(error, places.database)),
-      readKnown: () => store.knownPeople(now()),
+      readKnown: (concerned) => store.knownPeople(now(), concerned),
       probe: () => store.settings.set('last-probe', now().toISOString()),
     })
   } catch (error) {

@@ -114,7 +114,9 @@ async function sendingOf({ ladders: own, now, log }: WorkParts, { client, store,
   const { rest } = client
   const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
   setOwnLadders(own)
-  const directs = new Map((await store.directs()).map(({ user, channel }) => [user, channel]))
+  const directs = new Map<string, string>()
+  for await (const page of store.directs.all())
+    for (const { user, channel } of page) directs.set(user, channel)
   // what somebody waits for the process with the gateway may have sent past the store
   const mayBeThere = ({ id, priority }: OutboxRow): boolean =>
     priority < CAN_WAIT || store.outbox.takenOver(id)

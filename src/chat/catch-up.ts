@@ -3,30 +3,43 @@ import type { Logger } from 'pino'
 import type { Words } from '../engine/event.ts'
 import { paceOf } from './delivery-pace.ts'
 import { type DirectMessage, editFrom, messageFrom, wordsFrom } from './direct-messages.ts'
-import type { KnownDm } from './parts.ts'
+import { within } from './in-flight.ts'
+import type { KnownDm, KnownDms } from './parts.ts'
 import { safeError } from './safe-error.ts'
 
 // The most that the platform gives at once.
 const PAGE = 100
+// A healthy store takes some milliseconds.
+const LOOK_UP_MS = 200
 
 export interface CatchUp {
   /** Fetches what every known person wrote while the bot was away; called at every new session. */
   begin(): Promise<void>
   /** Resolves when a channel has been caught up with, so that a new message is not applied before an older one. */
-  before(channel: string): Promise<void>
+  before(channel: string, user: string): Promise<void>
 }
 
 export interface CatchUpParts {
   readonly rest: REST
-  readonly knownDms: () => Promise<readonly KnownDm[]>
+  readonly knownDms: KnownDms
   /** Applies what somebody wrote or changed; what was applied before is known by its id. */
   readonly hear: (words: Words, channel: string) => Promise<void>
   readonly log: Logger
 }
 
+/** What was fetched since a session began. */
+interface Round {
+  readonly fetched: Map<string, Promise<void>>
+  /** The next message in these channels, or the next session, tries again. */
+  readonly failed: Set<string>
+  /** Everybody has been caught up with but those. */
+  isOver: boolean
+}
+
+const newRound = (): Round => ({ fetched: new Map(), failed: new Set(), isOver: false })
+
 export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): CatchUp {
-  let known: Promise<Map<string, KnownDm>> = Promise.resolve(new Map())
-  const fetched = new Map<string, Promise<void>>()
+  let round: Round = { ...newRound(), isOver: true }
 
   const fetchAll = async ({ channel, after: from }: KnownDm): Promise<void> => {
     const written: DirectMessage[] = []
@@ -41,13 +54,14 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
     for (const words of asItCame(written)) await hear(words, channel)
   }
 
-  const fetchOnce = (dm: KnownDm): Promise<void> => {
+  const fetchOnce = (dm: KnownDm, { fetched, failed }: Round): Promise<void> => {
     const begun = fetched.get(dm.channel)
     if (begun) return begun
+    failed.delete(dm.channel)
     const work = fetchAll(dm).catch((error) => {
       log.warn({ error: safeError(error) }, 'messages written meanwhile could not be fetched')
-      // the next message in this channel, or the next session, tries again
       fetched.delete(dm.channel)
+      failed.add(dm.channel)
     })
     fetched.set(dm.channel, work)
     return work
@@ -55,25 +69,30 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
 
   return {
     async begin() {
-      fetched.clear()
-      known = knownDms().then(
-        (dms) => new Map(dms.map((dm) => [dm.channel, dm])),
-        (error) => {
-          log.error({ error: safeError(error) }, 'whom to catch up with could not be read')
-          return new Map()
-        },
-      )
-      for (const dm of (await known).values()) {
-        // thousands may have been away from: whoever writes now goes first
-        if (!fetched.has(dm.channel)) await paceOf(rest).turn()
-        await fetchOnce(dm)
+      const mine = newRound()
+      round = mine
+      try {
+        for await (const page of knownDms.all())
+          for (const dm of page) {
+            if (round !== mine) return
+            // thousands may have been away from: whoever writes now goes first
+            if (!mine.fetched.has(dm.channel)) await paceOf(rest).turn()
+            await fetchOnce(dm, mine)
+          }
+      } catch (error) {
+        log.error({ error: safeError(error) }, 'whom to catch up with could not be read')
       }
+      mine.isOver = true
+      mine.fetched.clear()
     },
-    async before(channel) {
-      const dm = (await known).get(channel)
-      if (!dm) return
+    async before(channel, user) {
+      const { isOver, failed, fetched } = round
+      if (isOver && !failed.has(channel)) return
+      // nobody who writes waits long for a store that does not answer
+      const dm = await within(knownDms.of(user), LOOK_UP_MS, null).catch(() => null)
+      if (dm?.channel !== channel) return
       if (!fetched.has(channel)) paceOf(rest).count(false)
-      await fetchOnce(dm)
+      await fetchOnce(dm, round)
     },
   }
 }

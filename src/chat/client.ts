@@ -29,6 +29,8 @@ export interface ConnectParts extends ChatParts {
 export const PER_SECOND = 50
 // For so long the platform may say nothing while it greets a bot: its own client waits 15 s for servers that do not answer.
 const GREETING_SILENCE_MS = 30_000
+// Its client keeps the limits of each room that was written to or looked into: those that have run out go.
+const SWEEP_MS = 60_000
 // Of the 5 s that a stop may take; closing the line takes 1 s at most.
 const LAST_WORK_MS = 3_500
 
@@ -50,7 +52,7 @@ export function createClient(token: string, api: string | null = null, perSecond
       UserManager: { maxSize: 0, keepOverLimit: (user) => user.id === user.client.user?.id },
     }),
     allowedMentions: { parse: [] },
-    rest: { globalRequestsPerSecond: perSecond, ...(api ? { api } : {}) },
+    rest: { globalRequestsPerSecond: perSecond, handlerSweepInterval: SWEEP_MS, ...(api ? { api } : {}) },
   })
   client.rest.setToken(token)
   return client

@@ -10,6 +10,9 @@ import { onForm, onPress } from './press.ts'
 import { safeError } from './safe-error.ts'
 import { tell } from './show.ts'
 
+// Whoever takes something back has mostly just written it; of the others the platform is asked.
+const TALKERS_MOST = 1_000
+
 /** An event as it stands on the wire; `s` numbers the events of a session. */
 interface Packet {
   readonly t: string | null
@@ -32,15 +35,11 @@ export function listen(parts: ChatParts, inFlight: InFlight): Inbound {
   const { client } = parts
   const catchUp = createCatchUp({
     rest: client.rest,
-    knownDms: async () => {
-      const dms = await parts.knownDms()
-      for (const { channel, user } of dms) talkers.set(channel, user)
-      return dms
-    },
+    knownDms: parts.knownDms,
     hear: (words, channel) => hand(words, channel, parts),
     log: parts.log,
   })
-  const talkers = new Map<string, string>()
+  const talkers = createTalkers()
   const sequences = new Map<number, number>()
 
   const onPacket = (packet: Packet, shard: number): void => {
@@ -73,21 +72,21 @@ export function listen(parts: ChatParts, inFlight: InFlight): Inbound {
 function workFor(
   { t, d }: Packet,
   catchUp: CatchUp,
-  talkers: Map<string, string>,
+  talkers: Talkers,
   parts: ChatParts,
 ): Promise<void> | null {
   if (t === 'READY') return catchUp.begin()
   if (t === 'MESSAGE_CREATE' || t === 'MESSAGE_UPDATE') {
     const message = messageFrom(d)
     if (!message) return null
-    const { channel } = message
-    talkers.set(channel, message.user)
+    const { channel, user } = message
+    talkers.note(channel, user)
     const words = t === 'MESSAGE_CREATE' ? wordsFrom(message) : editFrom(message)
-    return words && catchUp.before(channel).then(() => hand(words, channel, parts))
+    return words && catchUp.before(channel, user).then(() => hand(words, channel, parts))
   }
   if (t === 'MESSAGE_DELETE') {
     const gone = goneFrom(d)
-    return gone && catchUp.before(gone.channel).then(() => takenBack(gone, talkers, parts))
+    return gone && takenBack(gone, catchUp, talkers, parts)
   }
   return null
 }
@@ -95,11 +94,32 @@ function workFor(
 /** Who took it back is not told: in private it can only be the person, or the bot itself, which never does. */
 async function takenBack(
   { id, channel }: { readonly id: string; readonly channel: string },
-  talkers: Map<string, string>,
+  catchUp: CatchUp,
+  talkers: Talkers,
   parts: ChatParts,
 ): Promise<void> {
-  const user = talkers.get(channel) ?? (await talkerOf(channel, parts))
-  if (user) await hand(takenBackBy(user, id), channel, parts)
+  const user = talkers.in(channel) ?? (await talkerOf(channel, parts))
+  if (!user) return
+  await catchUp.before(channel, user)
+  await hand(takenBackBy(user, id), channel, parts)
+}
+
+/** Who wrote lately in which channel. */
+interface Talkers {
+  note(channel: string, user: string): void
+  in(channel: string): string | undefined
+}
+
+function createTalkers(): Talkers {
+  const latest = new Map<string, string>()
+  return {
+    note(channel, user) {
+      latest.delete(channel)
+      latest.set(channel, user)
+      if (latest.size > TALKERS_MOST) latest.delete(latest.keys().next().value!)
+    },
+    in: (channel) => latest.get(channel),
+  }
 }
 
 async function talkerOf(channel: string, { client }: ChatParts): Promise<string | null> {

@@ -13,6 +13,14 @@ export interface KnownDm {
   readonly after: string
 }
 
+/** Where to look for what was written while the bot was away. */
+export interface KnownDms {
+  /** A page at a time; read at every new session. */
+  all(): AsyncIterable<readonly KnownDm[]>
+  /** Those with one person; null where there are none. */
+  of(user: string): Promise<KnownDm | null>
+}
+
 /** What the chat is put together from. */
 export interface ChatParts extends FileParts {
   readonly client: Client
@@ -22,8 +30,7 @@ export interface ChatParts extends FileParts {
   readonly outbox: (id: string) => Promise<OutboxRow | null>
   /** Aliases that this person may see: none unless a coach. */
   readonly aliases: (actor: Actor) => Promise<readonly string[]>
-  /** Read at every new session, to fetch what was written while the bot was away. */
-  readonly knownDms: () => Promise<readonly KnownDm[]>
+  readonly knownDms: KnownDms
   readonly texts: ChatTexts
   /** The same in other languages, by the platform's code of a locale ("es-419"). */
   readonly otherTexts?: Readonly<Record<string, ChatTexts>>

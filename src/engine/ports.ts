@@ -162,6 +162,12 @@ export interface KnownClient {
   readonly direct: string | null
 }
 
+/** Clients and practices (ids) of which something has changed that concerns who is known. */
+export interface Concerned {
+  readonly clients: readonly string[]
+  readonly practices: readonly string[]
+}
+
 /** The part of the store that delivery uses. */
 export interface OutboxStore {
   /** The next waiting rows whose time has come, urgent first, then in order of writing. */

@@ -1,10 +1,10 @@
-import type { KnownClient, Store } from '../engine/ports.ts'
+import type { Concerned, KnownClient, Store } from '../engine/ports.ts'
 import type { SharedDues } from '../engine/several.ts'
 import type { Seal } from '../seal.ts'
 import { type Address, readAddress } from './address.ts'
 import { warmUp } from './client-file.ts'
 import type { Database } from './database.ts'
-import { type Direct, directs } from './directs.ts'
+import { type Directs, directsOf } from './directs.ts'
 import { dueStore } from './dues.ts'
 import { type Settled, settleErasures } from './erasures.ts'
 import { knownPeople } from './known.ts'
@@ -33,12 +33,15 @@ export interface OpenStore {
   readonly settings: SettingStore
   /** What the ledger of erasures said of this database when it was opened; null where there is no ledger. */
   readonly erasures: Settled | null
-  directs(): Promise<Direct[]>
+  readonly directs: Directs
   laddersInPlans(): Promise<LadderInPlans[]>
   /** How many rows hold words that are not sealed with the key of this id. */
   notSealedWith(key: string): Promise<number>
-  /** Everybody on file with what an urgent answer needs; the coach is who is called first now. */
-  knownPeople(now: Date): Promise<KnownClient[]>
+  /**
+   * Everybody on file, or those concerned, with what an urgent answer needs, a page at a time; the coach is who is
+   * called first now.
+   */
+  knownPeople(now: Date, concerned: Concerned | null): AsyncIterable<readonly KnownClient[]>
   /** Ends in order: what runs is finished first. */
   close(): Promise<void>
   /** Drops everything at once, as a killed process would: what was not committed is gone. */
@@ -76,10 +79,10 @@ export async function openStore(
     leases: leaseStore(database),
     settings: settingStore(database),
     erasures,
-    directs: () => directs(database),
+    directs: directsOf(database),
     laddersInPlans: () => laddersInPlans(database),
     notSealedWith: (key) => notSealedWith(database, key),
-    knownPeople: (now) => knownPeople(database, now),
+    knownPeople: (now, concerned) => knownPeople(database, now, concerned),
     close() {
       closing ??= database.close()
       return closing

@@ -1,5 +1,5 @@
 import { mkdirSync } from 'node:fs'
-import { open, rename } from 'node:fs/promises'
+import { open, rename, writeFile } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
 
 /** Where the two small files of the way without a store lie. */
@@ -26,13 +26,13 @@ export const makeFolder = (path: string): void =>
   void mkdirSync(dirname(path), { recursive: true, mode: 0o700 })
 
 /** Replaces a file (mode 0600) as a whole: after a power cut there is the old one or the new one. */
-export async function replaceFile(path: string, text: string): Promise<void> {
+export async function replaceFile(path: string, text: string | Iterable<string>): Promise<void> {
   makeFolder(path)
   const fresh = `${path}.new`
   const file = await open(fresh, 'w', 0o600)
   try {
     await file.chmod(0o600)
-    await file.writeFile(text)
+    await writeFile(file, text)
     await file.sync()
   } finally {
     await file.close()
@@ -40,4 +40,15 @@ export async function replaceFile(path: string, text: string): Promise<void> {
   await rename(fresh, path)
   const folder = await open(dirname(path), 'r')
   await folder.sync().finally(() => folder.close())
+}
+
+/** Writes on behind a file (mode 0600): after a power cut all of it is there, or part of it. */
+export async function extendFile(path: string, text: string): Promise<void> {
+  const file = await open(path, 'a', 0o600)
+  try {
+    await file.writeFile(text)
+    await file.datasync()
+  } finally {
+    await file.close()
+  }
 }

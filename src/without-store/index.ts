@@ -1,5 +1,5 @@
 import type { Logger } from 'pino'
-import type { Courier, Engine, KnownClient, Store } from '../engine/ports.ts'
+import type { Concerned, Courier, Engine, KnownClient, Store } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import type { Seal } from '../seal.ts'
 import type { Texts } from '../text/index.ts'
@@ -24,7 +24,8 @@ export interface WithoutStoreParts {
   readonly textsFor: (language: string) => Texts
   readonly languages: readonly string[]
   readonly idOf: IdOf
-  readonly readKnown: () => Promise<readonly KnownClient[]>
+  /** Everybody, or those concerned, a page at a time. */
+  readonly readKnown: (concerned: Concerned | null) => AsyncIterable<readonly KnownClient[]>
   /** Writes something, and rejects where the store is away, full or may not be written. */
   readonly probe: () => Promise<unknown>
   /** What is wrong with the store, in one sentence with the mend, where an error comes from there. */
@@ -55,14 +56,23 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
   const spool = await openSpool(parts.spool, parts.seal)
   const sender = createSender({ courier: parts.courier, spool, onSent, log })
   let refreshed = 0
-  const refresh = once(async () => {
+  let wanted: Concerned | null = { clients: [], practices: [] }
+  const takeIn = once(async () => {
+    const concerned = wanted
+    wanted = { clients: [], practices: [] }
     try {
-      await known.replace(await readKnown())
-      refreshed = now().getTime()
+      if (concerned === null) await known.replace(readKnown(null))
+      else await known.update(readKnown(concerned))
+      if (concerned === null) refreshed = now().getTime()
     } catch (error) {
+      wanted = null
       log.warn({ name: (error as Error).name }, 'who is known could not be written down; the last list holds')
     }
   })
+  const refresh = (concerned: Concerned | null): Promise<void> => {
+    wanted = both(wanted, concerned)
+    return takeIn()
+  }
   const urgent = createUrgentFirst({
     ...{
       known,
@@ -75,9 +85,9 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
       probe: parts.probe,
     },
     ...(parts.problemOf ? { problemOf: parts.problemOf } : {}),
-    engine: parts.engineOn(watched(parts.store, () => void refresh())),
+    engine: parts.engineOn(watched(parts.store, (concerned) => void refresh(concerned))),
   })
-  await refresh()
+  await refresh(null)
 
   return {
     engine: urgent.engine,
@@ -90,7 +100,7 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
       await tick()
       // the tick has marked their messages as sent, and sent what was not
       await urgent.forget(handed)
-      if (Math.abs(now().getTime() - refreshed) >= REFRESH_MS) await refresh()
+      if (Math.abs(now().getTime() - refreshed) >= REFRESH_MS) await refresh(null)
     },
     abandon() {
       sender.stop()
@@ -98,11 +108,19 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
     },
     async close() {
       sender.stop()
-      await refresh.idle()
+      await takeIn.idle()
       await spool.close()
     },
   }
 }
+
+const both = (one: Concerned | null, other: Concerned | null): Concerned | null =>
+  one && other
+    ? {
+        clients: [...one.clients, ...other.clients],
+        practices: [...one.practices, ...other.practices],
+      }
+    : null
 
 /** Runs the work one at a time; asked for meanwhile, once more afterwards. */
 function once(work: () => Promise<void>): (() => Promise<void>) & { idle(): Promise<void> } {

@@ -1,31 +1,55 @@
-import type { Store } from '../engine/ports.ts'
-import type { Change, Table } from '../engine/rows.ts'
+import type { Concerned, Store } from '../engine/ports.ts'
+import type { Change } from '../engine/rows.ts'
 
-/** Tables from which it is read who is known. */
-const CONCERNED: readonly Table[] = ['practice', 'client', 'plan', 'cover']
+/** Whom a change concerns, as far as it may change who is known; `all` where it cannot be told. */
+type Concern = { readonly client: string } | { readonly practice: string } | 'all' | null
 
-const concerns = (change: Change): boolean => CONCERNED.includes('put' in change ? change.put : change.drop)
+function concernOf(change: Change): Concern {
+  if ('drop' in change) return ['practice', 'client', 'plan', 'cover'].includes(change.drop) ? 'all' : null
+  switch (change.put) {
+    case 'practice':
+      return { practice: change.row.id }
+    case 'cover':
+      return { practice: change.row.practiceId }
+    case 'client':
+      return { client: change.row.id }
+    case 'plan':
+      return { client: change.row.clientId }
+    default:
+      return null
+  }
+}
 
-/** The same store; `changed` is called after each commit that may change who is known. */
-export function watched(store: Store, changed: () => void): Store {
+/** The same store; `changed` is called after each commit that may change who is known: null for everybody. */
+export function watched(store: Store, changed: (concerned: Concerned | null) => void): Store {
   return {
     async transaction(work) {
-      let dirty = false
+      const found: Concern[] = []
       const result = await store.transaction((tx) =>
         work({
           ...tx,
           apply(outcome) {
-            dirty ||= outcome.changes.some(concerns)
+            found.push(...outcome.changes.map(concernOf))
             return tx.apply(outcome)
           },
           erase(clientId, at) {
-            dirty = true
+            found.push('all')
             return tx.erase(clientId, at)
           },
         }),
       )
-      if (dirty) changed()
+      const concerns = found.filter((concern) => concern !== null)
+      if (concerns.length > 0) changed(together(concerns))
       return result
     },
+  }
+}
+
+function together(concerns: readonly NonNullable<Concern>[]): Concerned | null {
+  if (concerns.includes('all')) return null
+  const some = concerns.filter((concern) => concern !== 'all')
+  return {
+    clients: some.flatMap((concern) => ('client' in concern ? [concern.client] : [])),
+    practices: some.flatMap((concern) => ('practice' in concern ? [concern.practice] : [])),
   }
 }

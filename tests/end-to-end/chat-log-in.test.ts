@@ -15,7 +15,7 @@ async function logIn(token: string, api: string): Promise<string | null> {
     bot: { handle: async () => ({ answer: null }) },
     outbox: async () => null,
     aliases: async () => [],
-    knownDms: async () => [],
+    knownDms: { all: async function* () {}, of: async () => null },
     draw: async () => ({ png: new Uint8Array() }),
     drawFile: async () => new Uint8Array(),
     texts,

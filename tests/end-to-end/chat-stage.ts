@@ -119,7 +119,12 @@ export async function setStage(context: Ends): Promise<Stage> {
       bot,
       outbox: (id) => stage.lookUp(id),
       aliases: async (actor) => (actor.roles.includes(coachRole) ? ['dipper', 'heron', 'sheron'] : []),
-      knownDms: async () => knownDms,
+      knownDms: {
+        all: async function* () {
+          yield knownDms
+        },
+        of: async (user) => knownDms.find((dm) => dm.user === user) ?? null,
+      },
       draw: async () => ({ png: PNG }),
       drawFile: async () => PNG,
       texts,

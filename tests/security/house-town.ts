@@ -78,7 +78,7 @@ export async function openHouseTown(): Promise<HouseTown> {
     ...{ client, token: platform.token, bot: { handle }, log, texts: textsFor('en').chat },
     outbox: async (id) => trial.rows.find((row) => row.id === id) ?? null,
     aliases: async () => [],
-    knownDms: async () => [],
+    knownDms: { all: async function* () {}, of: async () => null },
     draw: async () => ({ png: drawn }),
     drawFile: async () => drawn,
   })

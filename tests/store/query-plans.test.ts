@@ -55,7 +55,14 @@ const HOT: Readonly<Record<string, (store: OpenStore) => Promise<unknown>>> = {
         ),
       ),
     ),
+  'who is known of some': ({ knownPeople }) => first(knownPeople(now, { clients: [C], practices: [P] })),
+  'whom to catch up with': ({ directs }) => first(directs.all()),
+  'where somebody is written to': ({ directs }) => directs.of('user-heron/500'),
   'what is withdrawn': ({ store }) => store.transaction((tx) => tx.withdraw(C, 'over', () => true)),
+}
+
+const first = async (pages: AsyncIterable<unknown>): Promise<unknown> => {
+  for await (const page of pages) return page
 }
 
 // So few rows that reading all of them costs less than looking up one.

@@ -68,7 +68,7 @@ export async function chatStage({
       return database.isAway
     },
     get isUnreadable() {
-      return database.isUnreadable
+      return database.isUnreadable || host.service === null
     },
     release: (kind) => {
       faults.release(kind)

@@ -38,7 +38,7 @@ export interface LiveStage extends Stage {
 export interface Stage {
   readonly cast: Cast
   readonly store: OpenStore
-  /** The database is struck such that the store gives no answer: who needs one to act waits. */
+  /** The store gives no answer, since its database is struck or the bot does not run: who needs one to act waits. */
   readonly isUnreadable: boolean
   /** Gives the platform's id of the message. */
   say(who: string, text: string): Promise<string>
