@@ -5,6 +5,7 @@ import { type ClassIds, type Phrase, phrasesOf, wordsIn } from './phrase-source.
 import { type Entry, entryOf, type Inheritance, type Node, Tree, within } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
 import { compileWeights, type Weights } from './weights.ts'
+import type { TreeName, Word } from './words.ts'
 
 /** A pattern in one fixed order of its parts; each part is a list of classes. */
 export interface Rule {
@@ -36,9 +37,7 @@ export interface Plain {
 /** A lexicon made ready once, so that screening a message only looks things up. */
 export interface Compiled {
   readonly version: string
-  readonly root: Node
-  /** The tree of circumstances. */
-  readonly asides: Node
+  readonly roots: Readonly<Record<TreeName, Node>>
   /** How many classes there are. */
   readonly size: number
   readonly skipped: ReadonlySet<string>
@@ -58,6 +57,8 @@ export interface Compiled {
   readonly number: Entry
   readonly unknown: Entry
   readonly speller: Speller
+  /** Words that were met before, as they were written; see `words.ts`. */
+  readonly met: Map<string, Word>
 }
 
 /** The cues that name a body part, a function or a finding; all others turn a sentence and are never inherited. */
@@ -141,7 +142,7 @@ export function compile(source: LexiconSource): Compiled {
   for (const [name, sign] of Object.entries(lexicon.subjects)) subjects[classes.of(name)] = sign
   const phrases = phrasesOf(words, groups, classes)
   const asides = phrasesOf(circumstances, groups, classes)
-  const { net, phrases: ofNet } = compileNet(lexicon, classes, size)
+  const { net, root, phrases: ofNet } = compileNet(lexicon, classes, size)
   const cue = Object.fromEntries(CUES.map((name) => [name, classes.of(name)])) as Record<Cue, number>
   // only words of the body and of what befalls it are worth a guess
   const guessed = [cue.place, cue.topic, cue.finding]
@@ -153,8 +154,11 @@ export function compile(source: LexiconSource): Compiled {
   const ordinary = [...lexicon.ordinary, ...lexicon.skipped].flatMap((phrase) => phrase.split(' '))
   return {
     version: lexicon.version,
-    root: new Tree(phrases, size, meaningWithin(cue)).root,
-    asides: new Tree(asides, size, null).root,
+    roots: {
+      main: new Tree(phrases, size, meaningWithin(cue)).root,
+      net: root,
+      asides: new Tree(asides, size, null).root,
+    },
     net,
     weights: lexicon.weights === null ? null : compileWeights(lexicon.weights, classes, size),
     names: [...classes.ids.keys()],
@@ -176,5 +180,6 @@ export function compile(source: LexiconSource): Compiled {
       wordsIn(lexicon.net.spells ? [...spellable, ...ofNet.filter(tells)] : spellable),
       new Set([...wordsIn(phrases), ...wordsIn(asides), ...wordsIn(ofNet), ...ordinary]),
     ),
+    met: new Map(),
   }
 }

@@ -1,6 +1,6 @@
 import type { Token } from '../reply/tokens.ts'
 import type { Reading } from './match.ts'
-import { BREAK, type Unit } from './units.ts'
+import { BREAK, type Said, type Unit } from './units.ts'
 
 /** How a meaning of the first layer is told in a message; `net` are those of the second layer. */
 export const KINDS = ['is', 'denied', 'fine', 'of-other', 'supposed', 'told', 'net'] as const
@@ -22,7 +22,7 @@ export interface Sink {
 
 /** A message as the third layer reads it. */
 export interface Features {
-  readonly words: readonly Token[]
+  readonly said: Said
   readonly reading: Reading
   readonly net: readonly Unit[]
   /** The classes told in a clause, listed once. */
@@ -117,8 +117,8 @@ function numberWord(value: number): string {
 }
 
 /** "38,4" with the comma that many write for a decimal point. */
-function valueAt(words: readonly Token[], i: number): number {
-  const [token, mark, decimals] = [words[i]!, words[i + 1], words[i + 2]]
+function valueAt(tokens: readonly Token[], i: number): number {
+  const [token, mark, decimals] = [tokens[i]!, tokens[i + 1], tokens[i + 2]]
   const whole = token.value ?? 0
   if (mark?.text !== ',' || mark.start !== token.end || decimals?.start !== mark.end) return whole
   return decimals.kind === 'number' && decimals.end - decimals.start === 1
@@ -126,25 +126,23 @@ function valueAt(words: readonly Token[], i: number): number {
     : whole
 }
 
-function wordsIn({ words, reading }: Features, window: Window, sink: Sink): void {
-  const { spellings, courtesies } = reading.lexicon
+function wordsIn({ said: { tokens, words } }: Features, window: Window, sink: Sink): void {
   let [before, first] = ['^', '^']
-  const [from, to] = within(words, window)
+  const [from, to] = within(tokens, window)
   for (let i = from; i < to; i++) {
-    const token = words[i]!
-    if (token.kind === 'mark') {
-      if (token.text === '?') sink.word('?')
+    const word = words[i]
+    if (word == null) {
+      if (tokens[i]!.text === '?') sink.word('?')
       continue
     }
-    if (courtesies.has(token.text)) continue
-    const word =
-      token.kind === 'number' ? numberWord(valueAt(words, i)) : (spellings.get(token.text) ?? token.text)
-    sink.word(word)
-    sink.stem(word)
-    sink.pair(before, word)
-    sink.skip(first, word)
+    if (word.isCourtesy) continue
+    const plain = tokens[i]!.kind === 'number' ? numberWord(valueAt(tokens, i)) : word.plain
+    sink.word(plain)
+    sink.stem(plain)
+    sink.pair(before, plain)
+    sink.skip(first, plain)
     first = before
-    before = word
+    before = plain
   }
 }
 

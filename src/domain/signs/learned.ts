@@ -20,7 +20,7 @@ const ANSWER = 3
  */
 export function learnedOf(features: Features): Learned {
   const { weights } = features.reading.lexicon
-  const words = features.words.filter(({ kind }) => kind !== 'mark').length
+  const words = features.said.words.filter((word) => word !== null).length
   if (weights === null || words <= ANSWER) return () => []
   const highest = SIGN_IDS.map(() => Number.NEGATIVE_INFINITY)
   const where: (Window | undefined)[] = SIGN_IDS.map(() => undefined)

@@ -21,7 +21,6 @@ export interface NetFrame {
 
 /** The second layer made ready. */
 export interface Net {
-  readonly root: Node
   readonly frames: readonly NetFrame[]
   readonly idiom: number
   readonly deny: number
@@ -38,7 +37,7 @@ export function compileNet(
   { net, words }: Lexicon,
   classes: ClassIds,
   size: number,
-): { net: Net; phrases: readonly Phrase[] } {
+): { net: Net; root: Node; phrases: readonly Phrase[] } {
   const idsOf = (list: string | undefined): number[] =>
     list === undefined ? [] : list.split('|').map((name) => classes.of(netName(name)))
   const own = Object.fromEntries(Object.entries(net.words).map(([name, list]) => [netName(name), list]))
@@ -50,8 +49,8 @@ export function compileNet(
   const ordinary = net.frames.flatMap(([, , { unless }]) => unless?.split('|') ?? [])
   const silent = ['idiom', 'deny', 'stop', ...ordinary].map(cueOf)
   return {
+    root: new Tree(phrases, size, meaningWithin(silent)).root,
     net: {
-      root: new Tree(phrases, size, meaningWithin(silent)).root,
       frames: net.frames.map((frame) => frameOf(frame, idsOf)),
       idiom: cueOf('idiom'),
       deny: cueOf('deny'),

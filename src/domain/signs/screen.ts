@@ -14,7 +14,8 @@ import { polarityOf } from './negation.ts'
 import { netMatches } from './net.ts'
 import { isPlain } from './plain.ts'
 import type { Screening } from './screening.ts'
-import { asidesOf, BREAK, unitsOf } from './units.ts'
+import { asidesOf, BREAK, type Said, unitsOf } from './units.ts'
+import { wordsOf } from './words.ts'
 
 const NOTHING: Screening = { signs: [], denied: [], care: 'none', unsure: [], evidence: [] }
 
@@ -96,16 +97,17 @@ export function readingOf(text: string, locale: string): Features & { readonly f
   return { folded, ...featuresOf(tokenise(folded), lexiconFor(locale)) }
 }
 
-function featuresOf(words: readonly Token[], lexicon: Compiled): Features {
-  const units = unitsOf(words, lexicon)
+function featuresOf(tokens: readonly Token[], lexicon: Compiled): Features {
+  const said: Said = { tokens, words: wordsOf(tokens, lexicon) }
+  const units = unitsOf(said, lexicon, 'main')
   const reading: Reading = {
     units,
     lexicon,
     polarity: polarityOf(units, lexicon),
-    context: contextOf(units, asidesOf(words, units, lexicon), lexicon, endsAsking(words)),
+    context: contextOf(units, asidesOf(said, units, lexicon), lexicon, endsAsking(tokens)),
     carries: carriesOf(units, lexicon),
   }
-  return { words, reading, net: unitsOf(words, lexicon, lexicon.net.root), told: new Map() }
+  return { said, reading, net: unitsOf(said, lexicon, 'net'), told: new Map() }
 }
 
 /**

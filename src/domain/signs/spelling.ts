@@ -7,8 +7,6 @@ const SHORTEST = 4
 const LONG = 8
 /** Nobody types a word of the lexicon this long; longer strings are not looked at. */
 const LONGEST = 18
-/** Answers kept at hand; the oldest go first. */
-const REMEMBERED = 20_000
 
 const slipsAllowed = (word: string): number => (word.length < SHORTEST ? 0 : word.length < LONG ? 1 : 2)
 
@@ -68,13 +66,12 @@ export function spellerOf(lexicon: ReadonlySet<string>, ordinary: ReadonlySet<st
       else forms.set(form, [word])
     }
   }
-  const find = (typed: string): string | null => {
+  return (typed) => {
     if (known.has(typed) || typed.length < SHORTEST - 1 || typed.length > LONGEST) return null
     const repeated = squeezed.get(squeeze(typed))
     if (repeated !== undefined) return repeated
     return nearest(typed, forms)
   }
-  return remembering(find)
 }
 
 function nearest(typed: string, forms: ReadonlyMap<string, readonly string[]>): string | null {
@@ -90,17 +87,4 @@ function nearest(typed: string, forms: ReadonlyMap<string, readonly string[]>): 
       fewest = slips
     }
   return best
-}
-
-/** Spelling is a pure function of the word, so earlier answers hold. */
-function remembering(find: Speller): Speller {
-  const seen = new Map<string, string | null>()
-  return (word) => {
-    const known = seen.get(word)
-    if (known !== undefined) return known
-    const found = find(word)
-    if (seen.size >= REMEMBERED) seen.clear()
-    seen.set(word, found)
-    return found
-  }
 }

@@ -1,6 +1,7 @@
 import type { Token } from '../reply/tokens.ts'
 import type { Compiled } from './compile.ts'
-import type { Entry, Node } from './phrases.ts'
+import type { Entry } from './phrases.ts'
+import type { Found, Thread, TreeName, Word } from './words.ts'
 
 /** What parts two units, in rising strength. */
 export const BREAK = { none: 0, comma: 1, contrast: 2, sentence: 3 } as const
@@ -34,74 +35,61 @@ function breakOf(mark: Token, before: Token | undefined, after: Token | undefine
 /** "between (both of) my legs": words of no weight that a phrase may hold in a row. */
 const MOST_SKIPS = 2
 const MOST_THREADS = 4
-const NONE: Found[] = []
+const NO_THREADS: readonly Thread[] = []
+const NONE: readonly Found[] = []
 
-interface Found {
-  readonly entry: Entry
-  readonly next: number
-}
-
-/** Where the reading of a phrase stands; a word of no weight may belong to the phrase or be passed over. */
-interface Thread {
-  readonly node: Node
-  readonly skips: number
-  /** Whether a word was passed over anywhere. */
-  readonly isLoose: boolean
+/** A message cut into tokens, and the words among them as its lexicon knows them. */
+export interface Said {
+  readonly tokens: readonly Token[]
+  readonly words: readonly (Word | null)[]
 }
 
 /** "weak this week" is not the idiom "weak week": an idiom holds its own words and no others. */
 const isIdiom = ({ has }: Entry, { cue, net }: Compiled): boolean =>
   has[cue.idiom] === 1 || (net.idiom >= 0 && has[net.idiom] === 1)
 
-const plainWord = ({ text }: Token, { spellings }: Compiled): string => spellings.get(text) ?? text
-
-function advance(threads: readonly Thread[], word: string, lexicon: Compiled): Thread[] {
-  const next: Thread[] = []
+function advance(threads: readonly Thread[], word: Word): readonly Thread[] {
+  let next: Thread[] | null = null
   for (const { node, skips, isLoose } of threads) {
-    for (const step of stepsFrom(node, word, lexicon)) next.push({ node: step, skips: 0, isLoose })
-    if (skips < MOST_SKIPS && lexicon.skipped.has(word)) next.push({ node, skips: skips + 1, isLoose: true })
+    for (const step of word.stepsFrom(node)) {
+      next ??= []
+      next.push({ node: step, skips: 0, isLoose })
+    }
+    if (!word.isSkipped || skips === MOST_SKIPS) continue
+    next ??= []
+    next.push({ node, skips: skips + 1, isLoose: true })
   }
+  if (next === null) return NO_THREADS
   return next.length > MOST_THREADS ? next.slice(0, MOST_THREADS) : next
 }
 
-/** The phrases of the tree that start at this token, shortest first. */
-function phrasesFrom(tokens: readonly Token[], at: number, root: Node, lexicon: Compiled): readonly Found[] {
-  const first = stepsFrom(root, plainWord(tokens[at]!, lexicon), lexicon)
-  if (first.length === 0) return NONE
-  let found: Found[] = NONE
-  for (const { entry } of first) if (entry !== null && found === NONE) found = [{ entry, next: at + 1 }]
-  let threads: readonly Thread[] = first
-    .filter(({ next }) => next.size > 0)
-    .map((node) => ({ node, skips: 0, isLoose: false }))
-  for (let i = at + 1; i < tokens.length && threads.length > 0; i++) {
-    const token = tokens[i]!
-    if (token.kind === 'mark') {
+function endingOf(threads: readonly Thread[], lexicon: Compiled): Entry | null {
+  for (const { node, skips, isLoose } of threads) {
+    const entry = skips === 0 ? node.entry : null
+    if (entry !== null && !(isLoose && isIdiom(entry, lexicon))) return entry
+  }
+  return null
+}
+
+/** The phrases of the tree that start at this word, shortest first. */
+function phrasesFrom(
+  { tokens, words }: Said,
+  at: number,
+  tree: TreeName,
+  lexicon: Compiled,
+): readonly Found[] {
+  let { found, threads } = words[at]!.opens(tree)
+  for (let i = at + 1; threads.length > 0 && i < tokens.length; i++) {
+    const word = words[i]
+    if (word == null) {
       if (isHyphen(tokens, i)) continue
       break
     }
-    threads = advance(threads, plainWord(token, lexicon), lexicon)
-    const ending = threads.find(
-      ({ node: { entry }, skips, isLoose }) =>
-        skips === 0 && entry !== null && !(isLoose && isIdiom(entry, lexicon)),
-    )
-    if (ending === undefined) continue
-    if (found === NONE) found = []
-    found.push({ entry: ending.node.entry!, next: i + 1 })
+    threads = advance(threads, word)
+    const entry = endingOf(threads, lexicon)
+    if (entry !== null) found = [...found, { entry, length: i + 1 - at }]
   }
   return found
-}
-
-/** The word itself and, "leg's gone dead", the word without its "'s"; where neither is known, what a slip stands for. */
-function stepsFrom(node: Node, word: string, lexicon: Compiled): Node[] {
-  const steps: Node[] = []
-  const exact = node.next.get(word)
-  if (exact !== undefined) steps.push(exact)
-  const stem = word.endsWith("'s") ? node.next.get(word.slice(0, -2)) : undefined
-  if (stem !== undefined) steps.push(stem)
-  if (steps.length > 0) return steps
-  const meant = lexicon.speller(word)
-  const step = meant === null ? undefined : node.next.get(meant)
-  return step === undefined ? steps : [step]
 }
 
 function isHyphen(tokens: readonly Token[], i: number): boolean {
@@ -110,7 +98,8 @@ function isHyphen(tokens: readonly Token[], i: number): boolean {
 }
 
 /** Cuts a message into units, the longest known phrase of the tree first. */
-export function unitsOf(tokens: readonly Token[], lexicon: Compiled, root: Node = lexicon.root): Unit[] {
+export function unitsOf(said: Said, lexicon: Compiled, tree: 'main' | 'net'): Unit[] {
+  const { tokens } = said
   const units: Unit[] = []
   let gap: number = BREAK.none
   let afterQuestion = false
@@ -122,8 +111,8 @@ export function unitsOf(tokens: readonly Token[], lexicon: Compiled, root: Node 
       i += 1
       continue
     }
-    const found = phrasesFrom(tokens, i, root, lexicon).at(-1)
-    const next = found?.next ?? i + 1
+    const found = phrasesFrom(said, i, tree, lexicon).at(-1)
+    const next = i + (found?.length ?? 1)
     const entry = found?.entry ?? (token.kind === 'number' ? lexicon.number : lexicon.unknown)
     const isContrast = entry.has[lexicon.cue.contrast] === 1
     units.push({
@@ -151,18 +140,24 @@ const says = ({ has }: Entry, cues: readonly (keyof Compiled['cue'])[], { cue }:
   cues.some((name) => has[cue[name]] === 1)
 
 /** All circumstances told. They may overlap, but no "gone" is told within "gone numb", no "now" within "fine now". */
-export function asidesOf(tokens: readonly Token[], units: readonly Unit[], lexicon: Compiled): Aside[] {
+export function asidesOf(said: Said, units: readonly Unit[], lexicon: Compiled): Aside[] {
+  const { tokens, words } = said
   const asides: Aside[] = []
   let unit = 0
   let shieldedTo = 0
   let overTo = 0
   for (let i = 0; i < tokens.length; ) {
     while (unit + 1 < units.length && units[unit + 1]!.start <= tokens[i]!.start) unit += 1
-    const found = tokens[i]!.kind === 'mark' ? NONE : phrasesFrom(tokens, i, lexicon.asides, lexicon)
+    const found = words[i] === null ? NONE : phrasesFrom(said, i, 'asides', lexicon)
     const longest = found.at(-1)
-    if (longest !== undefined && says(longest.entry, ['shield'], lexicon)) shieldedTo = longest.next
+    if (longest === undefined) {
+      i += 1
+      continue
+    }
+    const next = i + longest.length
+    if (says(longest.entry, ['shield'], lexicon)) shieldedTo = next
     // "two years ago, fine ever since" tells of nothing that goes on
-    if (longest !== undefined && says(longest.entry, ['over'], lexicon)) overTo = longest.next
+    if (says(longest.entry, ['over'], lexicon)) overTo = next
     for (const { entry } of found)
       if (i < overTo && says(entry, ['ongoing'], lexicon)) continue
       else if (
@@ -170,12 +165,8 @@ export function asidesOf(tokens: readonly Token[], units: readonly Unit[], lexic
         !says(entry, ['gone', 'ended', 'old', 'past', 'always', 'shielded'], lexicon)
       )
         asides.push({ entry, unit })
-    i =
-      longest !== undefined &&
-      i >= shieldedTo &&
-      says(longest.entry, ['gone', 'ended', 'old', 'past'], lexicon)
-        ? longest.next
-        : i + 1
+    const isEnd = i >= shieldedTo && says(longest.entry, ['gone', 'ended', 'old', 'past'], lexicon)
+    i = isEnd ? next : i + 1
   }
   return asides
 }

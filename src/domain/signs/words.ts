@@ -1,0 +1,96 @@
+import type { Token } from '../reply/tokens.ts'
+import type { Compiled } from './compile.ts'
+import type { Entry, Node } from './phrases.ts'
+
+/** The trees of phrases that a message is read with: one a layer, and the circumstances. */
+export type TreeName = 'main' | 'net' | 'asides'
+
+/** A phrase found, and how many tokens it takes. */
+export interface Found {
+  readonly entry: Entry
+  readonly length: number
+}
+
+/** Where the reading of a phrase stands; a word of no weight may belong to the phrase or be passed over. */
+export interface Thread {
+  readonly node: Node
+  readonly skips: number
+  /** Whether a word was passed over anywhere. */
+  readonly isLoose: boolean
+}
+
+/** What begins with a word in one of the trees. */
+export interface Opening {
+  /** The phrase that the word is by itself, if it is one. */
+  readonly found: readonly Found[]
+  /** The longer phrases that it may open. */
+  readonly threads: readonly Thread[]
+}
+
+const NO_STEPS: readonly Node[] = []
+const NOTHING: Opening = { found: [], threads: [] }
+/** Words kept at hand, so that memory stays bounded whatever people write. */
+const REMEMBERED = 8192
+
+/** All that a lexicon has to say of a word as somebody wrote it, found out once. */
+export class Word {
+  /** In its plain spelling. */
+  readonly plain: string
+  readonly isSkipped: boolean
+  readonly isCourtesy: boolean
+  /** "leg's gone dead": the word without its "'s". */
+  private readonly stem: string | null
+  private meant: string | null | undefined = undefined
+  private readonly openings: Record<TreeName, Opening | null> = { main: null, net: null, asides: null }
+
+  constructor(
+    readonly written: string,
+    private readonly lexicon: Compiled,
+  ) {
+    this.plain = lexicon.spellings.get(written) ?? written
+    this.isSkipped = lexicon.skipped.has(this.plain)
+    this.isCourtesy = lexicon.courtesies.has(written)
+    this.stem = this.plain.endsWith("'s") ? this.plain.slice(0, -2) : null
+  }
+
+  /** The word itself and the word without its "'s"; where neither is known, what a slip stands for. */
+  stepsFrom({ next }: Node): readonly Node[] {
+    const exact = next.get(this.plain)
+    const stem = this.stem === null ? undefined : next.get(this.stem)
+    if (exact !== undefined) return stem === undefined ? [exact] : [exact, stem]
+    if (stem !== undefined) return [stem]
+    if (this.meant === undefined) this.meant = this.lexicon.speller(this.plain)
+    const step = this.meant === null ? undefined : next.get(this.meant)
+    return step === undefined ? NO_STEPS : [step]
+  }
+
+  opens(tree: TreeName): Opening {
+    this.openings[tree] ??= this.openingIn(this.lexicon.roots[tree])
+    return this.openings[tree]
+  }
+
+  private openingIn(root: Node): Opening {
+    const steps = this.stepsFrom(root)
+    const ending = steps.find(({ entry }) => entry !== null)
+    if (steps.length === 0) return NOTHING
+    return {
+      found: ending === undefined ? [] : [{ entry: ending.entry!, length: 1 }],
+      threads: steps.filter(({ next }) => next.size > 0).map((node) => ({ node, skips: 0, isLoose: false })),
+    }
+  }
+}
+
+/** The words among the tokens, each in its place; null for a mark. */
+export function wordsOf(tokens: readonly Token[], lexicon: Compiled): (Word | null)[] {
+  return tokens.map(({ kind, text }) => (kind === 'mark' ? null : wordOf(text, lexicon)))
+}
+
+function wordOf(written: string, lexicon: Compiled): Word {
+  const { met } = lexicon
+  const known = met.get(written)
+  if (known !== undefined) return known
+  if (met.size >= REMEMBERED) met.clear()
+  const word = new Word(written, lexicon)
+  met.set(written, word)
+  return word
+}
