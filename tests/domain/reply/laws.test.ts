@@ -200,3 +200,41 @@ describe('laws of reading', () => {
     }
   })
 })
+
+/** How people answer the question of the signs; taken for "all sessions" before. */
+const DENY_ALL = {
+  en: [
+    'no to all',
+    'no to all of that',
+    'no to everything',
+    'none of what you ask',
+    "haven't had any of those things",
+    'not experienced any of those',
+    'negative on all',
+  ],
+  es: [
+    'no a todo eso',
+    'no a todas',
+    'todo no',
+    'a todo que no',
+    'nada de lo que preguntas',
+    'ni una de esas',
+    'no he notado nada de eso',
+  ],
+}
+
+describe('a denial of all signs', () => {
+  it.each(Object.entries(DENY_ALL))('fills nothing else: %s', (locale, texts) => {
+    for (const text of texts) {
+      const { sessions, reach, pain, unsure, denied } = read(text, { locale })
+      expect({ text, sessions, reach, pain, unsure, denied }).toEqual({
+        text,
+        sessions: null,
+        reach: null,
+        pain: null,
+        unsure: [],
+        denied: ['all'],
+      })
+    }
+  })
+})

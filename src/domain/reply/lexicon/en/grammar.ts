@@ -1,7 +1,21 @@
+import { each } from '../each.ts'
 import type { LexiconData } from '../schema.ts'
 import { looksLike } from './looks-like.ts'
 
 type Cues = LexiconData['cues']
+
+/** "no to all of that": what answers the question of the signs, and tells nothing of sessions or pain. */
+const DENIALS = [
+  each(
+    'none of/none at all of/none whatsoever of/not one of/not a single one of/havent had any of/havent got any of/havent any of/dont have any of/dont get any of/not had any of/not got any of/not experiencing any of/not experienced any of/not noticed any of/havent noticed any of/i have none of/ive none of/had none of/got none of',
+    'that/this/those/these/the above/that stuff/those things/these things/those signs/those symptoms/these symptoms/these signs/what you ask/what you list/what you mention/what you asked/the things you list/the things you mention/the things you ask/the things you ask about/your list',
+  ),
+  each(
+    'no to/nope to/negative on/negative to/no on/no for',
+    'all/all of that/all of those/all of these/all of them/all that/all those/all these/all of it/everything/each/every one/the lot/the whole lot/the whole list/the list/all of those questions/all of these questions/all those questions/all the questions/all your questions/all six',
+  ),
+  'none of those apply, none of these apply, none of those apply to me, none of these apply to me, none apply, none apply to me, all no, all noes, all nos, all negative, all of those no, all of them no, all of these no, no across the board, nothing like that, nothing like those, nothing of the sort, nothing of the kind, no such symptoms, no such signs',
+].join(', ')
 
 const scope = {
   compare: `
@@ -330,7 +344,7 @@ const talk = {
     yess sir, indeed, it does, it did, i do, ok yes, yesss
   `,
   nope: `
-    none of the signs, none of your signs, none of these signs, none of those signs, none of that,
+    ${DENIALS}, none of the signs, none of your signs, none of these signs, none of those signs, none of that,
     none of the list, none on the list, none from the list, none of the symptoms, none of the red flags,
     none of the warning signs, none of the urgent signs, none of the others, none of the other things,
     none of the other stuff, nothing on the list, nothing from the list, nothing on your list,

@@ -1,6 +1,21 @@
+import { each } from '../each.ts'
 import type { LexiconData } from '../schema.ts'
 
 type Cues = LexiconData['cues']
+
+/** "no, none of those": what answers the question of the signs, and tells nothing of sessions or pain. */
+const DENIALS = [
+  each(
+    'nada de/ninguna de/ninguno de/no tengo nada de/no tengo ninguna de/no tengo ninguno de/no hay nada de/no he tenido nada de/no he notado nada de/no noto nada de/no noto ninguna de/no siento nada de/no siento ninguna de/no me pasa nada de/no me pasa ninguna de/no me ha pasado nada de/no presento ninguno de/ni una de/ni uno de',
+    'eso/esto/todo eso/todo esto/lo anterior/todo lo anterior/las anteriores/los anteriores/esas cosas/estas cosas/esas cosas raras/esos sintomas/estos sintomas/los sintomas/las senales/esos/esas/estos/estas/lo que dices/lo que preguntas/lo que pones/lo que mencionas/lo que me preguntas/todo lo que preguntas/lo que pones ahi/las cosas que preguntas/las cosas que dices',
+  ),
+  each(
+    'no a/un no a/respuesta no a/negativo a',
+    'todo/todas/todos/todo eso/todas esas/todas las preguntas/cada una/todas ellas',
+  ),
+  each('a todo/a todas/a todo eso', 'no/que no/digo que no'),
+  'todo no, todas no, todos no, todo que no, todas que no, todos que no, todo negativo, todas negativas, todos negativos, de eso nada, de todo eso nada, de esto nada, ningun sintoma de esos, ningun sintoma de estos, ninguna cosa de esas',
+].join(', ')
 
 const scope = {
   compare:
@@ -105,7 +120,7 @@ const talk = {
   clock:
     'trabaje hasta las, trabajando hasta las, trabajo hasta las, en el trabajo hasta las, despierto hasta las, despierta hasta las, fuera hasta las, ocupado hasta las, ocupada hasta las, nos vemos a las, a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',
   yes: 'si, si claro, sii, sip, claro, por supuesto, vale si, afirmativo, desde luego, una de estas, alguna de estas, yes, efectivamente, si senor, siii, claro que si, exacto',
-  nope: 'ninguna de las senales, ninguna de las de la lista, ninguna de la lista, nada de la lista, nada de esas senales, ninguna de esas senales, ninguna de tus senales, ninguno de los sintomas, ninguna de las otras, nop, no no, para nada, en absoluto, que va, ninguna de estas, ninguno de estos, ninguna de esas, ninguno de ellos, no la verdad, nada de eso, nada de lo demas, nada de lo otro, nada de todo eso, de las senales nada, de senales nada, de las senales ninguna, negativo, noo, sin senales, ninguna senal',
+  nope: `${DENIALS}, ninguna de las senales, ninguna de las de la lista, ninguna de la lista, nada de la lista, nada de esas senales, ninguna de esas senales, ninguna de tus senales, ninguno de los sintomas, ninguna de las otras, nop, no no, para nada, en absoluto, que va, ninguna de estas, ninguno de estos, ninguna de esas, ninguno de ellos, no la verdad, nada de eso, nada de lo demas, nada de lo otro, nada de todo eso, de las senales nada, de senales nada, de las senales ninguna, negativo, noo, sin senales, ninguna senal`,
   thanks:
     'gracias, muchas gracias, mil gracias, grax, grcs, muchisimas gracias, gracias coach, se agradece, te lo agradezco, saludos, un saludo, adios, chao, chau, hasta manana, hasta luego, nos vemos, un abrazo, abrazos, besos, thanks',
   ago: 'hace, atras',

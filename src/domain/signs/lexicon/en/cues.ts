@@ -72,6 +72,11 @@ export const cues: LexiconSource['words'] = {
     not easy to say, can't lie, cant lie, not since, not until, not long ago, not half,
     not that (numb/weak/bad/sore/painful)`,
   'deny-all': `
+    (none/none whatsoever/none at all/not one/not any/not a single one/nothing) of (that/those/these/them/it/this/the above/the sort/the kind) (stuff/things/symptoms/signs/ones/at all/either/whatsoever/apply/applies/apply to me/applies to me/for me/),
+    (none/nothing) of (what/the things/the signs/the symptoms/the stuff) (you/they/it) (ask/asked/ask about/asked about/mention/mentioned/list/listed/describe/described/say/said/asks/says/lists/mentions),
+    (haven't/havent/have not/don't/dont/do not/didn't/didnt/never/not) (had/have/got/get/felt/feel/noticed/notice/experienced/experiencing/having/getting/seen) (any/anything/one/a single one/none) of (that/those/these/them/it/this/the above/what you ask/what you list/the things you list/the things you mention/the things you ask/the things you ask about/your list) (stuff/things/symptoms/signs/),
+    (haven't/havent/have not/don't/dont/do not/never/not) (had/have/got/get/felt/noticed) anything like (that/this/those),
+    no to (all/everything/each/every one/the whole lot) (of that/of those/of these/of them/of it/of this/those/these/that/six/) (questions/things/signs/), no across the board, no such symptoms, no such signs, nothing of the (sort/kind),
     nope none, none nope, no none, nah none, nope nothing, nope nada,
     (neg/negative/nope/nothing/none/nil/clear/zero) (on/for/to/from) (all/everything/all of them/all of those/all of these/all counts/all the above/the lot/the whole list),
     (no/nope/negative/nil) to the (lot/whole list/list/whole lot/signs),

@@ -26,6 +26,11 @@ export const cues: LexiconSource['words'] = {
     cuenta/enterarme/querer/sentirlo/notarlo/avisar/parar/embargo/sentir/dormir/cambios/mejoria/mejorar/duda/ganas),
     no (puedes/podes) (creer/imaginar), no hay duda, nada mas, no me imagino, nada mejor`,
   'deny-all': `
+    (no/tampoco/) (tengo/hay/he tenido/tuve/he notado/noto/siento/he sentido/me pasa/me ha pasado/me paso/me ocurre/presento/sufro/veo/) (nada/ninguno/ninguna/ni uno/ni una) de (todo/) (eso/esto/ello/ellos/ellas/esos/esas/estos/estas/esas cosas/estas cosas/esas cosas raras/esos sintomas/los sintomas/las cosas/las senales/esas senales/lo anterior/los anteriores/las anteriores/la lista/lo demas),
+    (no/tampoco/) (tengo/hay/he tenido/he notado/noto/siento/me pasa/) (nada/ninguno/ninguna) de (lo/las cosas/los sintomas/las senales/todo lo) que (preguntas/dices/pones/mencionas/nombras/describes/me preguntas/me dices/pone/pregunta/dice/has puesto/has dicho/preguntais/preguntan) (ahi/aqui/arriba/),
+    (no/negativo/nada/ninguna/respuesta no/un no) a (todo/todas/todos/cada una/cada uno/lo demas) (eso/esto/ellas/ellos/esas/esos/las preguntas/lo que preguntas/las senales/),
+    a (todo/todas/todos) (eso/ellas/las preguntas/) (que/digo/respondo/contesto/le digo/) no, (todo/todas/todos) (negativo/negativas/negativos), (todo/todas/todos) que no, de (todo/) (eso/esto/ello) (nada/ninguna/cero),
+    ninguna cosa de (esas/estas), no me pasa ninguna,
     (ninguna/ninguno/ningun) de (esas/esos/estas/estos/ellas/ellos/ello/eso/las anteriores/los anteriores/la
     lista/las senales/los signos/los sintomas/lo anterior/esas cosas/esos sintomas/esas senales), nada de (lo otro/lo demas/todo eso/todo
     lo demas/todo lo otro/lo que preguntan/lo que dices), (de/) (todo eso/todo esto/lo otro/lo demas/todo lo demas/lo de
