@@ -1,6 +1,7 @@
 import pino from 'pino'
 import { startTicker } from '../../src/schedule/ticker.ts'
 import { startService } from '../../src/service.ts'
+import { tellHeap } from './tell-heap.ts'
 
 /** The bot as `npm start` runs it, but for the pace at which it looks through what was written before its start. */
 const log = pino({ level: 'silent' })
@@ -13,4 +14,5 @@ const { bot } = await startService({
   log,
 })
 startTicker(bot.tick, log, bot.tickBeside)
+tellHeap()
 console.log('ready')

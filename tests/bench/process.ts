@@ -12,6 +12,8 @@ export interface Beside {
   said(text: string): Promise<number>
   /** Megabytes that it holds in memory. */
   memory(): number
+  /** Megabytes that its objects hold after a collection; it must listen with `tellHeap`. */
+  heap(): Promise<number>
   /** Seconds of processor time so far. */
   processor(): number
   stop(): Promise<void>
@@ -33,18 +35,24 @@ export function runBeside(file: string, env: Record<string, string> = {}, shift 
     out = (out + text).slice(-100_000)
     for (const look of looks) look()
   })
+  const said = (text: string): Promise<number> =>
+    new Promise((resolve, reject) => {
+      const look = (): void => {
+        if (!out.includes(text)) return
+        looks.delete(look)
+        resolve(performance.now() - begun)
+      }
+      looks.add(look)
+      look()
+      void over.then(() => reject(new Error(`${file} ended before it said “${text}”: ${out}`)))
+    })
   return {
-    said: (text) =>
-      new Promise((resolve, reject) => {
-        const look = (): void => {
-          if (!out.includes(text)) return
-          looks.delete(look)
-          resolve(performance.now() - begun)
-        }
-        looks.add(look)
-        look()
-        void over.then(() => reject(new Error(`${file} ended before it said “${text}”: ${out}`)))
-      }),
+    said,
+    async heap() {
+      child.kill('SIGUSR2')
+      await said(' MB\n')
+      return Number(/heap: ([\d.]+) MB/.exec(out)![1])
+    },
     memory: () => Number(/VmRSS:\s+(\d+)/.exec(read(child, 'status'))![1]) / 1024,
     processor() {
       // fields 14 and 15, behind the name in brackets (man 5 proc)

@@ -59,4 +59,6 @@ for (const row of ROWS) {
 }
 const file = join(mkdtempSync(join(tmpdir(), 'ebbline-bench-')), 'figures.json')
 writeFileSync(file, `${JSON.stringify({ node: process.version, rounds: ROUNDS, rows: found }, null, 2)}\n`)
-console.log(`\nMedians of ${ROUNDS} rounds, least and most beside them. ${file}`)
+console.log(
+  `\nMedians of ${ROUNDS} rounds where a row does not say otherwise, least and most beside them. ${file}`,
+)
