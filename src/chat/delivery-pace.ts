@@ -5,11 +5,12 @@ import type { SharedBudget } from '../engine/several.ts'
 import { isUrgent } from './retry-at.ts'
 
 // Of the requests that the platform allows in a second, what is kept free for urgent messages and answers.
-export const KEPT_FREE = 0.05
+export const KEPT_FREE = 0.04
 // For a minute after somebody needed help: alert and answers follow, and one request over the limit stops all for a
 // second, as the platform's second and ours do not begin together.
 export const KEPT_FREE_URGENT = 0.15
 export const URGENT_MS = 60_000
+const LATE_MOST = 2
 // From here on a message waits for its turn: prompts and digests. Whoever waits for an answer does not.
 const PACED_FROM = 3
 
@@ -48,8 +49,8 @@ function createPace(budget: Budget): Pace {
   const count = (isUrgent: boolean): void => {
     if (isUrgent) urgentUntil = performance.now() + URGENT_MS
     const every = 1_000 / (perSecond * (1 - kept()))
-    // a timer that came late may be made up for by one message
-    next = Math.max(next + every, performance.now() - every)
+    // timers that came late are made up for by as many messages as are kept free in a second of 50
+    next = Math.max(next + every, performance.now() - LATE_MOST * every)
   }
   const left = (): number => leftFor(budget, Math.max(1, Math.round(perSecond * kept())))
   return {
