@@ -58,10 +58,11 @@ class Walk {
   forward(): void {
     for (let i = 0; i < this.units.length; i++) {
       this.atBreak(i)
-      const opens = this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'nil')
+      const opens = this.isNo(i) || this.is(i, 'nil')
       if (opens && this.is(i, 'double') && this.isAfterCannot(i)) this.close()
       else if (opens) this.open(i)
       else if (this.is(i, 'ender') || this.is(i, 'except')) this.lapse(i)
+      else if (this.is(i, 'my-turn')) this.close()
       else if (this.is(i, 'and')) this.atAnd(i)
       else if (this.is(i, 'or')) this.joinedByOr = true
       else if (this.level > 0) this.cover(i)
@@ -153,7 +154,7 @@ class Walk {
 
   /** A noun with a place of its own, and no "or" to come that would show a list. */
   private isFreshStart(i: number): boolean {
-    if (this.is(i, 'no') || this.is(i, 'not')) return false
+    if (this.isNo(i)) return false
     const isNoun = this.is(i, 'thing') || this.is(i, 'gerund')
     if (!isNoun && !(this.is(i, 'place') && this.is(i + 1, 'gerund'))) return false
     let hasPlace = this.is(i, 'place') || this.is(i, 'topic')
@@ -167,8 +168,12 @@ class Walk {
     return hasPlace
   }
 
+  private isNo(i: number): boolean {
+    return this.is(i, 'no') || this.is(i, 'not')
+  }
+
   private isItem(i: number): boolean {
-    if (this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'thing') || this.is(i, 'gerund')) return true
+    if (this.isNo(i) || this.is(i, 'thing') || this.is(i, 'gerund')) return true
     if (!this.is(i, 'place') && !this.is(i, 'topic')) return false
     for (
       let j = i + 1;
@@ -178,7 +183,7 @@ class Walk {
       j++
     ) {
       // "no fever, each leg burns": a sentence of its own
-      if (this.is(j, 'verb')) return false
+      if (this.is(j, 'verb') || (this.isNo(j) && !this.endsClause(j))) return false
       if (this.is(j, 'thing')) return true
       if (this.is(j, 'finding') || this.is(j, 'cant')) return false
     }
@@ -225,7 +230,7 @@ class Walk {
   /** "numbness: none", "bladder no": an answer covers the item just before it. */
   backward(): void {
     for (let i = 1; i < this.units.length; i++) {
-      const answers = (this.is(i, 'no') || this.is(i, 'not') || this.is(i, 'nil')) && this.endsClause(i)
+      const answers = (this.isNo(i) || this.is(i, 'nil')) && this.endsClause(i)
       if (!answers || this.units[i]!.gap === BREAK.contrast || this.is(i - 1, 'or')) continue
       if (this.units[i]!.gap === BREAK.sentence && !this.units[i]!.afterQuestion) continue
       for (let j = i - 1; j >= 0 && i - j <= FARTHEST && this.isAnswered(j); j--) {

@@ -26,6 +26,8 @@ export interface Net {
   readonly deny: number
   readonly unable: number
   readonly stop: number
+  /** Ordinary talk counts only in its own phrase. */
+  readonly isByPhrase: boolean
 }
 
 const BETWEEN = 7
@@ -56,6 +58,7 @@ export function compileNet(
       deny: cueOf('deny'),
       unable: cueOf('unable'),
       stop: cueOf('stop'),
+      isByPhrase: net.within === 'phrase',
     },
     phrases,
   }

@@ -21,6 +21,7 @@ interface Catch {
   readonly phrase: Int16Array
   /** The phrases in which a number is told: values of the check-in, which make nothing beside them ordinary. */
   readonly valued: ReadonlySet<number>
+  readonly isByPhrase: boolean
 }
 
 /**
@@ -46,7 +47,7 @@ export function netMatches(units: readonly Unit[], reading: Reading): Match[] {
 const mayHold = ({ present, failing }: Part, anywhere: ReadonlySet<number>): boolean =>
   present.some((id) => anywhere.has(id)) || failing.some((id) => anywhere.has(id))
 
-function read(units: readonly Unit[], reading: Reading, { deny, unable, stop }: Net): Catch {
+function read(units: readonly Unit[], reading: Reading, { deny, unable, stop, isByPhrase }: Net): Catch {
   const denied = new Uint8Array(units.length)
   const failing = new Uint8Array(units.length)
   const sentence = new Int16Array(units.length)
@@ -72,7 +73,7 @@ function read(units: readonly Unit[], reading: Reading, { deny, unable, stop }: 
     denial = has[deny] === 1 ? REACH : Math.max(0, denial - 1)
     failure = fails ? REACH : Math.max(0, failure - 1)
   })
-  return { units, main, denied, failing, sentence, phrase, valued }
+  return { units, main, denied, failing, sentence, phrase, valued, isByPhrase }
 }
 
 function fits({ units, denied, failing }: Catch, { present, failing: lacking }: Part, i: number): boolean {
@@ -87,7 +88,7 @@ const isOne = ({ units }: Catch, i: number, classes: readonly number[]): boolean
 /** The other parts of the frame around the one that tells the trouble, nearest first, or null. */
 function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null {
   const at = [anchor]
-  const { sentence, phrase, valued, units } = taken
+  const { sentence, phrase, valued, isByPhrase, units } = taken
   const reach = frame.within + 1
   const around = AROUND
   const [from, to] = [Math.max(0, anchor - around), Math.min(units.length - 1, anchor + around)]
@@ -95,7 +96,7 @@ function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null
   let needed = frame.needs.length === 0
   for (let i = from; i <= to; i++) {
     if (!isNear(i)) continue
-    const isBeside = phrase[i] !== phrase[anchor] && valued.has(phrase[i]!)
+    const isBeside = phrase[i] !== phrase[anchor] && (isByPhrase || valued.has(phrase[i]!))
     if (!isBeside && isOne(taken, i, frame.unless)) return null
     needed ||= isOne(taken, i, frame.needs)
   }

@@ -134,6 +134,8 @@ const net = z.strictObject({
   frames: z.array(frame),
   /** Whether slips of the words of its topics and troubles are mended too. */
   spells: z.boolean().default(false),
+  /** Whether ordinary talk counts only in its own phrase, not across a comma. */
+  within: z.enum(['sentence', 'phrase']).default('sentence'),
 })
 
 const pattern = z.tuple([z.enum(SIGN_IDS), z.string().min(1), options])
@@ -152,7 +154,7 @@ export const lexiconShape = z.strictObject({
   groups: z.record(z.string(), z.array(z.string())),
   /** Sign, parts ("a b" in this order, "a & b" in any; "a|b" either), options. */
   patterns: z.array(pattern),
-  net: net.default({ words: {}, frames: [], spells: false }),
+  net: net.default({ words: {}, frames: [], spells: false, within: 'sentence' }),
   /** The third layer, which was learned and only asks; see `weights.ts`. */
   weights: weightsShape.nullable().default(null),
   /** A sign's subject: named as fine, or after "no", it denies the sign. */

@@ -84,7 +84,11 @@ export const circumstances: LexiconSource['circumstances'] = {
     wasn't there, from nowhere, bigger, higher, reached, reaching, lost, losing, can't feel, cant feel,
     recently, this week, since new, unusual, changed, as of, added, another, additional, becoming, become,
     became, turned, turning, lately`,
+  /** "I could stand on my heels. Today I can't." */
+  'cant-now': `
+    (today/now/this morning/tonight) (i/) (can't/cant/cannot/couldn't/couldnt/am unable), (can't/cant/cannot/couldn't/couldnt) (now/today/any more/anymore/any longer/this morning), (not/no longer) (today/any more/anymore/now/this morning)`,
   spread: `
+    used to (stop/end/be/stay/finish) (at/in/just/only/above/short), now (goes/reaches/gets/runs/travels/creeps/extends) (all the way/right/down/up/) (to/into/as far as/past/down/up/over),
     never (did/had/felt/got/happened) (that/this/it/so/) before, (wasn't/wasnt/was not/not) there (before/last week/yesterday/on monday/earlier),
     (didn't/didnt) (do/have/feel) (that/it/this) (before/last week/yesterday),
     spreading, spread, spreads, growing, bigger, moving down, moved down, further, creeping, extending,

@@ -113,6 +113,7 @@ export const cues: LexiconSource['words'] = {
     bar that, aside from that, cept, besides that, albeit, besides, unfortunately, sadly, other then that,
     apart frm that, but then`,
   ender: `
+    just in case (because/as/cos/cus/coz/since),
     because, cos, cuz, coz, bc, becuase, due to, so, since, whenever, while, whilst, as, until, till,
     unless, after, before, once, then, which, who, that, where, why, what, how, now, plus, also, suddenly,
     and then, and now, and also, started, has started, have started, there is, there's, theres`,
@@ -182,7 +183,7 @@ export const cues: LexiconSource['words'] = {
     says, said, say, reckons, thinks, noticed, notices, told me, pointed out, asked if, asked, pointed,
     saw, spotted, had to help me, has to help me, helps me, found me, drove me, noticing, commented,
     can see, mentioned, remarked, heard, watched, laughed at, laughs at, calls`,
-  'my-turn': `(and/but/so) (now/today/lately/recently/suddenly/this week/this morning/since)`,
+  'my-turn': `(had/has/got/gets/have) (the same/this/that/it/exactly this/the very same/something similar/this too/it too) and, (and/but/so) (now/today/lately/recently/suddenly/this week/this morning/since)`,
   like: `
     like, same as, just like, similar to, as, remind me of, reminds me of, the way, to tell, told, tell,
     telling, with, embarrassed to tell`,

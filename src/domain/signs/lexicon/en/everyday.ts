@@ -31,6 +31,7 @@ export const everyday: LexiconSource['circumstances'] = {
     ok after turning, settled with, settles with, eased by turning, settled down when, and it settled,
     and it eased, it settled, then settled, easy after turning, went straight back`,
   'on-purpose': `
+    on purpose, (cut/cutting) out (the/) (beer/sugar/sweets/alcohol/booze/bread/carbs/snacks/crisps/chocolate/cakes/biscuits), deliberately, by design, portion control, calorie counting, counting calories,
     cutting for, cut for, race weight, making weight, make weight, lightweight race, with the running club,
     for the season, for the wedding, for my wedding, slimming world,
     on purpose, diet, dieting, dieted, deliberately, trying to, intentionally, goal, healthy eating,

@@ -206,7 +206,11 @@ export const idioms: LexiconSource['words'] = {
     slipped a (day/session/week/bit/set), (straight/right/went/got/fell/drifted) (straight/) back to sleep, back to sleep straight away,
     can't stand the (band/mat/form/prompts/exercise/exercises/drill/drills/bot/app), (out of/lost my) breath (from/with) (laughing/laughter/giggling),
     (fix/fixed/fixing/mend/mended/unblock/unblocked/clean/cleaned/cleaning/painting/painted/tiling/replaced/installing) (our/the/my/a) (loo/toilet/bathroom/tap/bog),
-    chest day, numb from boredom, accidentally, bus was, bus to, by bus, by car, car park, car boot, car broke,
+    heavy heart, (with/my heart is/my heart's/heart is/heart's/heart feels/heart was) (a/) heavy (today/heart/with grief/), (got/get/had/gave me/gives me/giving me/with) (the/) (chills/goosebumps) (watching/from the music/from that/at the/when they/when the),
+    (dizzy/giddy) (from/after) (spinning/rollercoasters/the rollercoaster/the carousel/the waltzer/turning round/twirling/whirling/the ride/laughing), flow of (these/the/this/that/it all/my/our) (drills/exercises/moves/routine/session/sequence/poses/day/week/sets),
+    (sensation/feeling) of (stretch/a stretch/stretching/being stretched), (no/any/much/a) (stretch sensation/sense of stretch),
+    (cancer/skin cancer/breast/bowel/mole/smear/prostate/mammogram/cervical/lump) (check/screening/test/scan/exam/appointment) (was/is/came back/all/today/done/went) (all/) (clear/fine/ok/negative/good/normal/today/well), had wind,
+    (no/without a/not a) wobble, chest day, numb from boredom, accidentally, bus was, bus to, by bus, by car, car park, car boot, car broke,
     bike shed, bike ride, bike rides, bike shop, car shop,
     (pain/number/numbers/score/it) (has/) (dropped/drops/dropping/dropped down), roses are red`,
 }

@@ -101,7 +101,7 @@ export const illness: LexiconSource['words'] = {
     constant, constantly, non stop, nonstop, all the time, round the clock, 24 7, day and night,
     continuous, continuously, never stops, never goes away, never goes, all day and night,
     all day and all night, every minute, doesn't stop, doesnt stop, won't stop, wont stop, ceaseless,
-    without a break, not for a (second/minute/moment), never (lets/let/letting) (go/up), doesn't let up, permanently, won't go away, wont go away, doesn't go away, never ending`,
+    (won't/wont/will not/doesn't/doesnt/does not/never/not) (quit/quits/let up/lets up/ease off/ease up/calm down/switch off), (in/whatever/with/for) any position, without a break, not for a (second/minute/moment), never (lets/let/letting) (go/up), doesn't let up, permanently, won't go away, wont go away, doesn't go away, never ending`,
   'severe-not': `
     not unbearable, not agony, not the worst, nearly unbearable, agony aunt, worst part, worst bit,
     worst of it, worst today, worst was, at worst, worst in the, worst after, worst when, the worst being`,

@@ -113,7 +113,7 @@ export const cues: LexiconSource['words'] = {
     (padre/madre/papa/mama/hermano/hermana/hijo/hija/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/companero/companera/pareja/familia),
     dice, dicen, dijo, dijeron, cree, piensa, opina, me dice, me dijo, me ve, me vio, me noto, notaron, vio,
     me pregunta, pregunto, insiste, tuvo que ayudarme, me ayuda, me ayudo, me llevo, me trajo, me encontro`,
-  'my-turn': `(y/pero/asi que) (ahora/hoy/ultimamente/de repente/desde)`,
+  'my-turn': `(le paso/le pasa/tuvo/tenia/tiene/le ocurrio/le dio) (lo mismo/esto/eso/algo parecido/igual) y, (y/pero/asi que) (ahora/hoy/ultimamente/de repente/desde)`,
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `

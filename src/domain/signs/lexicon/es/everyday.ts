@@ -40,7 +40,7 @@ export const everyday: LexiconSource['circumstances'] = {
     (terminar/acabar/dejar/salir/salirme/parar/abandonar/cancelar/seguir/irme/darme de baja) (con/de/del/) (el/este/los/estos/esta/la/las/mi/) (programa/plan/seguimiento/bot/app/aplicacion/curso/estudio/mensajes/avisos/recordatorios/preguntas/chat/grupo)`,
   'pee-plain': `
     antes de (la/mi/cada/las) (sesion/sesiones), despues de (la/mi/cada/las) (sesion/sesiones),
-    antes de empezar, antes de entrenar, fui, voy a, fui a, normal, bien, pausa, parar a, pare a, me levante
+    antes de empezar, antes de entrenar, fui, voy a, fui a, pausa, parar a, pare a, me levante
     a, me levanto a, perro, mas agua, perra, descanso, luego`,
   compared: `
     perfecta, perfecto, esta bien, operada, sana, mejor que, mas fuerte que, luego la otra, cambio a la otra,

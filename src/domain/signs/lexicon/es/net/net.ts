@@ -38,4 +38,5 @@ export const net: NetSource = {
   ),
   frames,
   spells: true,
+  within: 'phrase',
 }

@@ -15,7 +15,7 @@ export const turns: NetSource['words'] = {
     para, me las veo negras para, sudo para, tengo que pensar para, sudo tinta para, peleo para, lucho para,
     ni puedo, ni consigo, intento, intentando, trato de, tratando de, quise, quiero y no`,
   stop: `
-    y, porque, xq, pq, que, q, cuando, mientras, si, desde, ahora, luego, despues, entonces, hasta, solo,
+    (es/) normal (que/el), y, porque, xq, pq, que, q, cuando, mientras, si, desde, ahora, luego, despues, entonces, hasta, solo,
     pero, excepto, salvo, quitando, menos que, aunque, asi que, para, por, ademas, de repente, de golpe`,
   calm: `
     el suelo con las manos, subo el pecho, bajo el pecho, pecho al suelo, paso de baile, agujetas, entreno,
