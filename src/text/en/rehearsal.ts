@@ -28,7 +28,7 @@ export const rehearsal = {
       c.urgent > 0
         ? `  ${times(c.urgent, 'urgent sign')}: told at once to stop and seek care, coach alerted ${times(c.alerts, 'time')}`
         : '',
-      `  coach: ${times(c.proposals, 'proposal')}, ${times(c.digests, 'digest card')}; client told of ${times(c.decisions, 'change')} of the plan`,
+      `  coach: ${times(c.digests, 'digest card')}, ${times(c.proposals, 'proposal')} between them; client told of ${times(c.decisions, 'change')} of the plan`,
       c.flags.length > 0 ? `  open at the end: ${c.flags.join(', ')}` : '',
     ]
       .filter((line) => line !== '')

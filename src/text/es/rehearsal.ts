@@ -14,7 +14,7 @@ export const rehearsal: Texts['rehearsal'] = {
       c.urgent > 0
         ? `  ${count(c.urgent, 'señal urgente', 'señales urgentes')}: aviso inmediato de parar y buscar atención, alerta al coach ${count(c.alerts, 'vez', 'veces')}`
         : '',
-      `  coach: ${count(c.proposals, 'propuesta')}, ${count(c.digests, 'ficha')} de resumen; avisos de ${count(c.decisions, 'cambio')} del plan`,
+      `  coach: ${count(c.digests, 'ficha')} de resumen, ${count(c.proposals, 'propuesta')} entre ellas; avisos de ${count(c.decisions, 'cambio')} del plan`,
       c.flags.length > 0 ? `  abierto al final: ${c.flags.join(', ')}` : '',
     ]
       .filter((line) => line !== '')
