@@ -6,7 +6,6 @@ import { keptPrivate } from './chat/watch-servers.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { Engine, Store } from './engine/ports.ts'
 import type { OutboxRow } from './engine/rows.ts'
-
 import type { ServiceParts } from './service.ts'
 import { readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
