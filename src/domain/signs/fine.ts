@@ -33,7 +33,7 @@ class Fines {
 
   /** "can't go properly", "cannot pee normally". */
   private saysCannot(i: number): boolean {
-    return this.standsBefore(i, (j) => this.is(j, 'cant'))
+    return this.standsBefore(i, (j) => this.is(j, 'cant') && this.polarity.negated[j] === 0)
   }
 
   /** "don't feel my bum properly": how it fails, not that it is well. */

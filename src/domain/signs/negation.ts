@@ -1,5 +1,6 @@
 import type { Compiled } from './compile.ts'
 import { findFine } from './fine.ts'
+import { ListItems } from './list-items.ts'
 import { BREAK, type Unit } from './units.ts'
 
 /** Per unit: how many negations cover it (0, 1, 2), and whether it was said to be fine. */
@@ -18,7 +19,7 @@ const REACH_PAST = 1
 /** Units that are looked at around a word, so that the cost stays in line with the length. */
 const FARTHEST = 12
 
-class Walk {
+class Walk extends ListItems {
   readonly negated: Uint8Array
   readonly fine: Uint8Array
   readonly turnedOdd: Uint8Array
@@ -34,25 +35,16 @@ class Walk {
   private hasCovered = false
   /** Whether it denied anything of the body: "no questions, numb down there" has no list to open. */
   private hasDenied = false
+  private hasDeniedThing = false
+  /** Items of the list after its first. */
+  private further = 0
 
-  constructor(
-    private readonly units: readonly Unit[],
-    private readonly lexicon: Compiled,
-  ) {
+  constructor(units: readonly Unit[], lexicon: Compiled) {
+    super(units, lexicon)
     this.negated = new Uint8Array(units.length)
     this.fine = new Uint8Array(units.length)
     this.turnedOdd = new Uint8Array(units.length)
     this.listed = new Uint8Array(units.length)
-  }
-
-  is(i: number, cue: keyof Compiled['cue']): boolean {
-    return this.units[i]?.entry.has[this.lexicon.cue[cue]] === 1
-  }
-
-  /** Nothing follows within the clause, so a "no" here answers what stands before it. */
-  private endsClause(i: number): boolean {
-    const next = this.units[i + 1]
-    return next === undefined || next.gap !== BREAK.none
   }
 
   forward(): void {
@@ -72,7 +64,7 @@ class Walk {
   /** "can't finish a sentence without gasping" tells of gasping. */
   private isAfterCannot(i: number): boolean {
     for (let j = i; j > 0 && i - j < FARTHEST && this.units[j]!.gap === BREAK.none; j--)
-      if (this.is(j - 1, 'cant')) return true
+      if (this.is(j - 1, 'cant') && this.negated[j - 1] === 0) return true
     return false
   }
 
@@ -108,14 +100,17 @@ class Walk {
       this.joinedByOr = true
       return
     }
-    const isDouble = this.level > 0 && i - this.opened <= 3 && !this.inList
+    // "no numbness no weakness" is a list without its commas
+    const isDouble = this.level > 0 && i - this.opened <= 3 && !this.inList && !this.hasDenied
     this.level = isDouble ? 2 : 1
     this.opened = i
     this.unknown = 0
     this.isVerbal = this.is(i, 'not')
     this.inList = false
     this.hasCovered = false
-    this.hasDenied = false
+    this.hasDenied = this.is(i, 'topic')
+    this.hasDeniedThing = false
+    this.further = 0
     this.joinedByOr = false
   }
 
@@ -138,6 +133,7 @@ class Walk {
   private enterList(start: number): void {
     this.inList = true
     this.item = start
+    this.further += 1
     this.joinedByOr = false
     this.unknown = 0
     let i = start
@@ -148,46 +144,8 @@ class Walk {
     if (this.joinedByOr) return
     const item = this.units[i]
     if (item === undefined || !this.isItem(i)) this.close()
-    // "no numbness, pain in both legs": a list, or something new; asked
-    else if (this.isFreshStart(i)) this.level = 2
-  }
-
-  /** A noun with a place of its own, and no "or" to come that would show a list. */
-  private isFreshStart(i: number): boolean {
-    if (this.isNo(i)) return false
-    const isNoun = this.is(i, 'thing') || this.is(i, 'gerund')
-    if (!isNoun && !(this.is(i, 'place') && this.is(i + 1, 'gerund'))) return false
-    let hasPlace = this.is(i, 'place') || this.is(i, 'topic')
-    let isSameItem = true
-    const last = Math.min(this.units.length, i + FARTHEST)
-    for (let j = i + 1; j < last && this.units[j]!.gap < BREAK.contrast; j++) {
-      if (this.is(j, 'or') || this.is(j, 'and')) return false
-      isSameItem &&= this.units[j]!.gap === BREAK.none
-      if (isSameItem && (this.is(j, 'place') || this.is(j, 'topic'))) hasPlace = true
-    }
-    return hasPlace
-  }
-
-  private isNo(i: number): boolean {
-    return this.is(i, 'no') || this.is(i, 'not')
-  }
-
-  private isItem(i: number): boolean {
-    if (this.isNo(i) || this.is(i, 'thing') || this.is(i, 'gerund')) return true
-    if (!this.is(i, 'place') && !this.is(i, 'topic')) return false
-    for (
-      let j = i + 1;
-      j < Math.min(this.units.length, i + FARTHEST) &&
-      this.units[j]!.gap === BREAK.none &&
-      !this.is(j, 'and');
-      j++
-    ) {
-      // "no fever, each leg burns": a sentence of its own
-      if (this.is(j, 'verb') || (this.isNo(j) && !this.endsClause(j))) return false
-      if (this.is(j, 'thing')) return true
-      if (this.is(j, 'finding') || this.is(j, 'cant')) return false
-    }
-    return true
+    // "no numbness, pain in both legs", "not sweat, pee": a list, or something new; asked
+    else if (this.further === 1 && (this.isFresh(i) || (this.isVerbal && this.isLast(i)))) this.level = 2
   }
 
   private cover(i: number): void {
@@ -210,6 +168,7 @@ class Walk {
     this.negated[i] = this.level
     if (this.inList && !this.joinedByOr) this.listed[i] = 1
     if (this.is(i, 'thing') || this.is(i, 'gerund')) this.item = -1
+    this.hasDeniedThing ||= this.is(i, 'thing')
     this.hasDenied ||= !this.is(i, 'elsewhere')
   }
 
@@ -220,7 +179,8 @@ class Walk {
 
   /** "peeing isn't normal" tells a finding, it denies nothing. */
   private turn(i: number): void {
-    if (this.level === 1 && !this.inList) {
+    // "no numbness no problems peeing": what is fine stands beside what is denied
+    if (this.level === 1 && !this.inList && !this.hasDeniedThing) {
       this.turnedOdd[i] = 1
       this.negated.fill(0, this.opened, i)
     }

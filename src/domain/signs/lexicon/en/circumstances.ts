@@ -49,6 +49,7 @@ export const circumstances: LexiconSource['circumstances'] = {
   ended: `
     gone, went, stopped, no longer, any more, anymore, any longer, passed, settled, faded, lifted`,
   always: `
+    (since/from) (day one/the first day/the first week/week one/the start/the beginning/the very start), (as/like) (you/) (have/got) (it/) (on record/on file/noted), on record,
     as always, always, as usual, usual, the usual, as ever, always had, always been, always have,
     for years, same as always, same as ever, same as usual, same as before, same as it was,
     same as it has been, same as at the start, same as the start, same as last week, same as yesterday,
@@ -214,6 +215,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     back passage, anus, bum, bottom, rectum, arse, arsehole, bumhole, butt, backside, hole, behind,
     back end`,
   joined: `
+    and (1/2/3/4/5/6/7/8/9/10/one/two/three/four/five/six/seven/eight/nine/ten) (in/on) (the/my) (right/left/other),
     has joined in, joined in, joining in, joins in, has joined the party, joined the party,
     joining the party, joined the club, has started too, has started as well, started as well, started too,
     kicked off too, kicking off too, on both sides now, playing up too, playing up as well, is at it too,

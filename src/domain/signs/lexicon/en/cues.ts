@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** How English denies, doubts, supposes, dates and turns a sentence. */
 export const cues: LexiconSource['words'] = {
   no: `
+    no problem, no problems, no trouble, no troubles, no issue, no issues, no difficulty,
     no, zero, without, without any, free of, free from, absence of, no sign of, no signs of,
     no more signs of, no (evidence/trace/hint/symptoms/symptom) of, nothing (like/in the way of/by way of),
     lack of any, clear of, not (any/a), nor any, no new, no sudden,

@@ -78,6 +78,7 @@ export const mind: LexiconSource['words'] = {
     (better/easier/best/better off/happier/simpler) (for everyone/for them/for all/for my family/) if i (wasn't/wasnt/weren't/werent/was not/am not/were not/was) (around/here/alive/gone/dead/there),
     if i wasn't (here/around/alive) (any more/anymore)`,
   'harm-maybe': `
+    (keep/keep on/go on/carry on/continue) (living/being alive/existing), (worth/bother/bothering) living,
     (stop/stopped/stopping/stand/stood/standing/stay/sit/sat/wait/linger) (at/on/by/near) (the/a/that/it/this) (bridge/edge/ledge/platform/railing/tracks/balcony/cliff), (there's/there is/theres) a (bridge/cliff/railway/multi storey) on my way,
     (look/looking/looked/stare/staring/stared) (over/down) the (edge/bridge/railing/balcony/side),
     sorry (for/about) the (mess/trouble) (i'll leave/i leave/i'm leaving/i will leave), sorry for (everything/all of it/being/it all), (forgive me/please forgive me) (all/everyone/for what),
@@ -105,6 +106,7 @@ export const mind: LexiconSource['words'] = {
     dying, death, kill, hate my life, hate myself, a burden, no way out, can't face, cant face, no future,
     pointless, everything is pointless, nothing left, can't be bothered living, lost the will`,
   'harm-not': `
+    (worth/for a) living (in/with/near/here), living with (my/the/him/her), kill me now,
     (rather/sooner) (die/be dead) than (do/eat/row/run/go/watch/wear/drink/sit/listen/miss/have/hear/get/see/another/burpees/more/that), kill two birds, two birds, birds with one stone, sorry for being (late/slow/a pain/so/quiet/lazy),
     sorry for everything being, kill (some/the) time, killed (some/the) time, killing time,
     (can't/cant/cannot/couldn't/couldnt) go on (holiday/vacation/the/a/my/walks/runs/trips/long/sunday/saturday/monday/tuesday/wednesday/thursday/friday),

@@ -117,6 +117,7 @@ export const cues: LexiconSource['words'] = {
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `
+    si (se me/me) (duerme/durmiera/durmiese/adormece/entumece/hormiguea) (el/la/los/las/un/una),
     pongamos que, supon que, suponiendo que, algun dia, el dia que, si un dia, llegado el caso, si algun dia,
     por si (un dia/algun dia/alguna vez/me pasa/me
     pasara/pasa/pasara/aparece/apareciera/pierdo/perdiera/empiezo/empezara), en que (debo/deberia/tengo
@@ -160,6 +161,7 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    (rei/reia/rio/reir/risa) (tanto/mucho) (que/) me (duele/dolia/dolio) (el/la) (pecho/tripa/barriga/costado), (dolor/dolores) de (la/) regla,
     (rio/reia/reimos/rei/risa/reir) (tanto/tan fuerte/mucho) que (casi/por poco) me (hago pis/meo/hago pipi/orino/hice pis/mee),
     (casi/por poco) me (hago pis/meo/hago pipi/orino) (de la risa/de risa/riendo),
     piernas (cansadas/cargadas) (de/por/tras/despues de) (la/el/las/los/tanto/remar/correr/andar/nadar/entrenar),

@@ -6,6 +6,7 @@ export const helpers: LexiconSource['words'] = {
     ejercicio, ejercicios, sesion, sesiones, sueno, trabajo, animo, energia, apetito, plan, familia,
     entrenamiento, gimnasio, banda, video, enlace, boton`,
   'thing-word': `
+    problemas para, problema para, dificultad para, dificultades para,
     dolor de pecho, dolor en el pecho, dolores en el pecho, opresion en el pecho, falta de aire, dificultad
     para respirar, perdida de peso, sudores nocturnos, sudoracion nocturna, sudor nocturno, dolor nocturno,
     vision doble, vision borrosa, mareos, mareo, hinchazon, fiebre, escalofrios, tiritona, temperatura,
