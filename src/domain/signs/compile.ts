@@ -4,7 +4,7 @@ import { compileNet, type Net, netName } from './net-data.ts'
 import { type ClassIds, type Phrase, phrasesOf, wordsIn } from './phrase-source.ts'
 import { type Entry, entryOf, type Inheritance, type Node, Tree, within } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
-import { compileWeights, type Weights } from './weights.ts'
+import { Weights } from './weights.ts'
 import type { TreeName, Word } from './words.ts'
 
 /** A pattern in one fixed order of its parts; each part is a list of classes. */
@@ -160,7 +160,7 @@ export function compile(source: LexiconSource): Compiled {
       asides: new Tree(asides, size, null).root,
     },
     net,
-    weights: lexicon.weights === null ? null : compileWeights(lexicon.weights, classes, size),
+    weights: lexicon.weights === null ? null : new Weights(lexicon.weights, classes),
     names: [...classes.ids.keys()],
     size,
     skipped: new Set(lexicon.skipped),

@@ -28,20 +28,67 @@ const isYear = (unit: Unit): boolean =>
 /** Units that are looked at before a word, so that the cost stays in line with the length. */
 const FARTHEST = 12
 
-/** A message cut at breaks of one strength, with the classes told in each piece. */
+/** Words and circumstances of a message, in order. */
+class Told {
+  private readonly asides: readonly Aside[]
+  /** By the unit: how many circumstances begin before it. */
+  private readonly before: Int16Array
+
+  constructor(
+    readonly units: readonly Unit[],
+    asides: readonly Aside[],
+    private readonly lexicon: Compiled,
+  ) {
+    this.asides = asides.filter((aside) => !isOfFinding(units, aside, lexicon))
+    this.before = new Int16Array(units.length + 1)
+    for (const { unit } of this.asides) this.before[unit + 1]! += 1
+    for (let i = 0; i < units.length; i++) this.before[i + 1]! += this.before[i]!
+  }
+
+  /** The classes told from one unit up to another; years count as dates where asked for. */
+  between(from: number, to: number, withYears: boolean): Uint8Array {
+    const set = new Uint8Array(this.lexicon.size)
+    const { old, past, own } = this.lexicon.cue
+    for (let k = this.before[from]!; k < this.before[to]!; k++) {
+      const aside = this.asides[k]!
+      add(set, aside.entry)
+      if (isOldDate(this.units, aside, this.lexicon)) set[old] = 1
+    }
+    for (let i = from; i < to; i++) {
+      const unit = this.units[i]!
+      add(set, unit.entry)
+      if (withYears && isYear(unit)) set[this.units[i - 1]?.entry.has[own] === 1 ? past : old] = 1
+    }
+    return set
+  }
+}
+
+/** A message cut at breaks of one strength; what is told in a piece is put together once it is asked for. */
 class Pieces {
   readonly number: Int16Array
-  private readonly sets: Uint8Array[]
+  private readonly sets: (Uint8Array | undefined)[] = []
 
-  constructor(units: readonly Unit[], strength: number, size: number) {
+  constructor(
+    private readonly told: Told,
+    private readonly strength: number,
+  ) {
+    const { units } = told
     this.number = new Int16Array(units.length)
     for (let i = 1; i < units.length; i++)
       this.number[i] = this.number[i - 1]! + (units[i]!.gap >= strength ? 1 : 0)
-    this.sets = Array.from({ length: (this.number.at(-1) ?? 0) + 1 }, () => new Uint8Array(size))
   }
 
   around(unit: number): Uint8Array {
-    return this.sets[this.number[unit]!]!
+    const piece = this.number[unit]!
+    this.sets[piece] ??= this.gather(piece, unit)
+    return this.sets[piece]
+  }
+
+  private gather(piece: number, unit: number): Uint8Array {
+    let [from, to] = [unit, unit + 1]
+    while (from > 0 && this.number[from - 1] === piece) from -= 1
+    while (to < this.number.length && this.number[to] === piece) to += 1
+    return this.told.between(from, to, this.strength === BREAK.contrast)
   }
 }
 
@@ -171,29 +218,12 @@ export function contextOf(
   lexicon: Compiled,
   endsAsking: boolean,
 ): Context {
-  const [sentence, clause, phrase] = [BREAK.sentence, BREAK.contrast, BREAK.comma].map(
-    (strength) => new Pieces(units, strength, lexicon.size),
-  ) as [Pieces, Pieces, Pieces]
-  const anywhere = new Uint8Array(lexicon.size)
+  const told = new Told(units, asides, lexicon)
+  const sentence = new Pieces(told, BREAK.sentence)
+  const clause = new Pieces(told, BREAK.contrast)
+  const phrase = new Pieces(told, BREAK.comma)
+  const anywhere = told.between(0, units.length, false)
   anywhere[lexicon.cue.odd] = 1
-  const around = (unit: number): Uint8Array[] => [
-    sentence.around(unit),
-    clause.around(unit),
-    phrase.around(unit),
-    anywhere,
-  ]
-  for (const aside of asides) {
-    if (isOfFinding(units, aside, lexicon)) continue
-    for (const set of around(aside.unit)) {
-      add(set, aside.entry)
-      if (isOldDate(units, aside, lexicon)) set[lexicon.cue.old] = 1
-    }
-  }
-  const { old, past, own } = lexicon.cue
-  units.forEach((unit, i) => {
-    for (const set of around(i)) add(set, unit.entry)
-    if (isYear(unit)) clause.around(i)[units[i - 1]?.entry.has[own] === 1 ? past : old] = 1
-  })
   const questions = questionsOf(units, sentence.number, endsAsking)
   return {
     told: (unit) => sentence.around(unit),

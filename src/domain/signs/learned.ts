@@ -1,8 +1,10 @@
 import { SIGN_IDS, type SignId } from './catalogue.ts'
-import { type Features, featuresIn, type Window, windowsOf } from './features.ts'
+import { FeatureMap } from './feature-map.ts'
+import type { Features } from './features.ts'
 import type { Match } from './match.ts'
 import { asks } from './net.ts'
 import { likelihood, Sum } from './weights.ts'
+import { type Window, windowsOf } from './windows.ts'
 
 /** Signs that are likely enough to be asked about; likelier, where another layer had taken the sign back. */
 export type Learned = (isTakenBack: (sign: SignId) => boolean) => Match[]
@@ -24,9 +26,10 @@ export function learnedOf(features: Features): Learned {
   if (weights === null || words <= ANSWER) return () => []
   const highest = SIGN_IDS.map(() => Number.NEGATIVE_INFINITY)
   const where: (Window | undefined)[] = SIGN_IDS.map(() => undefined)
+  const told = new FeatureMap(features, weights)
+  const sum = new Sum(weights)
   for (const window of windowsOf(features.reading)) {
-    const sum = new Sum(weights)
-    featuresIn(features, window, sum)
+    sum.over(told, window)
     for (let i = 0; i < SIGN_IDS.length; i++) {
       const evidence = sum.evidenceFor(i)
       if (evidence <= highest[i]!) continue

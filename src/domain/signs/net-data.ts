@@ -22,6 +22,8 @@ export interface NetFrame {
 /** The second layer made ready. */
 export interface Net {
   readonly frames: readonly NetFrame[]
+  /** By the class: the places of the frames whose trouble, their last part, it can tell. */
+  readonly troubled: readonly (readonly number[])[]
   readonly idiom: number
   readonly deny: number
   readonly unable: number
@@ -50,10 +52,12 @@ export function compileNet(
   const cueOf = (name: string): number => (net.words[name] === undefined ? -1 : classes.of(netName(name)))
   const ordinary = net.frames.flatMap(([, , { unless }]) => unless?.split('|') ?? [])
   const silent = ['idiom', 'deny', 'stop', ...ordinary].map(cueOf)
+  const frames = net.frames.map((frame) => frameOf(frame, idsOf))
   return {
     root: new Tree(phrases, size, meaningWithin(silent)).root,
     net: {
-      frames: net.frames.map((frame) => frameOf(frame, idsOf)),
+      frames,
+      troubled: troubledBy(frames, size),
       idiom: cueOf('idiom'),
       deny: cueOf('deny'),
       unable: cueOf('unable'),
@@ -74,6 +78,15 @@ function meaningWithin([idiom, deny, ...others]: readonly number[]): Inheritance
     for (const part of within(words, tree)) for (const id of part) if (!silent.includes(id)) inner.push(id)
     return inner
   }
+}
+
+function troubledBy(frames: readonly NetFrame[], size: number): number[][] {
+  const troubled: number[][] = Array.from({ length: size }, () => [])
+  frames.forEach(({ parts }, place) => {
+    const { present, failing } = parts.at(-1)!
+    for (const id of new Set([...present, ...failing])) troubled[id]!.push(place)
+  })
+  return troubled
 }
 
 function frameOf([sign, text, options]: Frame, idsOf: (list: string | undefined) => number[]): NetFrame {

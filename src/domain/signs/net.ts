@@ -30,22 +30,34 @@ interface Catch {
  */
 export function netMatches(units: readonly Unit[], reading: Reading): Match[] {
   const { net } = reading.lexicon
-  if (net.frames.length === 0) return []
+  const told = new Set<number>()
+  for (const { entry } of units) for (const id of entry.classes) told.add(id)
+  const places = placesOf(told, net)
+  if (places.length === 0) return []
   const taken = read(units, reading, net)
-  const anywhere = new Set(units.flatMap(({ entry }) => entry.classes))
   const found: Match[] = []
-  for (const frame of net.frames) {
-    if (!frame.parts.every((part) => mayHold(part, anywhere))) continue
+  for (const place of places) {
+    const frame = net.frames[place]!
+    const trouble = frame.parts.at(-1)!
     for (let i = 0; i < units.length; i++) {
-      const at = fits(taken, frame.parts.at(-1)!, i) ? catchAt(taken, frame, i) : null
+      const at = fits(taken, trouble, i) ? catchAt(taken, frame, i) : null
       if (at !== null && !isTakenBack(reading, taken, frame, at)) found.push(matchOf(taken, frame, at))
     }
   }
   return found
 }
 
-const mayHold = ({ present, failing }: Part, anywhere: ReadonlySet<number>): boolean =>
-  present.some((id) => anywhere.has(id)) || failing.some((id) => anywhere.has(id))
+/** The frames all of whose parts may stand in a message of these classes, in order. */
+function placesOf(told: ReadonlySet<number>, { frames, troubled }: Net): number[] {
+  const places = new Set<number>()
+  for (const id of told)
+    for (const place of troubled[id]!)
+      if (frames[place]!.parts.every((part) => mayHold(part, told))) places.add(place)
+  return [...places].sort((a, b) => a - b)
+}
+
+const mayHold = ({ present, failing }: Part, told: ReadonlySet<number>): boolean =>
+  present.some((id) => told.has(id)) || failing.some((id) => told.has(id))
 
 function read(units: readonly Unit[], reading: Reading, { deny, unable, stop, isByPhrase }: Net): Catch {
   const denied = new Uint8Array(units.length)

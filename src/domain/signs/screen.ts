@@ -107,7 +107,7 @@ function featuresOf(tokens: readonly Token[], lexicon: Compiled): Features {
     context: contextOf(units, asidesOf(said, units, lexicon), lexicon, endsAsking(tokens)),
     carries: carriesOf(units, lexicon),
   }
-  return { said, reading, net: unitsOf(said, lexicon, 'net'), told: new Map() }
+  return { said, reading, net: unitsOf(said, lexicon, 'net') }
 }
 
 /**

@@ -1,13 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { SIGN_IDS, type SignId } from '../../../src/domain/signs/catalogue.ts'
-import {
-  type Features,
-  featuresIn,
-  type Sink,
-  stemOf,
-  windowsOf,
-} from '../../../src/domain/signs/features.ts'
+import { FeatureMap } from '../../../src/domain/signs/feature-map.ts'
+import { type Book, stemOf } from '../../../src/domain/signs/features.ts'
 import { lexiconFor } from '../../../src/domain/signs/lexicon/languages.ts'
 import { readingOf } from '../../../src/domain/signs/screen.ts'
 import {
@@ -16,6 +11,7 @@ import {
   writtenMeaning,
   writtenNear,
 } from '../../../src/domain/signs/weights.ts'
+import { windowsOf } from '../../../src/domain/signs/windows.ts'
 
 /**
  * Learns the weights of the third layer: `npx tsx tests/domain/signs/learn.ts --locale en [--folds 4] [FILE ...]`.
@@ -72,46 +68,39 @@ const repliesWithout = (locale: string): Row[] =>
     .filter(({ expect }) => (expect.signs ?? []).length === 0)
     .map(({ text, part }) => ({ text, signs: [], ...(part ? { part } : {}) }))
 
-class Names implements Sink {
-  readonly found = new Set<string>()
+class Names implements Book<string> {
   constructor(private readonly names: readonly string[]) {}
-  word(word: string): void {
-    this.found.add(word)
+  word(word: string): string {
+    return word
   }
-  stem(word: string): void {
-    this.found.add(`~${stemOf(word)}`)
+  stem(word: string): string {
+    return `~${stemOf(word)}`
   }
-  pair(before: string, word: string): void {
-    this.found.add(`${before} ${word}`)
+  pair(before: string, word: string): string {
+    return `${before} ${word}`
   }
-  skip(first: string, word: string): void {
-    this.found.add(`${first} _ ${word}`)
+  skip(first: string, word: string): string {
+    return `${first} _ ${word}`
   }
-  meaning(kind: number, id: number): void {
-    this.found.add(writtenMeaning(kind, this.names[id]!))
+  meaning(kind: number, id: number): string {
+    return writtenMeaning(kind, this.names[id]!)
   }
-  opens(): boolean {
-    return true
-  }
-  near(first: number, second: number): void {
-    this.found.add(writtenNear(this.names[first]!, this.names[second]!))
+  near(first: number, second: number): string {
+    return writtenNear(this.names[first]!, this.names[second]!)
   }
 }
 
 /** A text with a sign is one example; each window of a text without one is an example of ordinary talk. */
 function examplesOf({ text, signs }: Row, row: number, locale: string): Example[] {
-  const features: Features = readingOf(text, locale)
-  const { names } = features.reading.lexicon
+  const features = readingOf(text, locale)
+  const told = new FeatureMap(features, new Names(features.reading.lexicon.names))
   const windows = windowsOf(features.reading)
-  if (signs.length === 0)
-    return windows.map((window) => {
-      const sink = new Names(names)
-      featuresIn(features, window, sink)
-      return { features: [...sink.found], signs, row }
-    })
-  const sink = new Names(names)
-  for (const window of windows) featuresIn(features, window, sink)
-  return [{ features: [...sink.found], signs, row }]
+  const examples = signs.length === 0 ? windows.map((window) => [window]) : [windows]
+  return examples.map((some) => {
+    const found = new Set<string>()
+    for (const window of some) told.within(window, (feature) => found.add(feature))
+    return { features: [...found], signs, row }
+  })
 }
 
 interface Model {
