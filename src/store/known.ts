@@ -20,9 +20,9 @@ export async function* knownPeople(
   now: Date,
   concerned: Concerned | null,
 ): AsyncGenerator<KnownClient[]> {
-  const practices = new Map<string, Practice>()
+  const common: Common = { practices: new Map(), words: new Map() }
   for await (const users of concerned === null ? everybody(database) : theirs(database, concerned)) {
-    yield await database.use((db) => page(db, users, practices, now))
+    yield await database.use((db) => page(db, users, common, now))
     await letOthersIn()
   }
 }
@@ -50,7 +50,12 @@ async function* theirs(database: Database, { clients, practices }: Concerned): A
   for (let from = 0; from < users.length; from += PAGE) yield users.slice(from, from + PAGE)
 }
 
-/** What many clients have in common is kept once. */
+/** What many clients have in common is kept in memory once. */
+interface Common {
+  readonly practices: Map<string, Practice>
+  /** Each text by itself. */
+  readonly words: Map<string, string>
+}
 interface Practice {
   readonly facts: KnownClient['practice']
   readonly covers: readonly CoverRow[]
@@ -59,7 +64,7 @@ interface Practice {
 async function page(
   db: Db,
   users: string[],
-  practices: Map<string, Practice>,
+  { practices, words }: Common,
   now: Date,
 ): Promise<KnownClient[]> {
   const clients = await db.client.findMany({
@@ -70,12 +75,18 @@ async function page(
   await learn(db, practices, [...new Set(clients.map(({ practiceId }) => practiceId))])
   const planned = await plannedBy(db, ids)
   const directs = await channelsOf(db, ids)
+  const once = <T extends string | null>(text: T): T => {
+    if (text === null) return text
+    if (!words.has(text)) words.set(text, text)
+    return words.get(text) as T
+  }
   return clients.map(({ id, user, ref, stage, region, zone, language, coach, practiceId }): KnownClient => {
     const { facts, covers } = practices.get(practiceId)!
+    const where = { region: once(region), zone: once(zone), language: once(language) }
     return {
-      client: { id, user, ref, stage: stage as Stage, region, zone, language },
+      client: { id, user, ref, stage: once(stage) as Stage, ...where },
       practice: facts,
-      coach: idIn(standsIn(coach ?? planned.get(id) ?? null, covers, dayAt(now, facts.zone))),
+      coach: once(idIn(standsIn(coach ?? planned.get(id) ?? null, covers, dayAt(now, facts.zone)))),
       direct: directs.get(id) ?? null,
     }
   })
