@@ -2,7 +2,6 @@ import type { Token } from '../reply/tokens.ts'
 import type { Book, Features } from './features.ts'
 import type { Reading } from './match.ts'
 import type { Entry } from './phrases.ts'
-import type { Unit } from './units.ts'
 import type { Window } from './windows.ts'
 import type { Word } from './words.ts'
 
