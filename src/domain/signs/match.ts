@@ -74,8 +74,14 @@ function nextPart(reading: Reading, rule: Rule, part: readonly number[], from: n
 }
 
 /** A rule whose further parts stand nowhere in the message need not be tried at every word. */
-function canHold({ context }: Reading, rule: Rule): boolean {
-  return rule.parts.every((part) => part.some((id) => context.anywhere[id] === 1))
+function canHold({ context: { anywhere } }: Reading, { parts }: Rule): boolean {
+  for (let k = 1; k < parts.length; k++) if (!isToldIn(anywhere, parts[k]!)) return false
+  return true
+}
+
+function isToldIn(told: Uint8Array, part: readonly number[]): boolean {
+  for (const id of part) if (told[id] === 1) return true
+  return false
 }
 
 function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
@@ -96,10 +102,11 @@ function holds(reading: Reading, match: Match): boolean {
   const { context } = reading
   const { needs, unless, wide, anywhere } = match.rule
   if (match.rule.unscored && isScored(reading)) return false
-  const told = context.told(match.at[0]!)
-  if (needs !== null && told[needs] !== 1) return false
-  const near = wide ? told : context.toldInPhrase(match.at.at(-1)!)
-  if (unless !== null && near[unless] === 1) return false
+  if (needs !== null && context.told(match.at[0]!)[needs] !== 1) return false
+  if (unless !== null) {
+    const near = wide ? context.told(match.at[0]!) : context.toldInPhrase(match.at.at(-1)!)
+    if (near[unless] === 1) return false
+  }
   return anywhere === null || context.anywhere[anywhere] === 1
 }
 
@@ -119,20 +126,16 @@ function withoutReach({ units }: Reading, found: readonly Match[]): Match[] {
 export function matchesOf(reading: Reading): Match[] {
   const found: Match[] = []
   const { cue, opening } = reading.lexicon
-  const live = new Map<number, readonly Rule[]>()
-  const rulesFor = (id: number): readonly Rule[] => {
-    const rules = live.get(id) ?? opening[id]!.filter((rule) => canHold(reading, rule))
-    live.set(id, rules)
-    return rules
+  const tryAll = (id: number, at: number): void => {
+    for (const rule of opening[id]!) {
+      if (!canHold(reading, rule)) continue
+      const match = tryRule(reading, rule, at)
+      if (match !== null && holds(reading, match)) found.push(match)
+    }
   }
   for (let i = 0; i < reading.units.length; i++) {
-    const { classes } = reading.units[i]!.entry
-    const turned = reading.polarity.turnedOdd[i] === 1 ? [...classes, cue.odd] : classes
-    for (const id of turned)
-      for (const rule of rulesFor(id)) {
-        const match = tryRule(reading, rule, i)
-        if (match !== null && holds(reading, match)) found.push(match)
-      }
+    for (const id of reading.units[i]!.entry.classes) tryAll(id, i)
+    if (reading.polarity.turnedOdd[i] === 1) tryAll(cue.odd, i)
   }
   return withoutShared(reading, withoutReach(reading, found))
 }

@@ -38,7 +38,23 @@ function placesOf(phrase: string): Place[] {
   return places
 }
 
-const wordsOf = (text: string): string[] => text.split(' ').filter((word) => word !== '')
+const wordsOf = (text: string): string[] =>
+  text
+    .split(' ')
+    .filter((word) => word !== '')
+    .map(shared)
+
+const known = new Map<string, string>()
+
+/** One string a word, however many phrases hold it: it is found without its letters being compared. */
+function shared(word: string): string {
+  const one = known.get(word)
+  if (one === undefined) known.set(word, word)
+  return one ?? word
+}
+
+/** The word as the phrases hold it, if any does. */
+export const asShared = (word: string): string => known.get(word) ?? word
 
 const bare = (place: Place): Place =>
   place.map((choice) => choice.map((word) => (word.includes("'") ? word.replaceAll("'", '') : word)))

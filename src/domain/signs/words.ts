@@ -1,5 +1,6 @@
 import type { Token } from '../reply/tokens.ts'
 import type { Compiled } from './compile.ts'
+import { asShared } from './phrase-source.ts'
 import type { Entry, Node } from './phrases.ts'
 
 /** The trees of phrases that a message is read with: one a layer, and the circumstances. */
@@ -47,10 +48,10 @@ export class Word {
     readonly written: string,
     private readonly lexicon: Compiled,
   ) {
-    this.plain = lexicon.spellings.get(written) ?? written
+    this.plain = asShared(lexicon.spellings.get(written) ?? written)
     this.isSkipped = lexicon.skipped.has(this.plain)
     this.isCourtesy = lexicon.courtesies.has(written)
-    this.stem = this.plain.endsWith("'s") ? this.plain.slice(0, -2) : null
+    this.stem = this.plain.endsWith("'s") ? asShared(this.plain.slice(0, -2)) : null
   }
 
   /** The word itself and the word without its "'s"; where neither is known, what a slip stands for. */
