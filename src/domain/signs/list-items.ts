@@ -26,7 +26,8 @@ export class ListItems {
     if (this.isNo(i)) return false
     const last = Math.min(this.units.length, i + FARTHEST)
     for (let j = i + 1; j < last && this.units[j]!.gap < BREAK.contrast; j++)
-      if (this.units[j]!.gap === BREAK.comma || this.goesOn(j) || this.is(j, 'fine')) return false
+      if (this.goesOn(j) || this.is(j, 'fine') || (this.units[j]!.gap === BREAK.comma && this.isItem(j)))
+        return false
     return true
   }
 
@@ -56,7 +57,9 @@ export class ListItems {
 
   /** What a list of denials can go on with; a sentence of its own cannot. */
   isItem(i: number): boolean {
-    if (this.isNo(i) || this.is(i, 'thing') || this.is(i, 'gerund')) return true
+    if (this.isNo(i) || this.is(i, 'thing')) return true
+    if (this.is(i, 'verb')) return false
+    if (this.is(i, 'gerund')) return true
     if (!this.is(i, 'place') && !this.is(i, 'topic')) return false
     for (
       let j = i + 1;

@@ -114,13 +114,19 @@ export function unitsOf(said: Said, lexicon: Compiled, tree: 'main' | 'net'): Un
     const found = phrasesFrom(said, i, tree, lexicon).at(-1)
     const next = i + (found?.length ?? 1)
     const entry = found?.entry ?? (token.kind === 'number' ? lexicon.number : lexicon.unknown)
-    const isContrast = entry.has[lexicon.cue.contrast] === 1
+    // "fine yesterday and now ..." begins anew as a comma would
+    const least =
+      entry.has[lexicon.cue.contrast] === 1
+        ? BREAK.contrast
+        : entry.has[lexicon.cue['my-turn']] === 1
+          ? BREAK.comma
+          : BREAK.none
     units.push({
       entry,
       start: token.start,
       end: tokens[next - 1]!.end,
       value: found === undefined && token.kind === 'number' ? (token.value ?? null) : null,
-      gap: isContrast ? Math.max(gap, BREAK.contrast) : gap,
+      gap: Math.max(gap, least),
       afterQuestion,
     })
     gap = BREAK.none

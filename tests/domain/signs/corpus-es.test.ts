@@ -107,6 +107,29 @@ describe('laws of the screen in Spanish', () => {
     }
   })
 
+  it.each([
+    'dolor 3, …',
+    'no tengo fiebre pero …',
+    'sin problemas con los ejercicios, …',
+    'hice los ejercicios, …',
+    'el año pasado me rompí el brazo, …',
+    '… y la otra pierna está bien',
+    'ayer estaba bien y hoy …',
+    'todo lo demás bien, …',
+    '…, todo lo demás normal',
+    'todo bien excepto …',
+    'nada de eso, pero …',
+    '¿es normal que …?',
+  ])('an emergency stays one beside what has nothing to do with it: %s', (frame) => {
+    for (const { text, part, care } of rows) {
+      if (part === 'kept' || care !== 'emergency' || text.includes('?')) continue
+      const bare = text.replace(/[.!…\s]+$/u, '')
+      const own = frame.startsWith('…') || /^[A-Z]{2}/u.test(bare)
+      const framed = frame.replace('…', () => (own ? bare : `${bare[0]!.toLowerCase()}${bare.slice(1)}`))
+      expect(inSpanish(framed).care, framed).toBe('emergency')
+    }
+  })
+
   it('stays under 5 ms on hostile strings of 2,000 characters', () => {
     const pieces = [
       'se me ',

@@ -8,6 +8,7 @@ interface Row {
   readonly text: string
   readonly signs: readonly string[]
   readonly part: string
+  readonly care: string
 }
 const rows = readFileSync(new URL('corpus/en.jsonl', import.meta.url), 'utf8')
   .trim()
@@ -88,6 +89,46 @@ describe('laws of the screen', () => {
       }
     },
   )
+
+  it.each([
+    'pain 3, …',
+    '2 calf 4. …',
+    'no problems with the exercises, …',
+    'exercises no problem and …',
+    'last year I broke my arm, …',
+    'my mum had the same and …',
+    '… and the other leg is good',
+    'the other leg is good and …',
+    'feeling great today, …',
+    'yesterday was fine, today …',
+    '…, everything else is normal',
+    'did both, …',
+    '… and I can still walk',
+    'no signs apart from …',
+  ])('an emergency stays one beside what has nothing to do with it: %s', (frame) => {
+    for (const { text, part, care } of rows) {
+      if (part !== 'tuned' || care !== 'emergency' || text.includes('?')) continue
+      const bare = text.replace(/[.!…\s]+$/u, '')
+      const own = frame.startsWith('…') || /^(?:I\b|[A-Z]{2})/u.test(bare)
+      const framed = frame.replace('…', () => (own ? bare : `${bare[0]!.toLowerCase()}${bare.slice(1)}`))
+      expect(screen(framed, 'en').care, framed).toBe('emergency')
+    }
+  })
+
+  it('leaves a list of denials alone, however it is joined', () => {
+    const things = [
+      ...['numbness', 'tingling', 'weakness', 'bladder trouble', 'fever', 'chest pain', 'night pain'],
+      ...['weight loss', 'pins and needles', 'foot drop', 'calf swelling', 'problems peeing'],
+    ]
+    const lists = ['no A no B no C', 'no A, no B, no C', 'no A, B or C', 'no A, B, C', 'no A and no B']
+    const more = ['without A or B', 'A no, B no', 'A? no. B? no.', 'denies A, B and C', '2 calf 4 no A no B']
+    for (const list of [...lists, ...more])
+      for (let i = 0; i < things.length; i++) {
+        const at = (k: number): string => things[(i + k) % things.length]!
+        const text = list.replace(/\b[ABC]\b/gu, (letter) => at({ A: 0, B: 2, C: 5 }[letter]!))
+        expect(screen(text, 'en').signs, text).toEqual([])
+      }
+  })
 
   it('a lesser sign does not hide one that stands beside what is fine', () => {
     const { signs, care } = screen(

@@ -219,7 +219,7 @@ const { values, positionals } = parseArgs({
   options: {
     locale: { type: 'string', default: 'en' },
     folds: { type: 'string' },
-    least: { type: 'string', default: '1.6' },
+    least: { type: 'string', default: '1.7' },
   },
 })
 const { locale, folds, least } = values

@@ -128,6 +128,7 @@ export const everyday: LexiconSource['circumstances'] = {
     exercise, drill, lifted, strong, stronger, pain`,
   /** Cold hands and slept-on arms: numb for a plain reason and over. */
   'from-cold': `
+    from the (river/boat/water/wind/snow/rain/lake/sea/ice), after (bowling/climbing/tennis/the match),
     (dead/tired/heavy/sore/jelly/shot/knackered/weak) (from/after) (the/) (rowing/row/erg/gym/session/training/climbing/swim/swimming/shovelling/digging/painting),
     frost, frosty, (this/that/the) (cold/frost/snow/wind/weather), freezing (cold/out/outside/weather), icy (wind/water/weather), (so/too/bloody/very) cold (out/outside/on the water),
     from (the/) cold (row/swim/outing/water/paddle/), with (the/) cold,

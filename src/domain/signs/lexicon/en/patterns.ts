@@ -36,7 +36,8 @@ export const patterns: LexiconSource['patterns'] = [
     'bladder|pee & trouble|odd|odd-word|often|numb',
     { within: 4, unsure: true, sure: 'new' },
   ],
-  ['bladder-change', 'bladder weak|weak-noun|pain|numb|numb-noun', { within: 1, unsure: true }],
+  ['bladder-change', 'bladder weak|weak-noun|numb|numb-noun', { within: 1, unsure: true }],
+  ['bladder-change', 'bladder pain', { within: 1, across: 'none', unsure: true }],
   ['bladder-change', 'weak|weak-noun|numb bladder', { within: 0, unsure: true }],
   [
     'bladder-change',

@@ -65,6 +65,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     peor, mas, por primera vez, primera vez, nunca me habia pasado, antes no, aumentando, ultimamente, cada
     vez, desde la lesion, perdi, he perdido, subiendo, bajando, extendiendo, desde hace, ultimos dias`,
   spread: `
+    (bajo/ha bajado/bajando/llego/ha llegado/se corrio/se ha corrido/se extendio/paso/ha pasado) (al/hasta el/hasta la/a la/a los/hasta los/hasta),
     nuevo, nueva, nuevos, nuevas, de repente, de golpe, de pronto, desde (${DAYS}), empezo, ha empezado, por
     primera vez, primera vez, nunca me habia pasado, antes no, peor, cada vez (mas/peor/mas abajo/mas
     fuerte), se (extiende/esta extendiendo/ha extendido/extendio), extendiendose, bajando, va bajando,

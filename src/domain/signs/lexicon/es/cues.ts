@@ -56,6 +56,7 @@ export const cues: LexiconSource['words'] = {
     (me/se me/se me ha/me ha) (hormiguea/hormiguean/cosquillea/cosquillean/duele/duelen/arde/arden/quema/queman/falla/fallan/duerme/duermen/escapa/escapan/sale/va/cae/dobla/afloja/aflojan/cuesta/falta/aprieta), noto, siento, tengo, estoy, yo, me, se me, no puedo, no noto,
     no siento, meo, orino, cago, hago, voy, llevo, ando, ahora, hoy, desde, perdi, he, cuando`,
   verb: `
+    hago pis, hago pipi, hago caca, hago popo, hice pis, hice pipi, hice caca, orino, orine, meo, mee, cago, cague, se paro, se para, se ha parado,
     duele, duelen, arde, arden, quema, queman, pica, pican, late, laten, hormiguea, hormiguean, cosquillea, cosquillean,
     me (duele/duelen/arde/arden/quema/queman/pica/pican/hormiguea/hormiguean/cosquillea/cosquillean/tiembla/tiemblan),
     empezo, ha empezado, empiezan, empieza, empezaron, se hincha, tiembla, tiemblan, es, son, esta, estan, llega,
@@ -161,10 +162,11 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    corazon a mil (con/por/viendo/en/de), (35/36/37/38/39/40/41/42) grados (en la calle/a la sombra/fuera/afuera/de calor), (duele/dolia/dolio/duelen) (la/el) (tripa/barriga/costado/pecho/estomago) de (tanto/la/) (reir/reirme/risa),
     (rei/reia/rio/reir/risa) (tanto/mucho) (que/) me (duele/dolia/dolio) (el/la) (pecho/tripa/barriga/costado), (dolor/dolores) de (la/) regla,
     (rio/reia/reimos/rei/risa/reir) (tanto/tan fuerte/mucho) que (casi/por poco) me (hago pis/meo/hago pipi/orino/hice pis/mee),
     (casi/por poco) me (hago pis/meo/hago pipi/orino) (de la risa/de risa/riendo),
-    piernas (cansadas/cargadas) (de/por/tras/despues de) (la/el/las/los/tanto/remar/correr/andar/nadar/entrenar),
+    piernas (cansadas/cargadas) (del/de/por/tras/despues de) (la/el/las/los/tanto/remar/correr/andar/nadar/entrenar),
     corazon (contento/alegre/roto/partido/lleno), se me (va/baja/corre) (por la/la) pierna (abajo/entera), (se me/me) va pierna abajo,
     me di un bano, bano (caliente/de agua/de agua caliente/de sol/turco/de espuma),
     no (encuentro/tengo) (las/) palabras

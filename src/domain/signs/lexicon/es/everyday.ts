@@ -47,7 +47,7 @@ export const everyday: LexiconSource['circumstances'] = {
     y luego, luego el otro, repeticiones, rep, reps, hice, serie, series, estiro, estiramiento`,
   'legs-plain': `
     ejercicio, ejercicios, pongo, poner, estirar, estiradas, estiramiento, dobladas, flexionadas, juntas,
-    separadas, arriba, abiertas, cansadas, cansados, rigidas, bien, normal, fuertes, hice, hacer, hechas,
+    separadas, arriba, abiertas, cansadas, cansados, rigidas, fuertes, hice, hacer, hechas,
     series, serie, pared, suelo, puente, sentadillas, peso, cruzadas, agujetas, sesiones, veces, entrenos, sin
     problema, banda, dia, repeticiones, fuerte, mejor, sesion`,
   'wont-plain': `duele, molesta, dolio`,
