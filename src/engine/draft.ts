@@ -3,7 +3,17 @@ import type { Day } from '../domain/day.ts'
 import { LADDERS, type Ladder } from '../domain/ladder/ladders.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { Texts } from '../text/index.ts'
-import type { Address, Asks, Attached, Button, Message, MessageKind, Pick, Picture } from './message.ts'
+import {
+  type Address,
+  type Asks,
+  type Attached,
+  type Button,
+  type Message,
+  type MessageKind,
+  NOBODY,
+  type Pick,
+  type Picture,
+} from './message.ts'
 import type { ClientFile, Outcome, Posting } from './ports.ts'
 import type { Change, DueKind, Rows, Table } from './rows.ts'
 
@@ -23,8 +33,6 @@ export interface Saying {
   readonly key?: string
   readonly expires?: Date | null
 }
-
-export const NOBODY: Message['mentions'] = { roles: [], users: [] }
 
 const LISTS = {
   rung: 'rungs',

@@ -131,6 +131,21 @@ export interface Message {
   readonly mentions: { readonly roles: readonly string[]; readonly users: readonly string[] }
 }
 
+export const NOBODY: Message['mentions'] = { roles: [], users: [] }
+
+/** What a message of words alone leaves empty. */
+export const BARE: Omit<Message, 'key' | 'address' | 'kind' | 'text'> = {
+  about: null,
+  asks: null,
+  care: 'none',
+  drills: [],
+  buttons: [],
+  pick: null,
+  picture: null,
+  files: [],
+  mentions: NOBODY,
+}
+
 /** Buttons and a list beside an answer; like a message's own they are known by the row that the store keeps. */
 export interface Choices {
   readonly buttons: readonly Button[]

@@ -2,9 +2,8 @@ import { addDays } from '../domain/day.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { Texts } from '../text/index.ts'
 import { onCall } from './course/cover.ts'
-import { NOBODY } from './draft.ts'
 import type { Undelivered } from './event.ts'
-import type { Address, Message } from './message.ts'
+import { type Address, BARE, type Message, NOBODY } from './message.ts'
 import { commit, draftOf, type EngineParts } from './parts.ts'
 import type { Posting, Tx } from './ports.ts'
 import type { OutboxRow, PracticeRow } from './rows.ts'
@@ -131,17 +130,9 @@ const posting = ({ row, now }: Failed, message: Message, clientId: string | null
 
 /** A message about the practice itself. */
 export const notice = (key: string, address: Address, text: string): Message => ({
+  ...BARE,
   key,
   address,
-  about: null,
   kind: 'notice',
-  asks: null,
-  care: 'none',
   text,
-  drills: [],
-  buttons: [],
-  pick: null,
-  picture: null,
-  files: [],
-  mentions: NOBODY,
 })

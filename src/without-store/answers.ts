@@ -1,6 +1,5 @@
 import { strangerKey } from '../engine/check-in/stranger.ts'
-import { NOBODY } from '../engine/draft.ts'
-import type { Address, Message } from '../engine/message.ts'
+import { type Address, BARE, type Message, NOBODY } from '../engine/message.ts'
 import type { KnownClient } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import { alertText, takeUpButton } from '../engine/urgent/alert.ts'
@@ -100,14 +99,8 @@ type Said = Pick<Message, 'key' | 'kind' | 'care' | 'text'> & { readonly address
 
 function rowOf(said: Said, known: KnownClient | null, at: Date, idOf: IdOf): OutboxRow {
   const body: Message = {
+    ...BARE,
     about: known?.client.ref ?? null,
-    asks: null,
-    drills: [],
-    buttons: [],
-    pick: null,
-    picture: null,
-    files: [],
-    mentions: NOBODY,
     ...said,
   }
   return {

@@ -2,8 +2,8 @@ import { createHash } from 'node:crypto'
 import { stopsDrills } from '../../domain/care.ts'
 import { screen } from '../../domain/signs/screen.ts'
 import type { Texts } from '../../text/index.ts'
-import { NOBODY } from '../draft.ts'
 import type { Words } from '../event.ts'
+import { BARE } from '../message.ts'
 import type { Posting } from '../ports.ts'
 
 /** The key of what is answered to somebody unknown: it tells nothing of who they are. */
@@ -22,19 +22,12 @@ export function strangerAnswer(event: Words, texts: Texts, now: Date, hasLeft: b
   const calm = hasLeft ? client.notEnrolled : client.stranger
   return {
     message: {
+      ...BARE,
       key: strangerKey(event.id),
       address: { to: 'client', user: event.actor.user },
-      about: null,
       kind: urgent ? 'urgent' : 'notice',
-      asks: null,
       care,
       text: urgent ? urgentText : care === 'soon' ? `${client.soonBefore}\n${calm}` : calm,
-      drills: [],
-      buttons: [],
-      pick: null,
-      picture: null,
-      files: [],
-      mentions: NOBODY,
     },
     clientId: null,
     practiceId: null,

@@ -7,8 +7,9 @@ import { dayAt, instantOf } from '../../domain/local-time.ts'
 import type { Desk } from '../command.ts'
 import { courseLines } from '../course/course-summary.ts'
 import { openQuestions } from '../course/questions.ts'
-import { Draft, NOBODY } from '../draft.ts'
+import { Draft } from '../draft.ts'
 import { historyOf } from '../history.ts'
+import { BARE } from '../message.ts'
 import type { EngineParts } from '../parts.ts'
 import type { ClientFile, Posting } from '../ports.ts'
 import type { DueRow, PracticeRow } from '../rows.ts'
@@ -121,19 +122,11 @@ export function cardOf(
 function rollCallPosting(practice: PracticeRow, text: string, now: Date, key: string): Posting {
   return {
     message: {
+      ...BARE,
       key: `${practice.id}/roll-call/${key}`,
       address: { to: 'coach', channel: practice.coachChannel! },
-      about: null,
       kind: 'roll-call',
-      asks: null,
-      care: 'none',
       text,
-      drills: [],
-      buttons: [],
-      pick: null,
-      picture: null,
-      files: [],
-      mentions: NOBODY,
     },
     clientId: null,
     practiceId: practice.id,

@@ -1,4 +1,4 @@
-import type { Address, Answer, Message } from '../message.ts'
+import { type Address, type Answer, BARE, type Message } from '../message.ts'
 import type { Tx } from '../ports.ts'
 import type { PracticeRow } from '../rows.ts'
 
@@ -24,19 +24,14 @@ export async function keepChoices(tx: Tx, answer: Answer, to: ShownTo): Promise<
   if (!choices || (choices.buttons.length === 0 && choices.pick === null)) return answer
   const place = to.in ?? { to: 'coach' as const, channel: to.practice.coachChannel ?? '' }
   const message: Message = {
+    ...BARE,
     key: `shown/${to.cause}`,
     address: to.only === null || place.to === 'client' ? place : { ...place, only: to.only },
     about: answer.about,
     kind: answer.kind,
-    asks: null,
-    care: 'none',
     text: to.only === null ? answer.text : '',
-    drills: [],
     buttons: choices.buttons,
     pick: choices.pick,
-    picture: null,
-    files: [],
-    mentions: { roles: [], users: [] },
   }
   const outbox = await tx.keepShown(message, {
     practiceId: to.practice.id,

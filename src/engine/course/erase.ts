@@ -2,11 +2,11 @@ import type { Day } from '../../domain/day.ts'
 import { dayAt } from '../../domain/local-time.ts'
 import { plain } from '../answer.ts'
 import type { Draft } from '../draft.ts'
-import { NOBODY } from '../draft.ts'
 import type { Address, Answer } from '../message.ts'
 import type { Posting, RowCounts, Tx } from '../ports.ts'
 import type { PracticeRow } from '../rows.ts'
 import { isLocked } from '../status.ts'
+import { notice } from '../undelivered.ts'
 
 /** For how many days a backup is kept unless the keeper sets another number: a figure of our own, a month. */
 export const BACKUP_DAYS = 30
@@ -32,10 +32,10 @@ export function eraseAnswer(
  * about nobody's record.
  */
 export async function eraseClient(tx: Tx, draft: Draft): Promise<RowCounts> {
-  const notice = hasOpenSign(draft) ? erasedWithSign(draft) : null
+  const word = hasOpenSign(draft) ? erasedWithSign(draft) : null
   const counts = await tx.erase(draft.client.id, draft.now)
   // it names the alias, so nothing of it is kept once it has gone
-  if (notice) await tx.apply({ changes: [], postings: [{ ...notice, practiceId: null }] })
+  if (word) await tx.apply({ changes: [], postings: [{ ...word, practiceId: null }] })
   return counts
 }
 
@@ -68,21 +68,7 @@ interface Notice {
 
 /** A word to the practice that hangs on no client's record. */
 export const toPractice = (practice: PracticeRow, { key, address, text, priority, at }: Notice): Posting => ({
-  message: {
-    key,
-    address,
-    about: null,
-    kind: 'notice',
-    asks: null,
-    care: 'none',
-    text,
-    drills: [],
-    buttons: [],
-    pick: null,
-    picture: null,
-    files: [],
-    mentions: NOBODY,
-  },
+  message: notice(key, address, text),
   clientId: null,
   practiceId: practice.id,
   priority,
