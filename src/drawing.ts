@@ -6,14 +6,25 @@ import { drawReportPdf, drawReportPng } from './picture/report/index.ts'
 import { textsFor } from './text/index.ts'
 
 /** The picture of a message, drawn from its facts: a client's weeks, or the page for a clinician. */
-export async function draw({ draw, facts, language = 'en' }: Picture): Promise<{ png: Uint8Array }> {
+export const draw = once(async ({ draw, facts, language = 'en' }: Picture): Promise<{ png: Uint8Array }> => {
   if (draw === 'report') return { png: await drawReportPng(...pageOf(facts as DrawnReport)) }
   return drawWeeks(facts as Weeks, { theme: 'light', words: textsFor(language).digest.picture })
-}
+})
 
 /** A file of a message, drawn from its facts: the page for a clinician as a PDF. */
-export const drawFile = ({ facts }: Drawn): Promise<Uint8Array> =>
-  drawReportPdf(...pageOf(facts as DrawnReport))
+export const drawFile = once(
+  ({ facts }: Drawn): Promise<Uint8Array> => drawReportPdf(...pageOf(facts as DrawnReport)),
+)
+
+/** What is asked for again of the same message is drawn already: a rehearsal shows what was sent. */
+function once<From extends object, T>(make: (from: From) => Promise<T>): (from: From) => Promise<T> {
+  const made = new WeakMap<From, Promise<T>>()
+  return (from) => {
+    const drawn = made.get(from) ?? make(from)
+    made.set(from, drawn)
+    return drawn
+  }
+}
 
 /** The page in words, and with what it is drawn. */
 export function pageOf({ language, facts }: DrawnReport): Parameters<typeof drawReportPng> {
