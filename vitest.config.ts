@@ -39,6 +39,8 @@ export default defineConfig({
     hookTimeout: 60_000,
     // the machines have two cores, and the end-to-end tests start real servers and databases
     maxWorkers: 2,
+    // plays that wait in real time (a slow line, a chat that is down) do so together
+    maxConcurrency: 3,
     // a file keeps nothing in its modules that another could meet, and all that is loaded stays warm: a third less work
     isolate: false,
     sequence: { sequencer: LongestFirst },

@@ -22,7 +22,7 @@ describe('faults, through the real chat client and database', () => {
     console.table([...table, { scenario: 'all', faults: sum('faults'), survived: sum('survived') }])
   })
 
-  it.each(files)('%s: everybody gets what they should, once', (name) => survives(name), 300_000)
+  it.concurrent.each(files)('%s: everybody gets what they should, once', (name) => survives(name), 300_000)
 
   onServers('on PostgreSQL', (onServer) => {
     const left = files.filter((name) => !USUAL_ON_SERVER.includes(name))

@@ -33,7 +33,7 @@ describe('faults of the chat', () => {
     return play
   }
 
-  it.each([
+  it.concurrent.each([
     '2: { at: "08:25", chat: down, for: 20m }',
     '2: { at: "08:25", chat: slow, for: 10m }',
     '2: { at: "07:59", chat: "500", for: 5m }',
