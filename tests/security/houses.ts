@@ -36,7 +36,7 @@ export async function openHouses(): Promise<Practice> {
   for (const ref of ['curlew', 'osprey']) await press(ref, 'consent-yes')
   await until('2026-03-02', '09:00')
   for (const words of ['calf', '2 sessions', '2 sessions, calf, pain 4']) await say('wren', words)
-  for (const words of ['2 sessions', '4 days ago 2 calf 4', '2 calf 4, it is the right leg today'])
+  for (const words of ['2 sessions', '4 days ago 2 calf 4', '2 calf 4, right leg today'])
     await say('knot', words)
   await say('wren', 'i wake at night from the pain and it does not settle')
   await say('heron', '2 calf 6')
