@@ -1,15 +1,10 @@
 import type { OutboxRow } from '../engine/rows.ts'
-import type { Line, SharedOutbox } from '../engine/several.ts'
-import type { Database, Db } from './database.ts'
+import type { SharedOutbox } from '../engine/several.ts'
+import type { Database } from './database.ts'
 import { processNamed } from './leases.ts'
-import { createClaims, isFree, mayBeAsked, type Wanted } from './outbox-claims.ts'
+import { createClaims, type Wanted } from './outbox-claims.ts'
+import { linesDue, nextToLeave, rowsInOrder, waitingIds } from './outbox-queries.ts'
 import { tableOf } from './tables.ts'
-
-/** A message written before messages could carry files carries none. */
-const upToDate = (row: OutboxRow): OutboxRow => ({
-  ...row,
-  body: { ...row.body, files: row.body.files ?? [] },
-})
 
 /** The text of a file is in the record itself: once the message has gone, or will not go, no second copy is kept. */
 function withoutText({ kind, body }: OutboxRow): { body?: OutboxRow['body'] } {
@@ -32,13 +27,6 @@ export interface OutboxOfProcess extends SharedOutbox {
  */
 export function outboxStore(database: Database, holder: string = processNamed()): OutboxOfProcess {
   const claims = createClaims(database, holder)
-  const inOrder = async (db: Db, ids: readonly string[]): Promise<OutboxRow[]> => {
-    const rows = await tableOf(db, 'outbox').findMany({
-      where: { id: { in: ids } },
-      orderBy: [{ priority: 'asc' }, { seq: 'asc' }],
-    })
-    return rows.map(upToDate)
-  }
   /**
    * What has become of a row, in one transaction. Of an answer to a stranger nothing is kept: the event's own id keeps
    * it from being written again. A row that is gone (its client was erased meanwhile) is no error.
@@ -58,7 +46,7 @@ export function outboxStore(database: Database, holder: string = processNamed())
     const some = await database.use((db) => claims.free(db, now, 1, wanted))
     if (some.length === 0) return []
     return database.transaction(async (db) => {
-      const rows = await inOrder(db, await claims.free(db, now, most, wanted))
+      const rows = await rowsInOrder(db, await claims.free(db, now, most, wanted))
       await claims.hold(db, rows, now)
       return rows
     })
@@ -82,33 +70,13 @@ export function outboxStore(database: Database, holder: string = processNamed())
   const tried = { attempts: { increment: 1 } }
 
   return {
-    waiting: (now, most) =>
-      database.use(async (db) => {
-        const found = await db.$queryRaw<{ id: string }[]>`
-          SELECT "id" FROM "Outbox" AS "o"
-          WHERE "state" = 'waiting' AND "notBefore" <= ${now} AND NOT EXISTS (
-            SELECT 1 FROM "Outbox" AS "before"
-            WHERE "before"."clientId" = "o"."clientId" AND "before"."state" = 'waiting'
-              AND "before"."priority" = "o"."priority" AND "before"."seq" < "o"."seq"
-              AND "before"."notBefore" > ${now})
-          ORDER BY "priority", "seq" LIMIT ${most}`
-        return inOrder(
-          db,
-          found.map((row) => row.id),
-        )
-      }),
+    waiting: (now, most) => database.use(async (db) => rowsInOrder(db, await waitingIds(db, now, most))),
     claim: (now, most, leastPressing) => claim(now, most, { leastPressing }),
     claimLines: (lines, now, most) => claim(now, most, { lines }),
     release: (ids) => database.transaction((db) => claims.release(db, ids)),
     freeTheDead: claims.freeTheDead,
     takenOver: claims.takenOver,
-    linesWaiting: (now, most) =>
-      database.use(
-        (db) => db.$queryRaw<Line[]>`
-          SELECT COALESCE("clientId", "id") AS "key", MIN("priority") AS "priority" FROM "Outbox" AS "o"
-          WHERE "state" = 'waiting' AND "notBefore" <= ${now} AND ${mayBeAsked(now)} AND ${isFree('o', now, '')}
-          GROUP BY 1 ORDER BY 2, MIN("seq") LIMIT ${most}`,
-      ),
+    linesWaiting: (now, most) => database.use((db) => linesDue(db, now, most)),
     sent: async (id, sentAt, channel, platformId) => {
       if (await sentAtOnce(id, sentAt, channel, platformId)) return
       await settle(id, {}, { state: 'sent', sentAt, channel, platformId, reason: null, ...tried })
@@ -126,17 +94,6 @@ export function outboxStore(database: Database, holder: string = processNamed())
         const rows = await tableOf(db, 'outbox').findMany({ where: { state: 'sent', platformId } })
         return new Set(rows.flatMap((row) => row.platformId ?? []))
       }),
-    nextDue: () =>
-      database.use(async (db) => {
-        // the first of each row of waiting messages decides, those behind it cannot go earlier
-        const [row] = await db.$queryRaw<{ at: Date | null }[]>`
-          SELECT "notBefore" AS "at" FROM "Outbox" AS "o"
-          WHERE "state" = 'waiting' AND NOT EXISTS (
-            SELECT 1 FROM "Outbox" AS "before"
-            WHERE "before"."clientId" = "o"."clientId" AND "before"."state" = 'waiting'
-              AND "before"."priority" = "o"."priority" AND "before"."seq" < "o"."seq")
-          ORDER BY "notBefore" LIMIT 1`
-        return row?.at ?? null
-      }),
+    nextDue: () => database.use(nextToLeave),
   }
 }
