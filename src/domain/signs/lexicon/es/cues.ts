@@ -162,6 +162,7 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    piernas (cansadas/cargadas/pesadas) (del/de la/por el/tras el/despues del) (turno/partido/trabajo/dia/paseo/viaje/gimnasio/caminata/excursion/baile/futbol),
     corazon a mil (con/por/viendo/en/de), (35/36/37/38/39/40/41/42) grados (en la calle/a la sombra/fuera/afuera/de calor), (duele/dolia/dolio/duelen) (la/el) (tripa/barriga/costado/pecho/estomago) de (tanto/la/) (reir/reirme/risa),
     (rei/reia/rio/reir/risa) (tanto/mucho) (que/) me (duele/dolia/dolio) (el/la) (pecho/tripa/barriga/costado), (dolor/dolores) de (la/) regla,
     (rio/reia/reimos/rei/risa/reir) (tanto/tan fuerte/mucho) que (casi/por poco) me (hago pis/meo/hago pipi/orino/hice pis/mee),
