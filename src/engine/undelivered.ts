@@ -3,7 +3,8 @@ import { dayAt } from '../domain/local-time.ts'
 import type { Texts } from '../text/index.ts'
 import { onCall } from './course/cover.ts'
 import type { Undelivered } from './event.ts'
-import { type Address, BARE, type Message, NOBODY } from './message.ts'
+import { type Address, type Message, NOBODY } from './message.ts'
+import { notice } from './notice.ts'
 import { commit, draftOf, type EngineParts } from './parts.ts'
 import type { Posting, Tx } from './ports.ts'
 import type { OutboxRow, PracticeRow } from './rows.ts'
@@ -126,13 +127,4 @@ const posting = ({ row, now }: Failed, message: Message, clientId: string | null
   priority: isAlert(message) ? 1 : 2,
   notBefore: now,
   expires: null,
-})
-
-/** A message about the practice itself. */
-export const notice = (key: string, address: Address, text: string): Message => ({
-  ...BARE,
-  key,
-  address,
-  kind: 'notice',
-  text,
 })

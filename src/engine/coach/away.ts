@@ -1,8 +1,8 @@
 import { dayAt, timeAt } from '../../domain/local-time.ts'
 import type { Texts } from '../../text/index.ts'
+import { notice } from '../notice.ts'
 import type { ClientFile, Tx } from '../ports.ts'
 import type { PracticeRow } from '../rows.ts'
-import { notice } from '../undelivered.ts'
 
 const HOUR_MS = 3_600_000
 

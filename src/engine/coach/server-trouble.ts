@@ -3,9 +3,9 @@ import { dayAt } from '../../domain/local-time.ts'
 import type { Texts } from '../../text/index.ts'
 import type { Server } from '../event.ts'
 import type { Address } from '../message.ts'
+import { notice } from '../notice.ts'
 import type { Tx } from '../ports.ts'
 import type { PracticeRow } from '../rows.ts'
-import { notice } from '../undelivered.ts'
 import { channelsOf, lackingOf, placeOf } from './practice-state.ts'
 
 /**

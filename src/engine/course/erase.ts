@@ -2,11 +2,10 @@ import type { Day } from '../../domain/day.ts'
 import { dayAt } from '../../domain/local-time.ts'
 import { plain } from '../answer.ts'
 import type { Draft } from '../draft.ts'
-import type { Address, Answer } from '../message.ts'
+import type { Answer } from '../message.ts'
+import { toPractice } from '../notice.ts'
 import type { Posting, RowCounts, Tx } from '../ports.ts'
-import type { PracticeRow } from '../rows.ts'
 import { isLocked } from '../status.ts'
-import { notice } from '../undelivered.ts'
 
 /** For how many days a backup is kept unless the keeper sets another number: a figure of our own, a month. */
 export const BACKUP_DAYS = 30
@@ -57,21 +56,3 @@ function erasedWithSign(draft: Draft): Posting | null {
     at: draft.now,
   })
 }
-
-interface Notice {
-  readonly key: string
-  readonly address: Address
-  readonly text: string
-  readonly priority: Posting['priority']
-  readonly at: Date
-}
-
-/** A word to the practice that hangs on no client's record. */
-export const toPractice = (practice: PracticeRow, { key, address, text, priority, at }: Notice): Posting => ({
-  message: notice(key, address, text),
-  clientId: null,
-  practiceId: practice.id,
-  priority,
-  notBefore: at,
-  expires: null,
-})

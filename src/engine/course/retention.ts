@@ -1,9 +1,10 @@
 import type { Draft } from '../draft.ts'
+import { toPractice } from '../notice.ts'
 import { commit } from '../parts.ts'
 import type { Tx } from '../ports.ts'
 import { isLocked } from '../status.ts'
 import { erasedAt, startRetention } from './end.ts'
-import { backupsUntil, eraseClient, toPractice } from './erase.ts'
+import { backupsUntil, eraseClient } from './erase.ts'
 
 const DAY_MS = 24 * 3_600_000
 
