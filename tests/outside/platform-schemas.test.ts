@@ -38,7 +38,7 @@ describe(`requests of whole scenarios against the published schemas (discord-api
     expect(result.checks.failed).toEqual([])
   }
 
-  it.concurrent.each(usual)('%s', play, 600_000)
+  it.each(usual)('%s', play, 600_000)
   it.skipIf(isShort).each(LONG)(`%s${LEFT_OUT}`, play, 600_000)
 
   it('gave fourteen weeks of a client as FHIR R4 that its published schema takes', () => {
