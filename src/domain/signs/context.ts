@@ -143,16 +143,23 @@ function otherPerson(units: readonly Unit[], { cue }: Compiled): Uint8Array {
 function turnsToMe(
   units: readonly Unit[],
   and: number,
-  { me, third, person, fine }: Compiled['cue'],
+  { me, third, person, fine, finding, thing, verb, cant }: Compiled['cue'],
 ): boolean {
   if (units[and - 1]!.entry.has[fine] === 1) return true
+  const first = units[and + 1]
+  // "... and numb down there" leaves out whose it is; "... and couldn't pee" goes on about the other
+  const isBare =
+    first !== undefined &&
+    (first.entry.has[finding] === 1 || first.entry.has[thing] === 1) &&
+    first.entry.has[verb] !== 1 &&
+    first.entry.has[cant] !== 1
   let isMine = false
   for (let i = and + 1; i < units.length && i - and < FARTHEST && units[i]!.gap === BREAK.none; i++) {
     const { has } = units[i]!.entry
     if (has[third] === 1 || has[person] === 1) return false
     isMine ||= has[me] === 1
   }
-  return isMine
+  return isMine || isBare
 }
 
 /** "I carried the dog upstairs", "can't feel my partner": the writer leads the phrase, the other only comes into it. */

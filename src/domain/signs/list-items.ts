@@ -35,7 +35,8 @@ export class ListItems {
   isFresh(i: number): boolean {
     if (this.isNo(i)) return false
     const isNoun = this.is(i, 'thing') || this.is(i, 'gerund')
-    if (!isNoun && !(this.is(i, 'place') && this.is(i + 1, 'gerund'))) return false
+    const isPlaceFirst = this.is(i, 'place') && (this.is(i + 1, 'gerund') || this.is(i + 1, 'thing'))
+    if (!isNoun && !isPlaceFirst) return false
     let hasPlace = this.is(i, 'place') || this.is(i, 'topic')
     let isSameItem = true
     const last = Math.min(this.units.length, i + FARTHEST)
