@@ -16,12 +16,13 @@ export const drawFile = once(
   ({ facts }: Drawn): Promise<Uint8Array> => drawReportPdf(...pageOf(facts as DrawnReport)),
 )
 
-/** What is asked for again of the same message is drawn already: a rehearsal shows what was sent. */
+/** What is asked for again of the same message is drawn already: sent anew, or shown by a rehearsal. */
 function once<From extends object, T>(make: (from: From) => Promise<T>): (from: From) => Promise<T> {
   const made = new WeakMap<From, Promise<T>>()
   return (from) => {
     const drawn = made.get(from) ?? make(from)
     made.set(from, drawn)
+    drawn.catch(() => made.delete(from))
     return drawn
   }
 }
