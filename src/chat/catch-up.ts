@@ -11,12 +11,16 @@ import { safeError } from './safe-error.ts'
 const PAGE = 100
 // A healthy store takes some milliseconds.
 const LOOK_UP_MS = 200
+// A store that did not answer is asked again: somebody may have written of an urgent sign and not write again.
+const AGAIN_MS = 60_000
 
 export interface CatchUp {
   /** Fetches what every known person wrote while the bot was away; called at every new session. */
   begin(): Promise<void>
   /** Resolves when a channel has been caught up with, so that a new message is not applied before an older one. */
   before(channel: string, user: string): Promise<void>
+  /** Asks a store that did not answer no more. */
+  stop(): void
 }
 
 export interface CatchUpParts {
@@ -40,6 +44,7 @@ const newRound = (): Round => ({ fetched: new Map(), failed: new Set(), isOver: 
 
 export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): CatchUp {
   let round: Round = { ...newRound(), isOver: true }
+  let again: NodeJS.Timeout | undefined
 
   const fetchAll = async ({ channel, after: from }: KnownDm): Promise<void> => {
     const written: DirectMessage[] = []
@@ -67,32 +72,43 @@ export function createCatchUp({ rest, knownDms, hear, log }: CatchUpParts): Catc
     return work
   }
 
+  /** What was fetched before the store failed is not fetched again. */
+  const goThrough = async (mine: Round): Promise<void> => {
+    try {
+      for await (const page of knownDms.all())
+        for (const dm of page) {
+          if (round !== mine) return
+          // thousands may have been away from: whoever writes now goes first
+          if (!mine.fetched.has(dm.channel)) await paceOf(rest).turn()
+          await fetchOnce(dm, mine)
+        }
+    } catch (error) {
+      log.error({ error: safeError(error) }, 'whom to catch up with could not be read; it is tried again')
+      if (round === mine) again = setTimeout(goThrough, AGAIN_MS, mine).unref()
+      return
+    }
+    mine.isOver = true
+    mine.fetched.clear()
+  }
+
   return {
-    async begin() {
-      const mine = newRound()
-      round = mine
-      try {
-        for await (const page of knownDms.all())
-          for (const dm of page) {
-            if (round !== mine) return
-            // thousands may have been away from: whoever writes now goes first
-            if (!mine.fetched.has(dm.channel)) await paceOf(rest).turn()
-            await fetchOnce(dm, mine)
-          }
-      } catch (error) {
-        log.error({ error: safeError(error) }, 'whom to catch up with could not be read')
-      }
-      mine.isOver = true
-      mine.fetched.clear()
+    begin() {
+      clearTimeout(again)
+      round = newRound()
+      return goThrough(round)
     },
     async before(channel, user) {
-      const { isOver, failed, fetched } = round
-      if (isOver && !failed.has(channel)) return
+      const mine = round
+      if (mine.isOver && !mine.failed.has(channel)) return
       // nobody who writes waits long for a store that does not answer
       const dm = await within(knownDms.of(user), LOOK_UP_MS, null).catch(() => null)
       if (dm?.channel !== channel) return
-      if (!fetched.has(channel)) paceOf(rest).count(false)
-      await fetchOnce(dm, round)
+      if (!mine.fetched.has(channel)) paceOf(rest).count(false)
+      await fetchOnce(dm, mine)
+    },
+    stop() {
+      clearTimeout(again)
+      round = { ...newRound(), isOver: true }
     },
   }
 }

@@ -62,6 +62,7 @@ export function listen(parts: ChatParts, inFlight: InFlight): Inbound {
   return {
     lastSequence: () => [...sequences.values()].reduce((sum, last) => sum + last, 0),
     stop() {
+      catchUp.stop()
       client.off(Events.ShardReconnecting, onBreak)
       client.off(Events.Raw as never, onPacket as never)
       client.off(Events.InteractionCreate, onInteraction)
