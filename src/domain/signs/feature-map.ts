@@ -82,6 +82,8 @@ export class FeatureMap<T> {
   /** Units of the second layer by themselves, and each with those after it. */
   private readonly net = new Places<T>()
   private readonly near: (Pair<T> | null)[] = []
+  /** How many were taken, the present one with them. */
+  private window = 0
 
   constructor(
     private readonly features: Features,
@@ -206,7 +208,7 @@ export class FeatureMap<T> {
   private netWithin({ start, end }: Window, take: (feature: T) => void): void {
     const units = this.features.net
     const to = firstFrom(units, end)
-    const window = ++windows
+    const window = ++this.window
     for (let i = firstFrom(units, start); i < to; i++) {
       this.net.take(i, i + 1, take)
       for (let k = 0; k < NEAR && i + k + 1 < to; k++) {
@@ -218,8 +220,6 @@ export class FeatureMap<T> {
     }
   }
 }
-
-let windows = 0
 
 function wordAt(tokens: readonly Token[], i: number, { plain }: Word): string {
   return tokens[i]!.kind === 'number' ? numberWord(valueAt(tokens, i)) : plain
