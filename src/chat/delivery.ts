@@ -1,9 +1,13 @@
 import type { OutboxRow } from '../engine/rows.ts'
+import { wayOf } from './delivery-holds.ts'
 import { createLane } from './delivery-lane.ts'
 import { createStep, type Step, type StepParts } from './delivery-step.ts'
 import { createTaken, type Taken } from './delivery-taken.ts'
 import { within } from './in-flight.ts'
 
+// While a long run of rows is handled, an answer of the platform is heard late: one message at a time would fall behind
+// the pace that the platform allows.
+const AT_ONCE = 3
 // So long one message of the express lane may hold up the next; after that they go side by side.
 const PATIENCE_MS = 100
 // A channel over its limit holds up to five seconds of alerts: they must leave room for others.
@@ -47,16 +51,32 @@ export function onLanes(taken: Taken, step: Step): Delivery {
     }
   }
 
+  /** Some side by side; of each client and place one after another. */
   const sendBatch = async (rows: readonly OutboxRow[]): Promise<void> => {
-    try {
-      for (const row of rows) {
-        if (!taken.isStillOurs(row)) return
-        const failed = (await step(row)) === 'retry'
-        if (main.isCalled() || failed) return
-      }
-    } finally {
-      taken.giveBack(rows)
+    const underWay = new Map<string, Promise<void>>()
+    const failures: unknown[] = []
+    let goesOn = true
+    const begin = (row: OutboxRow): void => {
+      const work = step(row)
+        .then((outcome) => {
+          goesOn &&= outcome === 'done'
+        })
+        .catch((error) => {
+          goesOn = false
+          failures.push(error)
+        })
+        .finally(() => underWay.delete(wayOf(row)))
+      underWay.set(wayOf(row), work)
     }
+    for (const [n, row] of rows.entries()) {
+      while (underWay.size >= AT_ONCE || underWay.has(wayOf(row))) await Promise.race(underWay.values())
+      // called again and again, it still sends one each time
+      if (!goesOn || !taken.isStillOurs(row) || (n > 0 && main.isCalled())) break
+      begin(row)
+    }
+    await Promise.all(underWay.values())
+    taken.giveBack(rows)
+    if (failures.length > 0) throw failures[0]
   }
 
   const sendPressing = async (): Promise<void> => {
