@@ -12,9 +12,10 @@ const KILLS: readonly { readonly event: string; readonly at: Readonly<Record<str
     at: {
       'before the commit': { first: 'commit', behind: 'insert Outbox', when: 'before' },
       'after the commit, before the send': { first: 'commit', behind: 'insert Outbox', when: 'after' },
-      'between the post and the mark': { stored: 0 },
+      // reply and alert leave side by side
+      'between the post of one and the other': { step: 'POST /channels/messages 2', when: 'before' },
+      'between the posts and the marks': { stored: 1 },
       'while marking': { first: 'update Outbox', behind: 'POST /channels/messages', when: 'after' },
-      'at the alert': { stored: 1 },
     },
   },
   {
