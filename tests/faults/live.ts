@@ -14,10 +14,11 @@ export async function oneClient(databaseUrl?: string) {
   const platform = createPlatform()
   const coach = platform.addUser('coach')
   const heron = platform.addUser('heron')
+  const stranger = platform.addUser('plover')
   const guild = platform.build.addGuild('boathouse', { ownerId: coach.id })
   const role = platform.build.addRole(guild.id, 'coach').id
   platform.build.addMember(guild.id, coach.id, [role])
-  platform.build.addMember(guild.id, heron.id)
+  for (const { id } of [heron, stranger]) platform.build.addMember(guild.id, id)
   const room = {
     everyoneCanView: false,
     overwrites: [{ id: role, type: 'role' as const, allow: Permission.viewChannel, deny: 0n }],
@@ -46,5 +47,8 @@ export async function oneClient(databaseUrl?: string) {
   }
   const toHeron = () => posted.filter((event) => event.recipient === heron.id)
   const inAlerts = () => posted.filter((event) => event.channelId === alerts.id)
-  return { folder, path, platform, heron, posted, logs, parts, until, toHeron, inAlerts }
+  return {
+    ...{ folder, path, platform, heron, coach, stranger, alerts },
+    ...{ posted, logs, parts, until, toHeron, inAlerts },
+  }
 }
