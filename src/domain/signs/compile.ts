@@ -2,7 +2,7 @@ import type { SignId } from './catalogue.ts'
 import { CUES, type Cue, type LexiconSource, lexiconShape, type Pattern } from './lexicon/shape.ts'
 import { compileNet, type Net, netName } from './net-data.ts'
 import { type ClassIds, type Phrase, phrasesOf, wordsIn } from './phrase-source.ts'
-import { type Entry, entryOf, type Inheritance, type Node, Tree, within } from './phrases.ts'
+import { Entry, type Inheritance, type Node, Tree, within } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
 import { Weights } from './weights.ts'
 import type { TreeName, Word } from './words.ts'
@@ -174,8 +174,8 @@ export function compile(source: LexiconSource): Compiled {
     cue,
     opening,
     subjects,
-    number: entryOf([], size),
-    unknown: entryOf([], size),
+    number: new Entry([], size),
+    unknown: new Entry([], size),
     speller: spellerOf(
       wordsIn(lexicon.net.spells ? [...spellable, ...ofNet.filter(tells)] : spellable),
       new Set([...wordsIn(phrases), ...wordsIn(asides), ...wordsIn(ofNet), ...ordinary]),

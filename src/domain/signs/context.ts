@@ -1,3 +1,4 @@
+import { ClassSet } from './class-set.ts'
 import type { Compiled } from './compile.ts'
 import type { Entry } from './phrases.ts'
 import { type Aside, BREAK, type Unit } from './units.ts'
@@ -5,13 +6,13 @@ import { type Aside, BREAK, type Unit } from './units.ts'
 /** What a message says around its words: who, when, how certain, how new. */
 export interface Context {
   /** Classes told in the sentence of a unit, words and circumstances alike. */
-  told(unit: number): Uint8Array
+  told(unit: number): ClassSet
   /** The same for its clause, which ends at a contrast. */
-  toldInClause(unit: number): Uint8Array
+  toldInClause(unit: number): ClassSet
   /** The same for its phrase, which ends at any break. */
-  toldInPhrase(unit: number): Uint8Array
+  toldInPhrase(unit: number): ClassSet
   /** All classes of the message. */
-  readonly anywhere: Uint8Array
+  readonly anywhere: ClassSet
   isQuestion(unit: number): boolean
   /** 2 clearly of another person, 1 perhaps. */
   readonly other: Uint8Array
@@ -46,18 +47,18 @@ class Told {
   }
 
   /** The classes told from one unit up to another; years count as dates where asked for. */
-  between(from: number, to: number, withYears: boolean): Uint8Array {
-    const set = new Uint8Array(this.lexicon.size)
+  between(from: number, to: number, withYears: boolean): ClassSet {
+    const set = new ClassSet(this.lexicon.size)
     const { old, past, own } = this.lexicon.cue
     for (let k = this.before[from]!; k < this.before[to]!; k++) {
       const aside = this.asides[k]!
       add(set, aside.entry)
-      if (isOldDate(this.units, aside, this.lexicon)) set[old] = 1
+      if (isOldDate(this.units, aside, this.lexicon)) set.add(old)
     }
     for (let i = from; i < to; i++) {
       const unit = this.units[i]!
       add(set, unit.entry)
-      if (withYears && isYear(unit)) set[this.units[i - 1]?.entry.has[own] === 1 ? past : old] = 1
+      if (withYears && isYear(unit)) set.add(this.units[i - 1]?.entry.has(own) ? past : old)
     }
     return set
   }
@@ -66,7 +67,7 @@ class Told {
 /** A message cut at breaks of one strength; what is told in a piece is put together once it is asked for. */
 class Pieces {
   readonly number: Int16Array
-  private readonly sets: (Uint8Array | undefined)[] = []
+  private readonly sets: (ClassSet | undefined)[] = []
 
   constructor(
     private readonly told: Told,
@@ -78,13 +79,13 @@ class Pieces {
       this.number[i] = this.number[i - 1]! + (units[i]!.gap >= strength ? 1 : 0)
   }
 
-  around(unit: number): Uint8Array {
+  around(unit: number): ClassSet {
     const piece = this.number[unit]!
     this.sets[piece] ??= this.gather(piece, unit)
     return this.sets[piece]
   }
 
-  private gather(piece: number, unit: number): Uint8Array {
+  private gather(piece: number, unit: number): ClassSet {
     let [from, to] = [unit, unit + 1]
     while (from > 0 && this.number[from - 1] === piece) from -= 1
     while (to < this.number.length && this.number[to] === piece) to += 1
@@ -92,13 +93,13 @@ class Pieces {
   }
 }
 
-function add(set: Uint8Array, entry: Entry): void {
-  for (const id of entry.classes) set[id] = 1
+function add(set: ClassSet, entry: Entry): void {
+  for (const id of entry.classes) set.add(id)
 }
 
 /** Weeks count only with their number: "8 weeks ago" is old, "3 weeks ago" is not. */
 function isOldDate(units: readonly Unit[], { entry, unit }: Aside, lexicon: Compiled): boolean {
-  if (entry.has[lexicon.cue['weeks-ago']] !== 1) return false
+  if (!entry.has(lexicon.cue['weeks-ago'])) return false
   const weeks = units[unit - 1]?.value
   return typeof weeks === 'number' && weeks > WEEKS_THAT_COUNT
 }
@@ -107,33 +108,32 @@ function isOldDate(units: readonly Unit[], { entry, unit }: Aside, lexicon: Comp
 function isOfFinding(units: readonly Unit[], { entry, unit }: Aside, { cue }: Compiled): boolean {
   const next = units[unit + 1]
   return (
-    (entry.has[cue.gone] === 1 || entry.has[cue.ended] === 1) &&
-    next?.gap === BREAK.none &&
-    next.entry.has[cue.finding] === 1
+    (entry.has(cue.gone) || entry.has(cue.ended)) && next?.gap === BREAK.none && next.entry.has(cue.finding)
   )
 }
 
 /** Another person owns what follows until the writer speaks of themselves again. */
-function otherPerson(units: readonly Unit[], { cue }: Compiled): Uint8Array {
+function otherPerson(units: readonly Unit[], { cue }: Compiled, anywhere: ClassSet): Uint8Array {
   const other = new Uint8Array(units.length)
+  if (!anywhere.has(cue.person) && !anywhere.has(cue.third)) return other
   let owner = 0
   let wasOther = false
   for (let i = 0; i < units.length; i++) {
-    const { has } = units[i]!.entry
+    const { entry } = units[i]!
     const { gap } = units[i]!
     if (gap === BREAK.sentence) owner = 0
     if (gap === BREAK.comma && owner === 2) owner = 1
-    if (has[cue.and] === 1 && owner === 2 && turnsToMe(units, i, cue)) owner = 1
-    if (has[cue.me] === 1 && units[i + 1]?.entry.has[cue.person] !== 1) {
+    if (entry.has(cue.and) && owner === 2 && turnsToMe(units, i, cue)) owner = 1
+    if (entry.has(cue.me) && !units[i + 1]?.entry.has(cue.person)) {
       owner = 0
       wasOther = false
-    } else if (has[cue.report] === 1) owner = 0
+    } else if (entry.has(cue.report)) owner = 0
     // "my dad had this and now it takes ages": it may be the writer's turn
-    else if (has[cue['my-turn']] === 1) owner = Math.min(owner, 1)
-    else if (has[cue.person] === 1) {
+    else if (entry.has(cue['my-turn'])) owner = Math.min(owner, 1)
+    else if (entry.has(cue.person)) {
       owner = isLikened(units, i, cue.like) ? 0 : isAside(units, i, cue) ? 1 : 2
       wasOther = true
-    } else if (has[cue.third] === 1 && (wasOther || i === 0 || gap !== BREAK.none)) owner = 2
+    } else if (entry.has(cue.third) && (wasOther || i === 0 || gap !== BREAK.none)) owner = 2
     other[i] = owner
   }
   return other
@@ -145,19 +145,19 @@ function turnsToMe(
   and: number,
   { me, third, person, fine, finding, thing, verb, cant }: Compiled['cue'],
 ): boolean {
-  if (units[and - 1]!.entry.has[fine] === 1) return true
+  if (units[and - 1]!.entry.has(fine)) return true
   const first = units[and + 1]
   // "... and numb down there" leaves out whose it is; "... and couldn't pee" goes on about the other
   const isBare =
     first !== undefined &&
-    (first.entry.has[finding] === 1 || first.entry.has[thing] === 1) &&
-    first.entry.has[verb] !== 1 &&
-    first.entry.has[cant] !== 1
+    (first.entry.has(finding) || first.entry.has(thing)) &&
+    !first.entry.has(verb) &&
+    !first.entry.has(cant)
   let isMine = false
   for (let i = and + 1; i < units.length && i - and < FARTHEST && units[i]!.gap === BREAK.none; i++) {
-    const { has } = units[i]!.entry
-    if (has[third] === 1 || has[person] === 1) return false
-    isMine ||= has[me] === 1
+    const { entry } = units[i]!
+    if (entry.has(third) || entry.has(person)) return false
+    isMine ||= entry.has(me)
   }
   return isMine || isBare
 }
@@ -167,14 +167,14 @@ function isAside(units: readonly Unit[], person: number, { me, cant }: Compiled[
   for (let i = person; i > 0 && person - i < FARTHEST; i--) {
     if (units[i]!.gap !== BREAK.none) return false
     const { entry, gap } = units[i - 1]!
-    if (i - 1 < person - 1 && entry.has[me] === 1) return true
-    if (entry.has[cant] === 1 && (i === 1 || gap !== BREAK.none)) return true
+    if (i - 1 < person - 1 && entry.has(me)) return true
+    if (entry.has(cant) && (i === 1 || gap !== BREAK.none)) return true
   }
   return false
 }
 
 const isLikened = (units: readonly Unit[], i: number, like: number): boolean =>
-  [1, 2].some((back) => units[i - back]?.entry.has[like] === 1)
+  [1, 2].some((back) => units[i - back]?.entry.has(like) === true)
 
 /** "What if ...", "should I watch for ...", "can this cause ...?" tell of nothing that happened. */
 function supposed(
@@ -182,28 +182,30 @@ function supposed(
   { cue }: Compiled,
   sentence: Int16Array,
   questions: ReadonlySet<number>,
+  anywhere: ClassSet,
 ) {
   const flags = new Uint8Array(units.length)
+  if (!anywhere.hasAny([cue.supposed, cue.worried, cue.uneasy, cue.asking])) return flags
   let now = 0
   let isWorry = false
   let isUneasy = false
   for (let i = 0; i < units.length; i++) {
-    const { has } = units[i]!.entry
+    const { entry } = units[i]!
     const startsSentence = i === 0 || sentence[i] !== sentence[i - 1]
-    isUneasy = (isUneasy && !startsSentence) || has[cue.uneasy] === 1
+    isUneasy = (isUneasy && !startsSentence) || entry.has(cue.uneasy)
     if (startsSentence || units[i]!.gap === BREAK.contrast) now = 0
     // "bit worried, my foot drags": after the comma comes what is
     if (isWorry && units[i]!.gap === BREAK.comma) now = 0
-    const speaksOut = has[cue.own] === 1 || has[cue.me] === 1 || has[cue.cant] === 1
+    const speaksOut = entry.has(cue.own) || entry.has(cue.me) || entry.has(cue.cant)
     if (now === 2 && units[i]!.gap === BREAK.comma && speaksOut) now = 1
-    const asks = startsSentence && has[cue.asking] === 1 && questions.has(sentence[i]!)
-    if (has[cue.supposed] === 1) {
+    const asks = startsSentence && entry.has(cue.asking) && questions.has(sentence[i]!)
+    if (entry.has(cue.supposed)) {
       now = 2
       isWorry = false
-    } else if (has[cue.worried] === 1 || asks) {
+    } else if (entry.has(cue.worried) || asks) {
       now = 2
       isWorry = true
-    } else if (isWorry && now === 2 && (has[cue.own] === 1 || has[cue.me] === 1 || has[cue.cant] === 1))
+    } else if (isWorry && now === 2 && (entry.has(cue.own) || entry.has(cue.me) || entry.has(cue.cant)))
       now = 1
     flags[i] = Math.max(now, isUneasy ? 1 : 0)
   }
@@ -230,7 +232,7 @@ export function contextOf(
   const clause = new Pieces(told, BREAK.contrast)
   const phrase = new Pieces(told, BREAK.comma)
   const anywhere = told.between(0, units.length, false)
-  anywhere[lexicon.cue.odd] = 1
+  anywhere.add(lexicon.cue.odd)
   const questions = questionsOf(units, sentence.number, endsAsking)
   return {
     told: (unit) => sentence.around(unit),
@@ -238,7 +240,7 @@ export function contextOf(
     toldInPhrase: (unit) => phrase.around(unit),
     anywhere,
     isQuestion: (unit) => questions.has(sentence.number[unit]!),
-    other: otherPerson(units, lexicon),
-    supposed: supposed(units, lexicon, sentence.number, questions),
+    other: otherPerson(units, lexicon, anywhere),
+    supposed: supposed(units, lexicon, sentence.number, questions, anywhere),
   }
 }

@@ -1,4 +1,5 @@
 import type { Token } from '../reply/tokens.ts'
+import type { ClassSet } from './class-set.ts'
 import type { Book, Features } from './features.ts'
 import type { Reading } from './match.ts'
 import type { Entry } from './phrases.ts'
@@ -147,18 +148,17 @@ export class FeatureMap<T> {
   private addMeanings(): void {
     const { meanings, clauses, book } = this
     const { reading } = this.features
-    let told: Uint8Array | null = null
+    let told: ClassSet | null = null
     reading.units.forEach(({ entry }, i) => {
       const kind = kindOf(reading, i)
       for (const id of entry.classes) meanings.add(book.meaning(kind, id))
       const here = reading.context.toldInClause(i)
       if (here !== told) {
-        for (let id = 0; id < here.length; id++)
-          if (here[id] === 1) {
-            const feature = book.meaning(TOLD, id)
-            meanings.add(feature)
-            clauses.add(feature)
-          }
+        for (const id of here.ids()) {
+          const feature = book.meaning(TOLD, id)
+          meanings.add(feature)
+          clauses.add(feature)
+        }
         clauses.close()
       }
       this.clause.push((this.clause.at(-1) ?? -1) + (here === told ? 0 : 1))

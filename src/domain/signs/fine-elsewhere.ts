@@ -8,8 +8,7 @@ import { BREAK } from './units.ts'
  */
 export function besideFineElsewhere(words: readonly Token[], { units, lexicon }: Reading): Token[][] {
   const { fine, place, finding, score, topic, and, or, contrast } = lexicon.cue
-  const is = (i: number, ...cues: readonly number[]): boolean =>
-    cues.some((cue) => units[i]!.entry.has[cue] === 1)
+  const is = (i: number, ...cues: readonly number[]): boolean => cues.some((cue) => units[i]!.entry.has(cue))
   const begins = (i: number): boolean => units[i]!.gap !== BREAK.none || is(i, and, or, contrast)
   const last = units.findLastIndex((_, i) => is(i, fine))
   if (last < 0) return []

@@ -7,19 +7,23 @@ const FARTHEST = 12
 
 /** "fine", "normal", "ok down there": each denies only the thing that it is said of. */
 class Fines {
+  private readonly cue: Compiled['cue']
+
   constructor(
     private readonly units: readonly Unit[],
-    private readonly lexicon: Compiled,
+    lexicon: Compiled,
     private readonly polarity: Polarity,
-  ) {}
+  ) {
+    this.cue = lexicon.cue
+  }
 
-  private is(i: number, cue: keyof Compiled['cue']): boolean {
-    return this.units[i]?.entry.has[this.lexicon.cue[cue]] === 1
+  private is(i: number, cue: number): boolean {
+    return this.units[i]?.entry.has(cue) === true
   }
 
   find(): void {
     for (let i = 0; i < this.units.length; i++) {
-      if (!this.is(i, 'fine') || this.polarity.turnedOdd[i] === 1) continue
+      if (!this.is(i, this.cue.fine) || this.polarity.turnedOdd[i] === 1) continue
       if (this.opensClause(i)) continue
       if (this.saysCannot(i) || this.tellsHowBadly(i)) this.polarity.turnedOdd[i] = 1
       else if (!this.fineBefore(i)) this.fineAfter(i)
@@ -28,18 +32,22 @@ class Fines {
 
   /** "..., normally I run up them" speaks of other times. */
   private opensClause(i: number): boolean {
-    return this.units[i]!.gap === BREAK.comma && this.units[i + 1]?.gap === BREAK.none && this.is(i + 1, 'me')
+    return (
+      this.units[i]!.gap === BREAK.comma &&
+      this.units[i + 1]?.gap === BREAK.none &&
+      this.is(i + 1, this.cue.me)
+    )
   }
 
   /** "can't go properly", "cannot pee normally". */
   private saysCannot(i: number): boolean {
-    return this.standsBefore(i, (j) => this.is(j, 'cant') && this.polarity.negated[j] === 0)
+    return this.standsBefore(i, (j) => this.is(j, this.cue.cant) && this.polarity.negated[j] === 0)
   }
 
   /** "don't feel my bum properly": how it fails, not that it is well. */
   private tellsHowBadly(i: number): boolean {
-    if (!this.is(i, 'manner')) return false
-    return this.standsBefore(i, (j) => this.is(j, 'finding') && this.polarity.negated[j] === 0)
+    if (!this.is(i, this.cue.manner)) return false
+    return this.standsBefore(i, (j) => this.is(j, this.cue.finding) && this.polarity.negated[j] === 0)
   }
 
   /** Looks back within the phrase, and no farther than people speak in one breath. */
@@ -55,8 +63,14 @@ class Fines {
     let joined = false
     let gap = this.units[i]!.gap
     for (let j = i - 1; j >= 0 && i - j <= FARTHEST && gap <= BREAK.comma; j--) {
-      if (this.is(j, 'no') || this.is(j, 'not') || this.is(j, 'finding') || this.is(j, 'fine')) break
-      if (this.is(j, 'rest') || (gap !== BREAK.none && this.failsBefore(j))) break
+      if (
+        this.is(j, this.cue.no) ||
+        this.is(j, this.cue.not) ||
+        this.is(j, this.cue.finding) ||
+        this.is(j, this.cue.fine)
+      )
+        break
+      if (this.is(j, this.cue.rest) || (gap !== BREAK.none && this.failsBefore(j))) break
       const isSubject = this.isSubject(j)
       const isListed = gap !== BREAK.none || this.joins(j + 1)
       if (isSubject && ((joined && !isListed) || (found && this.isTroubled(j)))) break
@@ -73,7 +87,7 @@ class Fines {
   private fineAfter(i: number): void {
     let found = false
     for (let j = i + 1; j < this.units.length && j <= i + 8 && this.units[j]!.gap <= BREAK.comma; j++) {
-      if (!found && (this.units[j]!.gap === BREAK.comma || this.is(j, 'and'))) return
+      if (!found && (this.units[j]!.gap === BREAK.comma || this.is(j, this.cue.and))) return
       if (this.isSubject(j)) this.polarity.fine[j] = 1
       else if (!this.isLink(j)) return
       found ||= this.isSubject(j)
@@ -82,14 +96,14 @@ class Fines {
 
   /** What can be said to be fine; a finding that names its place ("heartbeat in my belly") cannot. */
   private isSubject(j: number): boolean {
-    return (this.is(j, 'place') || this.is(j, 'topic')) && !this.is(j, 'finding')
+    return (this.is(j, this.cue.place) || this.is(j, this.cue.topic)) && !this.is(j, this.cue.finding)
   }
 
   /** "can't pee, all normal": what fails is not fine because of what stands after the comma. */
   private failsBefore(j: number): boolean {
     return this.standsBefore(
       j,
-      (k) => (this.is(k, 'cant') || this.is(k, 'finding')) && this.polarity.negated[k] === 0,
+      (k) => (this.is(k, this.cue.cant) || this.is(k, this.cue.finding)) && this.polarity.negated[k] === 0,
     )
   }
 
@@ -97,18 +111,22 @@ class Fines {
   private isTroubled(j: number): boolean {
     for (let k = j; k > 0 && j - k < FARTHEST && this.units[k]!.gap === BREAK.none; k--) {
       if (this.joins(k - 1)) return false
-      if ((this.is(k - 1, 'cant') || this.is(k - 1, 'finding')) && this.polarity.negated[k - 1] === 0)
+      if (
+        (this.is(k - 1, this.cue.cant) || this.is(k - 1, this.cue.finding)) &&
+        this.polarity.negated[k - 1] === 0
+      )
         return true
     }
     return false
   }
 
   private joins(j: number): boolean {
-    return this.is(j, 'and') || this.is(j, 'or')
+    return this.is(j, this.cue.and) || this.is(j, this.cue.or)
   }
 
   private isLink(j: number): boolean {
-    return (['filler', 'and', 'or', 'own', 'me'] as const).some((cue) => this.is(j, cue))
+    const { filler, and, or, own, me } = this.cue
+    return this.is(j, filler) || this.is(j, and) || this.is(j, or) || this.is(j, own) || this.is(j, me)
   }
 }
 

@@ -19,7 +19,7 @@ const highest = (flags: Uint8Array, at: readonly number[]): number => Math.max(.
 function isNewsInList({ polarity, context, lexicon }: Reading, { at }: Match): boolean {
   const denied = at.filter((i) => polarity.negated[i] === 1)
   if (!denied.every((i) => polarity.listed[i] === 1)) return false
-  return context.toldInPhrase(at.at(-1)!)[lexicon.cue.spread] === 1
+  return context.toldInPhrase(at.at(-1)!).has(lexicon.cue.spread)
 }
 
 function negation(reading: Reading, match: Match): Verdict | null {
@@ -32,7 +32,7 @@ function negation(reading: Reading, match: Match): Verdict | null {
   if (level === 0 || match.rule.isNegative) return null
   if (level > 1 || isNewsInList(reading, match)) return match.rule.denialOnly ? 'dropped' : 'unsure'
   const { thing } = reading.lexicon.cue
-  const isNamed = match.at.some((i) => reading.units[i]!.entry.has[thing] === 1)
+  const isNamed = match.at.some((i) => reading.units[i]!.entry.has(thing))
   return match.rule.sign === NEVER_DROPPED && !isNamed ? 'unsure' : 'denied'
 }
 
@@ -42,9 +42,9 @@ function saidFine(reading: Reading, match: Match): boolean {
   const last = match.at.length - 1
   return match.at.some((i, k) => {
     if (reading.polarity.fine[i] !== 1) return false
-    const { has } = reading.units[i]!.entry
+    const { entry } = reading.units[i]!
     const nextIsFinding = k < last && match.at.slice(k + 1).some((j) => j > i)
-    return (has[place] === 1 || has[topic] === 1) && !nextIsFinding
+    return (entry.has(place) || entry.has(topic)) && !nextIsFinding
   })
 }
 
@@ -52,7 +52,7 @@ function saidFine(reading: Reading, match: Match): boolean {
 function isGone({ units, context, lexicon }: Reading, { at }: Match): boolean {
   const last = at.at(-1)! + FARTHEST
   for (let i = at[0]!; i < units.length; i++) {
-    if (i > last || context.toldInPhrase(i)[lexicon.cue.gone] === 1) return true
+    if (i > last || context.toldInPhrase(i).has(lexicon.cue.gone)) return true
     if (i > at[0]! && units[i]!.gap >= BREAK.contrast) return false
   }
   return false
@@ -62,11 +62,11 @@ function isGone({ units, context, lexicon }: Reading, { at }: Match): boolean {
 function isDatedApart({ units, context, lexicon }: Reading, { at, rule }: Match): boolean {
   if (careOf(rule.sign) !== 'emergency') return false
   const { old, me, finding } = lexicon.cue
-  if (at.some((i) => context.toldInPhrase(i)[old] === 1)) return false
+  if (at.some((i) => context.toldInPhrase(i).has(old))) return false
   const last = Math.min(units.length, at.at(-1)! + FARTHEST)
   for (let i = Math.max(0, at[0]! - FARTHEST); i < last; i++) {
     const told = context.toldInPhrase(i)
-    if (told[old] === 1 && (told[me] === 1 || told[finding] === 1)) return true
+    if (told.has(old) && (told.has(me) || told.has(finding))) return true
   }
   return false
 }
@@ -76,13 +76,13 @@ function time(reading: Reading, match: Match): Verdict | null {
   const { cue } = reading.lexicon
   const told = reading.context.toldInClause(match.at.at(-1)!)
   const isEmergency = careOf(sign) === 'emergency'
-  if (told[cue.old] === 1 && told[cue.ongoing] !== 1)
+  if (told.has(cue.old) && !told.has(cue.ongoing))
     return sign === HISTORY || sign === NEVER_DROPPED || isDatedApart(reading, match) ? 'unsure' : 'dropped'
-  if (told[cue.past] === 1 && told[cue.ongoing] !== 1) return isEmergency ? 'unsure' : 'dropped'
-  const isLoss = match.at.some((i) => reading.units[i]!.entry.has[cue.lost] === 1)
-  if (told[cue.gone] === 1 && !isLoss) return isEmergency || !isGone(reading, match) ? 'unsure' : 'dropped'
-  if (told[cue.ended] === 1 && !isLoss) return 'unsure'
-  if (told[cue.always] !== 1) return null
+  if (told.has(cue.past) && !told.has(cue.ongoing)) return isEmergency ? 'unsure' : 'dropped'
+  const isLoss = match.at.some((i) => reading.units[i]!.entry.has(cue.lost))
+  if (told.has(cue.gone) && !isLoss) return isEmergency || !isGone(reading, match) ? 'unsure' : 'dropped'
+  if (told.has(cue.ended) && !isLoss) return 'unsure'
+  if (!told.has(cue.always)) return null
   if (sign === FELT_ALL_ALONG) return 'dropped'
   return isEmergency ? 'unsure' : null
 }
@@ -90,7 +90,7 @@ function time(reading: Reading, match: Match): Verdict | null {
 /** "I read about numbness down there and I have that": talk of what might be, with word of what is. */
 function isActual({ context, lexicon }: Reading, { at }: Match): boolean {
   const told = context.told(at[0]!)
-  return told[lexicon.cue.admitted] === 1 || told[lexicon.cue.actual] === 1
+  return told.has(lexicon.cue.admitted) || told.has(lexicon.cue.actual)
 }
 
 function certainty(reading: Reading, match: Match): Verdict {
@@ -98,15 +98,15 @@ function certainty(reading: Reading, match: Match): Verdict {
   const { context, lexicon } = reading
   const supposed = highest(context.supposed, at)
   if (supposed === 2) return rule.sign === NEVER_DROPPED || isActual(reading, match) ? 'unsure' : 'dropped'
-  const isDoubted = context.toldInClause(at[0]!)[lexicon.cue.doubt] === 1
+  const isDoubted = context.toldInClause(at[0]!).has(lexicon.cue.doubt)
   if (supposed === 1 || isDoubted || context.isQuestion(at[0]!)) return 'unsure'
   if (!rule.unsure) return 'sure'
-  return rule.sure !== null && context.told(at[0]!)[rule.sure] === 1 ? 'sure' : 'unsure'
+  return rule.sure !== null && context.told(at[0]!).has(rule.sure) ? 'sure' : 'unsure'
 }
 
 /** "My husband's touch, I felt nothing": who is named with a finding is not always the one who has it. */
 function whoseIt({ context, units, lexicon }: Reading, { at }: Match): number {
-  const felt = at.filter((i) => units[i]!.entry.has[lexicon.cue.person] !== 1)
+  const felt = at.filter((i) => !units[i]!.entry.has(lexicon.cue.person))
   return highest(context.other, felt.length > 0 ? felt : at)
 }
 
@@ -114,7 +114,7 @@ function whoseIt({ context, units, lexicon }: Reading, { at }: Match): number {
 export function judge(reading: Reading, match: Match): Verdict {
   const other = whoseIt(reading, match)
   if (other === 2)
-    return reading.context.told(match.at[0]!)[reading.lexicon.cue.admitted] === 1 ? 'unsure' : 'dropped'
+    return reading.context.told(match.at[0]!).has(reading.lexicon.cue.admitted) ? 'unsure' : 'dropped'
   if (match.rule.isDenial) return 'denied'
   const negated = negation(reading, match)
   if (negated !== null) return highest(reading.context.supposed, match.at) === 2 ? 'dropped' : negated

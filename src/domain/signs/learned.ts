@@ -38,7 +38,7 @@ export function learnedOf(features: Features): Learned {
     }
   }
   const { context, lexicon } = features.reading
-  const leaves = words <= FAREWELL && context.anywhere[lexicon.cue.leaving] === 1
+  const leaves = words <= FAREWELL && context.anywhere.has(lexicon.cue.leaving)
   return (isTakenBack) =>
     SIGN_IDS.flatMap((sign, i) => {
       const window = where[i]

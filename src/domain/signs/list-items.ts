@@ -6,13 +6,17 @@ const FARTHEST = 12
 
 /** What stands in a list of denials ("no numbness, fever or leaks"), and what only looks as if it did. */
 export class ListItems {
+  protected readonly cue: Compiled['cue']
+
   constructor(
     protected readonly units: readonly Unit[],
-    protected readonly lexicon: Compiled,
-  ) {}
+    lexicon: Compiled,
+  ) {
+    this.cue = lexicon.cue
+  }
 
-  is(i: number, cue: keyof Compiled['cue']): boolean {
-    return this.units[i]?.entry.has[this.lexicon.cue[cue]] === 1
+  is(i: number, cue: number): boolean {
+    return this.units[i]?.entry.has(cue) === true
   }
 
   /** Nothing follows within the clause, so a "no" here answers what stands before it. */
@@ -26,7 +30,11 @@ export class ListItems {
     if (this.isNo(i)) return false
     const last = Math.min(this.units.length, i + FARTHEST)
     for (let j = i + 1; j < last && this.units[j]!.gap < BREAK.contrast; j++)
-      if (this.goesOn(j) || this.is(j, 'fine') || (this.units[j]!.gap === BREAK.comma && this.isItem(j)))
+      if (
+        this.goesOn(j) ||
+        this.is(j, this.cue.fine) ||
+        (this.units[j]!.gap === BREAK.comma && this.isItem(j))
+      )
         return false
     return true
   }
@@ -34,45 +42,46 @@ export class ListItems {
   /** A noun with a place of its own, and no "or" to come that would show a list. */
   isFresh(i: number): boolean {
     if (this.isNo(i)) return false
-    const isNoun = this.is(i, 'thing') || this.is(i, 'gerund')
-    const isPlaceFirst = this.is(i, 'place') && (this.is(i + 1, 'gerund') || this.is(i + 1, 'thing'))
+    const isNoun = this.is(i, this.cue.thing) || this.is(i, this.cue.gerund)
+    const isPlaceFirst =
+      this.is(i, this.cue.place) && (this.is(i + 1, this.cue.gerund) || this.is(i + 1, this.cue.thing))
     if (!isNoun && !isPlaceFirst) return false
-    let hasPlace = this.is(i, 'place') || this.is(i, 'topic')
+    let hasPlace = this.is(i, this.cue.place) || this.is(i, this.cue.topic)
     let isSameItem = true
     const last = Math.min(this.units.length, i + FARTHEST)
     for (let j = i + 1; j < last && this.units[j]!.gap < BREAK.contrast; j++) {
       if (this.goesOn(j) || (this.units[j]!.gap === BREAK.comma && this.isItem(j))) return false
       isSameItem &&= this.units[j]!.gap === BREAK.none
-      if (isSameItem && (this.is(j, 'place') || this.is(j, 'topic'))) hasPlace = true
+      if (isSameItem && (this.is(j, this.cue.place) || this.is(j, this.cue.topic))) hasPlace = true
     }
     return hasPlace
   }
 
   private goesOn(i: number): boolean {
-    return this.is(i, 'or') || this.is(i, 'and')
+    return this.is(i, this.cue.or) || this.is(i, this.cue.and)
   }
 
   isNo(i: number): boolean {
-    return this.is(i, 'no') || this.is(i, 'not')
+    return this.is(i, this.cue.no) || this.is(i, this.cue.not)
   }
 
   /** What a list of denials can go on with; a sentence of its own cannot. */
   isItem(i: number): boolean {
-    if (this.isNo(i) || this.is(i, 'thing')) return true
-    if (this.is(i, 'verb')) return false
-    if (this.is(i, 'gerund')) return true
-    if (!this.is(i, 'place') && !this.is(i, 'topic')) return false
+    if (this.isNo(i) || this.is(i, this.cue.thing)) return true
+    if (this.is(i, this.cue.verb)) return false
+    if (this.is(i, this.cue.gerund)) return true
+    if (!this.is(i, this.cue.place) && !this.is(i, this.cue.topic)) return false
     for (
       let j = i + 1;
       j < Math.min(this.units.length, i + FARTHEST) &&
       this.units[j]!.gap === BREAK.none &&
-      !this.is(j, 'and');
+      !this.is(j, this.cue.and);
       j++
     ) {
       // "no fever, each leg burns": a sentence of its own
-      if (this.is(j, 'verb') || (this.isNo(j) && !this.endsClause(j))) return false
-      if (this.is(j, 'thing')) return true
-      if (this.is(j, 'finding') || this.is(j, 'cant')) return false
+      if (this.is(j, this.cue.verb) || (this.isNo(j) && !this.endsClause(j))) return false
+      if (this.is(j, this.cue.thing)) return true
+      if (this.is(j, this.cue.finding) || this.is(j, this.cue.cant)) return false
     }
     return true
   }

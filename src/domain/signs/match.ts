@@ -1,3 +1,4 @@
+import type { ClassSet } from './class-set.ts'
 import type { Compiled, Rule } from './compile.ts'
 import type { Context } from './context.ts'
 import type { Polarity } from './negation.ts'
@@ -20,13 +21,14 @@ export interface Reading {
 }
 
 /** Marks the contrasts that carry the subject of the clause before them. */
-export function carriesOf(units: readonly Unit[], lexicon: Compiled): Uint8Array {
+export function carriesOf(units: readonly Unit[], { cue }: Compiled, anywhere: ClassSet): Uint8Array {
   const carries = new Uint8Array(units.length)
-  const { place, topic } = lexicon.cue
+  const { place, topic, contrast } = cue
+  if (!anywhere.has(contrast)) return carries
   let hasSubject = false
   for (let i = units.length - 1; i >= 0; i--) {
-    const { has } = units[i]!.entry
-    if (has[place] === 1 || has[topic] === 1) hasSubject = true
+    const { entry } = units[i]!
+    if (entry.has(place) || entry.has(topic)) hasSubject = true
     if (units[i]!.gap === BREAK.contrast && !hasSubject) carries[i] = 1
     if (units[i]!.gap >= BREAK.contrast) hasSubject = false
   }
@@ -34,9 +36,9 @@ export function carriesOf(units: readonly Unit[], lexicon: Compiled): Uint8Array
 }
 
 const isOf = (reading: Reading, i: number, classes: readonly number[]): boolean => {
-  const { has } = reading.units[i]!.entry
+  const { entry } = reading.units[i]!
   for (const id of classes)
-    if (has[id] === 1 || (id === reading.lexicon.cue.odd && reading.polarity.turnedOdd[i] === 1)) return true
+    if (entry.has(id) || (id === reading.lexicon.cue.odd && reading.polarity.turnedOdd[i] === 1)) return true
   return false
 }
 
@@ -44,9 +46,9 @@ const isOf = (reading: Reading, i: number, classes: readonly number[]): boolean 
 const MOST_LIGHT = 6
 
 function isLight(reading: Reading, i: number): boolean {
-  const { has } = reading.units[i]!.entry
+  const { entry } = reading.units[i]!
   const { filler, own, me } = reading.lexicon.cue
-  return has[filler] === 1 || has[own] === 1 || has[me] === 1
+  return entry.has(filler) || entry.has(own) || entry.has(me)
 }
 
 /** The nearest unit after `from` that fits the part, or `from` itself if it is a phrase that holds both; else -1. */
@@ -65,8 +67,8 @@ function nextPart(reading: Reading, rule: Rule, part: readonly number[], from: n
     if (unit.gap > BREAK.none && !isCarried) passedBreak = true
     if (passedFine || (passedBreak && passedPlace)) return -1
     if (isOf(reading, i, part)) return i
-    if (unit.entry.has[cue.place] === 1) passedPlace = true
-    if (unit.entry.has[cue.fine] === 1 && reading.polarity.turnedOdd[i] === 0) passedFine = true
+    if (unit.entry.has(cue.place)) passedPlace = true
+    if (unit.entry.has(cue.fine) && reading.polarity.turnedOdd[i] === 0) passedFine = true
     if (!isLight(reading, i)) weight += 1
     if (weight > rule.within) return -1
   }
@@ -75,13 +77,8 @@ function nextPart(reading: Reading, rule: Rule, part: readonly number[], from: n
 
 /** A rule whose further parts stand nowhere in the message need not be tried at every word. */
 function canHold({ context: { anywhere } }: Reading, { parts }: Rule): boolean {
-  for (let k = 1; k < parts.length; k++) if (!isToldIn(anywhere, parts[k]!)) return false
+  for (let k = 1; k < parts.length; k++) if (!anywhere.hasAny(parts[k]!)) return false
   return true
-}
-
-function isToldIn(told: Uint8Array, part: readonly number[]): boolean {
-  for (const id of part) if (told[id] === 1) return true
-  return false
 }
 
 function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
@@ -96,18 +93,18 @@ function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
 
 /** A number of the scale is told somewhere, in digits or words. */
 const isScored = ({ units, context, lexicon }: Reading): boolean =>
-  units.some(({ value }) => value !== null) || context.anywhere[lexicon.cue.score] === 1
+  units.some(({ value }) => value !== null) || context.anywhere.has(lexicon.cue.score)
 
 function holds(reading: Reading, match: Match): boolean {
   const { context } = reading
   const { needs, unless, wide, anywhere } = match.rule
   if (match.rule.unscored && isScored(reading)) return false
-  if (needs !== null && context.told(match.at[0]!)[needs] !== 1) return false
+  if (needs !== null && !context.told(match.at[0]!).has(needs)) return false
   if (unless !== null) {
     const near = wide ? context.told(match.at[0]!) : context.toldInPhrase(match.at.at(-1)!)
-    if (near[unless] === 1) return false
+    if (near.has(unless)) return false
   }
-  return anywhere === null || context.anywhere[anywhere] === 1
+  return anywhere === null || context.anywhere.has(anywhere)
 }
 
 /**

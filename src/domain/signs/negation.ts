@@ -1,3 +1,4 @@
+import type { ClassSet } from './class-set.ts'
 import type { Compiled } from './compile.ts'
 import { findFine } from './fine.ts'
 import { ListItems } from './list-items.ts'
@@ -50,13 +51,13 @@ class Walk extends ListItems {
   forward(): void {
     for (let i = 0; i < this.units.length; i++) {
       this.atBreak(i)
-      const opens = this.isNo(i) || this.is(i, 'nil')
-      if (opens && this.is(i, 'double') && this.isAfterCannot(i)) this.close()
+      const opens = this.isNo(i) || this.is(i, this.cue.nil)
+      if (opens && this.is(i, this.cue.double) && this.isAfterCannot(i)) this.close()
       else if (opens) this.open(i)
-      else if (this.is(i, 'ender') || this.is(i, 'except')) this.lapse(i)
-      else if (this.is(i, 'my-turn')) this.close()
-      else if (this.is(i, 'and')) this.atAnd(i)
-      else if (this.is(i, 'or')) this.joinedByOr = true
+      else if (this.is(i, this.cue.ender) || this.is(i, this.cue.except)) this.lapse(i)
+      else if (this.is(i, this.cue['my-turn'])) this.close()
+      else if (this.is(i, this.cue.and)) this.atAnd(i)
+      else if (this.is(i, this.cue.or)) this.joinedByOr = true
       else if (this.level > 0) this.cover(i)
     }
   }
@@ -64,7 +65,7 @@ class Walk extends ListItems {
   /** "can't finish a sentence without gasping" tells of gasping. */
   private isAfterCannot(i: number): boolean {
     for (let j = i; j > 0 && i - j < FARTHEST && this.units[j]!.gap === BREAK.none; j--)
-      if (this.is(j - 1, 'cant') && this.negated[j - 1] === 0) return true
+      if (this.is(j - 1, this.cue.cant) && this.negated[j - 1] === 0) return true
     return false
   }
 
@@ -85,7 +86,7 @@ class Walk extends ListItems {
   private findsAhead(i: number): boolean {
     for (let j = i; j < this.units.length && j - i < FARTHEST; j++) {
       if (j > i && this.units[j]!.gap !== BREAK.none) return false
-      if (this.is(j, 'finding') || this.is(j, 'cant')) return true
+      if (this.is(j, this.cue.finding) || this.is(j, this.cue.cant)) return true
     }
     return false
   }
@@ -96,7 +97,7 @@ class Walk extends ListItems {
       return
     }
     // "no numbness nor weakness" denies both
-    if (this.level > 0 && this.is(i, 'or')) {
+    if (this.level > 0 && this.is(i, this.cue.or)) {
       this.joinedByOr = true
       return
     }
@@ -105,10 +106,10 @@ class Walk extends ListItems {
     this.level = isDouble ? 2 : 1
     this.opened = i
     this.unknown = 0
-    this.isVerbal = this.is(i, 'not')
+    this.isVerbal = this.is(i, this.cue.not)
     this.inList = false
     this.hasCovered = false
-    this.hasDenied = this.is(i, 'topic')
+    this.hasDenied = this.is(i, this.cue.topic)
     this.hasDeniedThing = false
     this.further = 0
     this.joinedByOr = false
@@ -119,13 +120,13 @@ class Walk extends ListItems {
     if (gap >= BREAK.contrast) this.close()
     if (gap !== BREAK.comma || this.level === 0) return
     // "a cushion that isn't there, no feeling": a verb that denied nothing before the comma has no list to open
-    if ((this.isVerbal && !this.hasCovered) || !this.hasDenied || this.is(i, 'restart')) this.close()
+    if ((this.isVerbal && !this.hasCovered) || !this.hasDenied || this.is(i, this.cue.restart)) this.close()
     else this.enterList(i)
   }
 
   private atAnd(i: number): void {
     if (this.level === 0) return
-    if (!this.hasDenied || this.is(i + 1, 'restart')) this.close()
+    if (!this.hasDenied || this.is(i + 1, this.cue.restart)) this.close()
     else this.enterList(i + 1)
   }
 
@@ -137,8 +138,8 @@ class Walk extends ListItems {
     this.joinedByOr = false
     this.unknown = 0
     let i = start
-    while (this.is(i, 'and') || this.is(i, 'or') || this.is(i, 'filler')) {
-      if (this.is(i, 'or')) this.joinedByOr = true
+    while (this.is(i, this.cue.and) || this.is(i, this.cue.or) || this.is(i, this.cue.filler)) {
+      if (this.is(i, this.cue.or)) this.joinedByOr = true
       i += 1
     }
     if (this.joinedByOr) return
@@ -149,27 +150,27 @@ class Walk extends ListItems {
   }
 
   private cover(i: number): void {
-    if (!this.is(i, 'filler') && !this.is(i, 'own')) this.hasCovered = true
-    if (this.is(i, 'fine')) {
+    if (!this.is(i, this.cue.filler) && !this.is(i, this.cue.own)) this.hasCovered = true
+    if (this.is(i, this.cue.fine)) {
       this.turn(i)
       return
     }
-    if (this.is(i, 'finding') || this.is(i, 'cant')) {
-      const isPredicate = !this.is(i, 'thing') && !this.is(i, 'gerund')
+    if (this.is(i, this.cue.finding) || this.is(i, this.cue.cant)) {
+      const isPredicate = !this.is(i, this.cue.thing) && !this.is(i, this.cue.gerund)
       if (isPredicate && ((this.inList && !this.joinedByOr) || this.unknown > 0)) this.lapse(i)
       else this.deny(i)
       return
     }
-    if (this.is(i, 'place') || this.is(i, 'topic')) this.deny(i)
-    else if (!this.is(i, 'filler') && !this.is(i, 'own')) this.passUnknown(i)
+    if (this.is(i, this.cue.place) || this.is(i, this.cue.topic)) this.deny(i)
+    else if (!this.is(i, this.cue.filler) && !this.is(i, this.cue.own)) this.passUnknown(i)
   }
 
   private deny(i: number): void {
     this.negated[i] = this.level
     if (this.inList && !this.joinedByOr) this.listed[i] = 1
-    if (this.is(i, 'thing') || this.is(i, 'gerund')) this.item = -1
-    this.hasDeniedThing ||= this.is(i, 'thing')
-    this.hasDenied ||= !this.is(i, 'elsewhere')
+    if (this.is(i, this.cue.thing) || this.is(i, this.cue.gerund)) this.item = -1
+    this.hasDeniedThing ||= this.is(i, this.cue.thing)
+    this.hasDenied ||= !this.is(i, this.cue.elsewhere)
   }
 
   private passUnknown(i: number): void {
@@ -190,28 +191,34 @@ class Walk extends ListItems {
   /** "numbness: none", "bladder no": an answer covers the item just before it. */
   backward(): void {
     for (let i = 1; i < this.units.length; i++) {
-      const answers = (this.isNo(i) || this.is(i, 'nil')) && this.endsClause(i)
-      if (!answers || this.units[i]!.gap === BREAK.contrast || this.is(i - 1, 'or')) continue
+      const answers = (this.isNo(i) || this.is(i, this.cue.nil)) && this.endsClause(i)
+      if (!answers || this.units[i]!.gap === BREAK.contrast || this.is(i - 1, this.cue.or)) continue
       if (this.units[i]!.gap === BREAK.sentence && !this.units[i]!.afterQuestion) continue
       for (let j = i - 1; j >= 0 && i - j <= FARTHEST && this.isAnswered(j); j--) {
-        if (!this.is(j, 'filler') && !this.is(j, 'and') && !this.is(j, 'or')) this.negated[j] ||= 1
+        if (!this.is(j, this.cue.filler) && !this.is(j, this.cue.and) && !this.is(j, this.cue.or))
+          this.negated[j] ||= 1
         if (this.units[j]!.gap !== BREAK.none) break
       }
     }
   }
 
   private isAnswered(j: number): boolean {
-    return (['place', 'topic', 'thing', 'gerund', 'and', 'or', 'filler', 'own'] as const).some((cue) =>
-      this.is(j, cue),
-    )
+    const { place, topic, thing, gerund, and, or, filler, own } = this.cue
+    return [place, topic, thing, gerund, and, or, filler, own].some((cue) => this.is(j, cue))
   }
 }
 
-/** Negation after the kinds of rule of NegEx (Chapman 2001) and ConText (Harkema 2009). */
-export function polarityOf(units: readonly Unit[], lexicon: Compiled): Polarity {
+/**
+ * Negation after the kinds of rule of NegEx (Chapman 2001) and ConText (Harkema 2009).
+ * @param anywhere what the message tells: without a word that denies there is nothing to walk through
+ */
+export function polarityOf(units: readonly Unit[], lexicon: Compiled, anywhere: ClassSet): Polarity {
+  const { no, not, nil, fine } = lexicon.cue
   const walk = new Walk(units, lexicon)
-  walk.forward()
-  walk.backward()
-  findFine(units, lexicon, walk)
+  if (anywhere.has(no) || anywhere.has(not) || anywhere.has(nil)) {
+    walk.forward()
+    walk.backward()
+  }
+  if (anywhere.has(fine)) findFine(units, lexicon, walk)
   return walk
 }

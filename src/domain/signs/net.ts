@@ -76,26 +76,26 @@ function read(units: readonly Unit[], reading: Reading, { deny, unable, stop, is
     sentence[i] = (sentence[i - 1] ?? 0) + (parts ? 1 : 0)
     phrase[i] = (phrase[i - 1] ?? 0) + (unit.gap !== BREAK.none ? 1 : 0)
     if (unit.value !== null) valued.add(phrase[i]!)
-    const { has } = unit.entry
-    if (unit.gap !== BREAK.none || has[stop] === 1) [denial, failure] = [0, 0]
+    const { entry } = unit
+    if (unit.gap !== BREAK.none || entry.has(stop)) [denial, failure] = [0, 0]
     denied[i] = denial > 0 || negated[at] === 1 ? 1 : 0
     // "no trouble lifting it": a failure that is denied is none
-    const fails = has[unable] === 1 && !(denial > 0 && has[deny] !== 1)
+    const fails = entry.has(unable) && !(denial > 0 && !entry.has(deny))
     failing[i] = failure > 0 && denied[i] === 0 ? 2 : fails || failure > 0 ? 1 : 0
-    denial = has[deny] === 1 ? REACH : Math.max(0, denial - 1)
+    denial = entry.has(deny) ? REACH : Math.max(0, denial - 1)
     failure = fails ? REACH : Math.max(0, failure - 1)
   })
   return { units, main, denied, failing, sentence, phrase, valued, isByPhrase }
 }
 
 function fits({ units, denied, failing }: Catch, { present, failing: lacking }: Part, i: number): boolean {
-  const { has } = units[i]!.entry
-  if (denied[i] === 0 && present.some((id) => has[id] === 1)) return true
-  return failing[i]! > 0 && lacking.some((id) => has[id] === 1)
+  const { entry } = units[i]!
+  if (denied[i] === 0 && present.some((id) => entry.has(id))) return true
+  return failing[i]! > 0 && lacking.some((id) => entry.has(id))
 }
 
 const isOne = ({ units }: Catch, i: number, classes: readonly number[]): boolean =>
-  classes.some((id) => units[i]!.entry.has[id] === 1)
+  classes.some((id) => units[i]!.entry.has(id))
 
 /** The other parts of the frame around the one that tells the trouble, nearest first, or null. */
 function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null {

@@ -1,11 +1,17 @@
+import { ClassSet } from './class-set.ts'
 import type { Phrase } from './phrase-source.ts'
 
 /** The classes that a word or phrase of the lexicon belongs to. */
-export interface Entry {
-  readonly classes: readonly number[]
-  readonly has: Uint8Array
-  /** A phrase that holds other words of the lexicon ("can't feel the paper"): one unit may fill two parts. */
-  readonly isComposed: boolean
+export class Entry extends ClassSet {
+  constructor(
+    readonly classes: readonly number[],
+    size: number,
+    /** A phrase that holds other words of the lexicon ("can't feel the paper"): one unit may fill two parts. */
+    readonly isComposed = false,
+  ) {
+    super(size)
+    for (const id of classes) this.add(id)
+  }
 }
 
 /** One node of the tree of phrases: the words that may follow, and the phrase that may end here. */
@@ -130,7 +136,7 @@ export class Tree {
     const inner = this.inheritance?.(own, words, this) ?? []
     const ids = [...new Set([...own, ...inner])]
     const key = `${inner.length > 0} ${ids.join(' ')}`
-    const entry = this.shared.get(key) ?? entryOf(ids, this.size, inner.length > 0)
+    const entry = this.shared.get(key) ?? new Entry(ids, this.size, inner.length > 0)
     this.shared.set(key, entry)
     return entry
   }
@@ -144,10 +150,4 @@ export function* within(words: readonly string[], tree: Tree): Iterable<Readonly
       const part = tree.ownOf(words.slice(from, to))
       if (part !== null) yield part
     }
-}
-
-export function entryOf(classes: readonly number[], size: number, isComposed = false): Entry {
-  const has = new Uint8Array(size)
-  for (const id of classes) has[id] = 1
-  return { classes, has, isComposed }
 }

@@ -100,12 +100,13 @@ export function readingOf(text: string, locale: string): Features & { readonly f
 function featuresOf(tokens: readonly Token[], lexicon: Compiled): Features {
   const said: Said = { tokens, words: wordsOf(tokens, lexicon) }
   const units = unitsOf(said, lexicon, 'main')
+  const context = contextOf(units, asidesOf(said, units, lexicon), lexicon, endsAsking(tokens))
   const reading: Reading = {
     units,
     lexicon,
-    polarity: polarityOf(units, lexicon),
-    context: contextOf(units, asidesOf(said, units, lexicon), lexicon, endsAsking(tokens)),
-    carries: carriesOf(units, lexicon),
+    polarity: polarityOf(units, lexicon, context.anywhere),
+    context,
+    carries: carriesOf(units, lexicon, context.anywhere),
   }
   return { said, reading, net: unitsOf(said, lexicon, 'net') }
 }
@@ -163,11 +164,11 @@ function sorted(judged: readonly Judged[]): { sure: Set<SignId>; unsure: Set<Sig
 
 /** "no to all"; "all of those: no", where nothing that the "no" could belong to comes after it. */
 function deniesAll({ units, lexicon: { cue } }: Reading, i: number): boolean {
-  const { has } = units[i]!.entry
-  if (has[cue['deny-all']] === 1) return true
+  const { entry } = units[i]!
+  if (entry.has(cue['deny-all'])) return true
   const next = units[i + 1]
-  if (has[cue['all-those']] !== 1 || next === undefined) return false
-  const isNo = next.entry.has[cue.no] === 1 || next.entry.has[cue.nil] === 1
+  if (!entry.has(cue['all-those']) || next === undefined) return false
+  const isNo = next.entry.has(cue.no) || next.entry.has(cue.nil)
   const after = units[i + 2]
   return isNo && (after === undefined || after.gap >= BREAK.comma)
 }

@@ -45,8 +45,8 @@ export interface Said {
 }
 
 /** "weak this week" is not the idiom "weak week": an idiom holds its own words and no others. */
-const isIdiom = ({ has }: Entry, { cue, net }: Compiled): boolean =>
-  has[cue.idiom] === 1 || (net.idiom >= 0 && has[net.idiom] === 1)
+const isIdiom = (entry: Entry, { cue, net }: Compiled): boolean =>
+  entry.has(cue.idiom) || (net.idiom >= 0 && entry.has(net.idiom))
 
 function advance(threads: readonly Thread[], word: Word): readonly Thread[] {
   let next: Thread[] | null = null
@@ -115,12 +115,11 @@ export function unitsOf(said: Said, lexicon: Compiled, tree: 'main' | 'net'): Un
     const next = i + (found?.length ?? 1)
     const entry = found?.entry ?? (token.kind === 'number' ? lexicon.number : lexicon.unknown)
     // "fine yesterday and now ..." begins anew as a comma would
-    const least =
-      entry.has[lexicon.cue.contrast] === 1
-        ? BREAK.contrast
-        : entry.has[lexicon.cue['my-turn']] === 1
-          ? BREAK.comma
-          : BREAK.none
+    const least = entry.has(lexicon.cue.contrast)
+      ? BREAK.contrast
+      : entry.has(lexicon.cue['my-turn'])
+        ? BREAK.comma
+        : BREAK.none
     units.push({
       entry,
       start: token.start,
@@ -142,8 +141,8 @@ export interface Aside {
   readonly unit: number
 }
 
-const says = ({ has }: Entry, cues: readonly (keyof Compiled['cue'])[], { cue }: Compiled): boolean =>
-  cues.some((name) => has[cue[name]] === 1)
+const says = (entry: Entry, cues: readonly (keyof Compiled['cue'])[], { cue }: Compiled): boolean =>
+  cues.some((name) => entry.has(cue[name]))
 
 /** All circumstances told. They may overlap, but no "gone" is told within "gone numb", no "now" within "fine now". */
 export function asidesOf(said: Said, units: readonly Unit[], lexicon: Compiled): Aside[] {

@@ -37,7 +37,7 @@ export function windowsOf({ units, lexicon }: Reading): Window[] {
     else {
       last.end = end
       if (gap === BREAK.contrast) last.contrast = end
-      const parts = gap !== BREAK.none || entry.has[and] === 1 || entry.has[except] === 1
+      const parts = gap !== BREAK.none || entry.has(and) || entry.has(except)
       if (parts && last.phrases.length < MOST_PHRASES) last.phrases.push({ start, end })
       else last.phrases[last.phrases.length - 1] = { start: last.phrases.at(-1)!.start, end }
     }
