@@ -1,33 +1,13 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
-import SqliteDatabase from 'better-sqlite3'
-import pg from 'pg'
 import { expect, it, onTestFinished } from 'vitest'
 import { type Service, startService } from '../../src/service.ts'
 import { onBothDatabases } from '../store/databases.ts'
 import { oneClient } from './live.ts'
+import { lock } from './lock.ts'
 
 const CANNOT_PEE = "I can't pee since this morning"
-
-/** Holds the database against all who write, as another program would; gives the way to let go of it. */
-async function lock(url: string): Promise<() => Promise<void>> {
-  if (url.startsWith('file:')) {
-    const other = new SqliteDatabase(url.slice('file:'.length))
-    other.exec('BEGIN IMMEDIATE')
-    return async () => {
-      other.exec('ROLLBACK')
-      other.close()
-    }
-  }
-  const other = new pg.Client({ connectionString: url })
-  await other.connect()
-  const { rows } = await other.query<{ name: string }>(
-    `SELECT quote_ident(tablename) AS name FROM pg_tables WHERE schemaname = 'public'`,
-  )
-  await other.query(`BEGIN; LOCK TABLE ${rows.map(({ name }) => name).join(', ')} IN ACCESS EXCLUSIVE MODE`)
-  return () => other.end()
-}
 
 onBothDatabases('an urgent sign while the database is locked', (bench) => {
   /** A practice with one client on the stand-in, and the bot in service with real time. */

@@ -6,7 +6,9 @@ import { afterAll, afterEach, describe } from 'vitest'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
 
 /** Address of a PostgreSQL server on which the tests may make databases of their own. */
-const POSTGRES = process.env.EBBLINE_TEST_POSTGRES
+export const POSTGRES = process.env.EBBLINE_TEST_POSTGRES
+/** Why tests that need it are left out. */
+export const SKIPPED = 'skipped: EBBLINE_TEST_POSTGRES names no server'
 
 /** A place for stores that live as long as one test. */
 export interface Bench {
@@ -24,9 +26,8 @@ export function onBothDatabases(title: string, tests: (bench: Bench) => void): v
     describe(`${title} (postgresql)`, () => tests(bench('postgresql', postgresAddresses(POSTGRES))))
     return
   }
-  const reason = 'skipped: EBBLINE_TEST_POSTGRES names no server'
-  console.warn(`${title} on postgresql ${reason}`)
-  describe.skip(`${title} (postgresql, ${reason})`, () => tests(bench('postgresql', sqliteAddresses())))
+  console.warn(`${title} on postgresql ${SKIPPED}`)
+  describe.skip(`${title} (postgresql, ${SKIPPED})`, () => tests(bench('postgresql', sqliteAddresses())))
 }
 
 /** Writes tests that need new databases on a server; skipped, and say why, where there is none. */
@@ -35,9 +36,8 @@ export function onServers(title: string, tests: (address: () => Promise<string>)
     describe(title, () => tests(postgresAddresses(POSTGRES)))
     return
   }
-  const reason = 'skipped: EBBLINE_TEST_POSTGRES names no server'
-  console.warn(`${title} ${reason}`)
-  describe.skip(`${title} (${reason})`, () => tests(sqliteAddresses()))
+  console.warn(`${title} ${SKIPPED}`)
+  describe.skip(`${title} (${SKIPPED})`, () => tests(sqliteAddresses()))
 }
 
 function bench(kind: Bench['kind'], address: () => Promise<string>): Bench {

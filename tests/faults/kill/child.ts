@@ -17,9 +17,9 @@ let service: Service | null = null
 const tell = (told: Told): void => void process.send?.(told)
 const log = pino({ level: 'fatal', base: null })
 
-async function start({ databaseUrl, token, api }: Question & { ask: 'start' }): Promise<void> {
+async function start({ databaseUrl, folder, token, api }: Question & { ask: 'start' }): Promise<void> {
   service = await startService({
-    ...{ databaseUrl, token, api, log },
+    ...{ databaseUrl, token, api, log, spoolFolder: folder },
     perSecond: PER_SECOND,
     now: () => new Date(now),
     onSent: (row, sent) => tell({ told: 'sent', row, sent }),

@@ -1,4 +1,3 @@
-import SqliteDatabase from 'better-sqlite3'
 import type { Platform } from '../../../src/rehearsal/platform/index.ts'
 import type { Cast } from '../../../src/rehearsal/player/cast.ts'
 import { buttonOf } from '../../end-to-end/service-town.ts'
@@ -76,15 +75,4 @@ function decide(scene: Scene): Promise<unknown> {
 /** Changes who is known, which is written to a file of its own. */
 function move(scene: Scene): Promise<unknown> {
   return heron(scene).slash('dm', 'my-times', { zone: 'Europe/Madrid' })
-}
-
-/** Holds the file as another program would; gives the way to let go of it. */
-export function lock(path: string): () => void {
-  const other = new SqliteDatabase(path, { timeout: 5_000 })
-  other.exec('BEGIN IMMEDIATE')
-  return () => {
-    if (!other.open) return
-    other.exec('ROLLBACK')
-    other.close()
-  }
 }

@@ -15,12 +15,19 @@ export interface HostParts {
   readonly before?: (bot: BotProcess) => Promise<void>
 }
 
+export interface Place {
+  readonly databaseUrl: string
+  /** Of its small files; null: beside the database. */
+  readonly folder: string | null
+  readonly platform: Platform
+}
+
 /** Where the bot runs: one process at work, another one loaded and waiting to take over. */
 export class Host {
   kills = 0
   private bot: BotProcess
   private next: BotProcess
-  private place: { databaseUrl: string; platform: Platform } | null = null
+  private place: Place | null = null
 
   constructor(readonly parts: HostParts) {
     this.bot = new BotProcess(parts.file)
@@ -45,14 +52,15 @@ export class Host {
   }
 
   /** Starts the bot at a place. @throws Died */
-  async start(databaseUrl: string, platform: Platform): Promise<void> {
-    this.place = { databaseUrl, platform }
+  async start(place: Place): Promise<void> {
+    this.place = place
     const { bot } = this
     bot.onSent = (told) => this.parts.onSent?.(told)
     bot.onHandled = (told) => this.parts.onHandled?.(told)
     await bot.ready
     await this.parts.before?.(bot)
-    await this.ask({ ask: 'start', databaseUrl, token: platform.token, api: platform.apiUrl })
+    const { databaseUrl, folder, platform } = place
+    await this.ask({ ask: 'start', databaseUrl, folder, token: platform.token, api: platform.apiUrl })
   }
 
   /** After a kill: the waiting process takes over at the same place; killed again, the one behind it. */
@@ -63,7 +71,7 @@ export class Host {
       this.bot = this.next
       this.next = new BotProcess(this.parts.file)
       try {
-        await this.start(this.place!.databaseUrl, this.place!.platform)
+        await this.start(this.place!)
         await this.quiet()
         // the first beat of the ticker
         await this.ask({ ask: 'tick' })

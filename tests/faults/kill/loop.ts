@@ -8,6 +8,7 @@ import { play } from '../../../src/rehearsal/player/play.ts'
 import type { Script } from '../../../src/rehearsal/scenario/index.ts'
 import type { BotProcess } from './bot-process.ts'
 import { bundleChild } from './bundle.ts'
+import { rowsOfFile } from './home.ts'
 import { type Difference, difference, type Outcome, wholeOutcome, withoutUnshown } from './outcome.ts'
 import { type KillableStage, killableStage } from './stage.ts'
 
@@ -111,7 +112,7 @@ async function playOnce(
     const instants = (await host.surely(() => host.ask({ ask: 'instants' }))) as Instants
     await stage.close()
     return {
-      outcome: wholeOutcome(place, found.stage!.platform),
+      outcome: wholeOutcome(rowsOfFile(join(place, 'bot.db')), found.stage!.platform),
       ...{ instants, kills: host.kills, troubles: log.troubles },
     }
   } finally {

@@ -1,6 +1,7 @@
 import { randomOf } from '../../../src/domain/diaries/random.ts'
 import { bundleChild } from './bundle.ts'
 import type { KillEvent } from './events.ts'
+import { homesOnFiles, homesOnServer } from './home.ts'
 import { type Difference, difference, type Outcome } from './outcome.ts'
 import { takeSnapshots } from './snapshot.ts'
 import { createTrials, type KillAt, type Tried } from './trial.ts'
@@ -64,6 +65,8 @@ export interface MatrixParts {
   readonly choose: (cells: readonly Cell[]) => readonly Cell[]
   /** Of the weekend in which the events come. */
   readonly days?: 1 | 2
+  /** Address of a server for the databases; null: files. */
+  readonly server: string | null
   readonly say?: (line: string) => void
 }
 
@@ -72,11 +75,13 @@ export async function runMatrix({
   events,
   choose,
   days,
+  server,
   say = () => {},
 }: MatrixParts): Promise<MatrixResult> {
   const bundle = await bundleChild()
   const snapshots = await takeSnapshots(bundle.path, days)
-  const trials = createTrials(bundle.path)
+  const homes = server === null ? homesOnFiles() : homesOnServer(server)
+  const trials = createTrials(bundle.path, homes)
   const rows = new Map<string, Row>()
   const plain = new Map<string, Outcome>()
   const failures: { name: string; difference: Difference }[] = []
@@ -108,6 +113,7 @@ export async function runMatrix({
     return { rows: [...rows.values()], failures, cells: cells.length, names }
   } finally {
     trials.close()
+    await homes.remove()
     snapshots.remove()
     bundle.remove()
   }

@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import SqliteDatabase from 'better-sqlite3'
 import type { Platform } from '../../../src/rehearsal/platform/index.ts'
+import type { StoredRow } from './home.ts'
 
 /** What stands at the end: rows of the database, and messages as people find them, in no order. */
 export interface Outcome {
@@ -27,22 +27,22 @@ const anonymous = (text: string): string =>
     .replace(/\/receipt\/#\/\d+/g, '/receipt/#')
 
 /**
- * @param place folder of the bot's files
+ * @param stored all rows of the database
  * @param again somebody had to press or type again: each time is an event of its own
  */
-export function outcomeOf(place: string, platform: Platform, again: boolean): Outcome {
-  return { rows: rowsIn(join(place, 'bot.db'), again), messages: messagesOn(platform, again) }
+export function outcomeOf(stored: readonly StoredRow[], platform: Platform, again: boolean): Outcome {
+  return { rows: rowsIn(stored, again), messages: messagesOn(platform, again) }
 }
 
 /**
  * The same for a whole play, in which an event more puts all that comes after it one place further on, a client is
  * known by the command that invited them, and buttons stay where the answer to a press did not arrive.
  */
-export function wholeOutcome(place: string, platform: Platform): Outcome {
-  const database = new SqliteDatabase(join(place, 'bot.db'), { readonly: true })
-  const clients = database.prepare('SELECT id, ref FROM "Client"').all() as { id: string; ref: string }[]
-  database.close()
-  const { rows, messages } = outcomeOf(place, platform, true)
+export function wholeOutcome(stored: readonly StoredRow[], platform: Platform): Outcome {
+  const clients = stored
+    .filter(({ table }) => table === 'Client')
+    .map(({ row }) => row as { id: string; ref: string })
+  const { rows, messages } = outcomeOf(stored, platform, true)
   const named = (row: string): string =>
     clients.reduce((text, { id, ref }) => text.replaceAll(id, ref), row).replace(/"seq":\d+/, '"seq":0')
   const withoutButtons = (message: string): string =>
@@ -50,22 +50,13 @@ export function wholeOutcome(place: string, platform: Platform): Outcome {
   return { rows: rows.map(named).sort(), messages: messages.map(withoutButtons).sort() }
 }
 
-function rowsIn(path: string, again: boolean): string[] {
-  const database = new SqliteDatabase(path, { readonly: true })
-  const tables = database
-    .prepare("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")
-    .pluck()
-    .all() as string[]
-  const rows = tables
-    .filter((table) => !PASSED_BY.includes(table) && !(again && table === 'Inbound'))
-    .flatMap((table) =>
-      (database.prepare(`SELECT * FROM "${table}"`).all() as { id: string; reason?: string }[])
-        // events that a bot with a database at hand never needs
-        .filter((row) => !(table === 'Inbound' && row.id.endsWith(':told')))
-        .filter((row) => !(again && row.reason === 'shown in place'))
-        .map((row) => anonymous(`${table} ${JSON.stringify(row)}`)),
-    )
-  database.close()
+function rowsIn(stored: readonly StoredRow[], again: boolean): string[] {
+  const rows = stored
+    .filter(({ table }) => !PASSED_BY.includes(table) && !(again && table === 'Inbound'))
+    // events that a bot with a database at hand never needs
+    .filter(({ table, row }) => !(table === 'Inbound' && row.id?.endsWith(':told')))
+    .filter(({ row }) => !(again && row.reason === 'shown in place'))
+    .map(({ table, row }) => anonymous(`${table} ${JSON.stringify(row)}`))
   // the trail holds each press: whoever pressed twice is in it twice
   const isFirst = (row: string, n: number): boolean => rows.indexOf(row) === n
   return rows.filter((row, n) => !(again && row.startsWith('Version ')) || isFirst(row, n)).sort()
@@ -125,6 +116,8 @@ function without(list: readonly string[], other: readonly string[]): string[] {
   })
 }
 
-/** What still waits in the spool; empty at the end of every trial. */
-export const spooled = (place: string): string =>
-  readFileSync(join(place, 'bot.db-spool'), 'utf8').replaceAll('\0', '')
+/** What still waits in the spool of a folder; empty at the end of every trial. */
+export function spooled(folder: string): string {
+  const name = readdirSync(folder).find((one) => one.endsWith('-spool'))
+  return name ? readFileSync(join(folder, name), 'utf8').replaceAll('\0', '') : ''
+}

@@ -26,7 +26,13 @@ export type AnyAim = Aim | AimAtInstants | AimBehind
 
 /** What the bot in the child process is asked for. */
 export type Ask =
-  | { readonly ask: 'start'; readonly databaseUrl: string; readonly token: string; readonly api: string }
+  | {
+      readonly ask: 'start'
+      readonly databaseUrl: string
+      readonly folder: string | null
+      readonly token: string
+      readonly api: string
+    }
   | { readonly ask: 'count'; readonly aim: AnyAim | null }
   | { readonly ask: 'tick' | 'quiet' | 'next-due' | 'steps' | 'instants' | 'stop' }
 

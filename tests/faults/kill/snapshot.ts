@@ -14,11 +14,15 @@ export type Moment = 'prompted' | 'replied' | 'sunday'
 
 /** A practice at a moment: the bot's files, the platform and the time, from which any number of trials begin. */
 export interface Snapshot {
+  /** Holds the file of the database, and the small files beside it. */
   readonly folder: string
   readonly at: Date
   readonly cast: Cast
   readonly world: object
 }
+
+/** Name of the file of the database. */
+export const DATABASE = 'bot.db'
 
 const SCENARIO = `
 title: One client at the boathouse over a weekend
@@ -54,7 +58,7 @@ export async function takeSnapshots(
   const { stage, log } = await play({
     ...{ script, clock, folder: join(root, 'pictures') },
     stage: async (hooks) => {
-      const databaseUrl = `file:${join(playing, 'bot.db')}`
+      const databaseUrl = `file:${join(playing, DATABASE)}`
       found.stage = await killableStage({ file, databaseUrl, clock, hooks, script })
       return found.stage
     },
@@ -74,20 +78,15 @@ export async function takeSnapshots(
   }
 }
 
-/** A place of its own for one trial. */
-export function unfold(
-  { folder, world }: Snapshot,
-  now: () => number,
-): { place: string; platform: Platform } {
-  const place = mkdtempSync(join(tmpdir(), 'ebbline-kill-'))
-  copyFiles(folder, place)
+/** The platform as it was, for one trial. */
+export function platformAt({ world }: Snapshot, now: () => number): Platform {
   const platform = createPlatform({ now })
   Object.assign(platform.world, structuredClone(world))
-  return { place, platform }
+  return platform
 }
 
 /** The index of the WAL belongs to the process that has it open; it is made anew. */
-function copyFiles(from: string, to: string): void {
+export function copyFiles(from: string, to: string): void {
   mkdirSync(to, { recursive: true })
   for (const name of readdirSync(from)) if (!name.endsWith('-shm')) cpSync(join(from, name), join(to, name))
 }

@@ -53,7 +53,7 @@ export async function killableStage(parts: KillableParts): Promise<KillableStage
     await whileUnanswered({ platform, host, settled }, work)
   }
 
-  await host.surely(() => host.start(databaseUrl, platform))
+  await host.surely(() => host.start({ databaseUrl, folder: null, platform }))
   await settled()
   const store = await openStore(databaseUrl)
   const said = async (does: () => unknown): Promise<string> => {

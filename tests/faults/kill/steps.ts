@@ -3,6 +3,7 @@ import { syncBuiltinESMExports } from 'node:module'
 import net from 'node:net'
 import { basename } from 'node:path'
 import SqliteDatabase from 'better-sqlite3'
+import pg from 'pg'
 import type { AnyAim } from './protocol.ts'
 
 /**
@@ -82,10 +83,12 @@ function wrap(
 }
 
 const WRITES = [
-  [/^\s*(BEGIN|COMMIT|ROLLBACK)/i, (found: string) => found.toLowerCase()],
-  [/^\s*INSERT INTO (?:`main`\.)?[`"](\w+)/i, (found: string) => `insert ${found}`],
-  [/^\s*UPDATE (?:`main`\.)?[`"](\w+)/i, (found: string) => `update ${found}`],
-  [/^\s*DELETE FROM (?:`main`\.)?[`"](\w+)/i, (found: string) => `delete ${found}`],
+  [/^\s*(BEGIN|COMMIT|ROLLBACK)\b/i, (found: string) => found.toLowerCase()],
+  [/^\s*INSERT INTO (?:[`"](?:main|public)[`"]\.)?[`"](\w+)/i, (found: string) => `insert ${found}`],
+  [/^\s*UPDATE (?:[`"](?:main|public)[`"]\.)?[`"](\w+)/i, (found: string) => `update ${found}`],
+  // a claim that ends in the same statement
+  [/^\s*WITH [\s\S]*?\bUPDATE "(\w+)"/, (found: string) => `update ${found}`],
+  [/^\s*DELETE FROM (?:[`"](?:main|public)[`"]\.)?[`"](\w+)/i, (found: string) => `delete ${found}`],
 ] as const
 
 function statementName(sql: string): string | null {
@@ -103,7 +106,11 @@ function watchDatabase(): void {
   memory.close()
   for (const method of ['run', 'all', 'get'])
     wrap(statement, method, (self) => statementName((self as { source: string }).source))
+  wrap(pg.Client.prototype, 'query', (_, [asked]) => statementName(textOf(asked)))
 }
+
+const textOf = (asked: unknown): string =>
+  typeof asked === 'string' ? asked : String((asked as { text?: string } | null)?.text ?? '')
 
 const FILES = [/-spool$/, /-known\.json(\.new)?$/]
 

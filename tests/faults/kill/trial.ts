@@ -1,13 +1,13 @@
-import { rmSync } from 'node:fs'
-import { join } from 'node:path'
 import type { Platform } from '../../../src/rehearsal/platform/index.ts'
+import { lock } from '../lock.ts'
 import { Died } from './bot-process.ts'
-import { type KillEvent, lock, type Scene } from './events.ts'
+import type { KillEvent, Scene } from './events.ts'
+import type { Home, Homes } from './home.ts'
 import { Host } from './host.ts'
 import { type Outcome, outcomeOf, spooled } from './outcome.ts'
 import { whileUnanswered } from './people-again.ts'
 import type { Aim, AimBehind, Ask } from './protocol.ts'
-import { type Snapshot, unfold } from './snapshot.ts'
+import { platformAt, type Snapshot } from './snapshot.ts'
 
 /** The child at one of its steps, or as soon as the platform has stored the so-maniest message and not answered yet. */
 export type KillAt = Aim | AimBehind | { readonly stored: number }
@@ -26,7 +26,7 @@ const MINUTE = 60_000
 const SHORT_WAY_MS = 20_000
 
 /** Runs trials one after another; a process that has survived one serves in the next. */
-export function createTrials(file: string) {
+export function createTrials(file: string, homes: Homes) {
   let now = new Date(0)
   let watch: ReturnType<typeof watchStored> | null = null
   let ahead: KillAt[] = []
@@ -42,16 +42,17 @@ export function createTrials(file: string) {
   /** @param at where it is killed; of several, the first process at the first, the one that follows at the next. */
   async function trial(snapshot: Snapshot, event: KillEvent, at: readonly KillAt[]): Promise<Tried> {
     now = snapshot.at
-    const { place, platform } = unfold(snapshot, () => now.getTime())
+    const home = await homes.at(snapshot)
+    const platform = platformAt(snapshot, () => now.getTime())
     await platform.start()
     const { kills } = host
-    await host.start(`file:${join(place, 'bot.db')}`, platform)
+    await host.start({ ...home, platform })
     await host.quiet()
     watch = watchStored(platform, host)
     ahead = [...at]
     await takeAim((ask) => host.ask(ask))
     now = new Date(event.at ?? now)
-    const steps = await happen({ platform, cast: snapshot.cast }, event, place)
+    const steps = await happen({ platform, cast: snapshot.cast }, event, home)
     const killed = host.kills - kills
     // what comes of the event at its leisure is not aimed at
     ahead = []
@@ -62,22 +63,22 @@ export function createTrials(file: string) {
       await host.surely(() => host.quiet())
     }
     await host.ask({ ask: 'stop' })
-    const left = spooled(place)
+    const left = spooled(home.folder)
     if (left !== '') throw new Error(`left in the spool: ${left}`)
-    const outcome = outcomeOf(place, platform, event.interaction === true)
+    const outcome = outcomeOf(await home.rows(), platform, event.interaction === true)
     await platform.stop()
-    rmSync(place, { recursive: true })
+    await home.remove()
     return { outcome, steps, stored: watch.count(), kills: killed }
   }
 
   /** The event and all that it leads to; killed meanwhile, the bot starts again. */
-  async function happen(scene: Scene, event: KillEvent, place: string): Promise<readonly string[]> {
+  async function happen(scene: Scene, event: KillEvent, home: Home): Promise<readonly string[]> {
     let steps: readonly string[] = []
-    const unlock = event.locked ? lock(join(place, 'bot.db')) : () => {}
+    const unlock = event.locked ? await lock(home.databaseUrl) : async () => {}
     const whole = async (): Promise<void> => {
       if (event.act === null) await host.ask({ ask: 'tick' })
-      if (event.locked) await shortWayGone(place, host)
-      unlock()
+      if (event.locked) await shortWayGone(home.folder, host)
+      await unlock()
       await host.quiet()
       await host.ask({ ask: 'tick' })
       await host.quiet()
@@ -88,7 +89,7 @@ export function createTrials(file: string) {
         await whole()
       } catch (error) {
         if (!(error instanceof Died)) throw error
-        unlock()
+        await unlock()
         await host.revive()
       }
     }
@@ -102,9 +103,9 @@ export function createTrials(file: string) {
 }
 
 /** Reply and alert are out, and written down; or the bot is no more. */
-async function shortWayGone(place: string, host: Host): Promise<void> {
+async function shortWayGone(folder: string, host: Host): Promise<void> {
   const late = performance.now() + SHORT_WAY_MS
-  while (host.isAlive && (spooled(place).match(/"sent"/g) ?? []).length < 2) {
+  while (host.isAlive && (spooled(folder).match(/"sent"/g) ?? []).length < 2) {
     if (performance.now() > late) throw new Error('the short way was not taken')
     await new Promise((resolve) => setTimeout(resolve, 10))
   }
