@@ -46,5 +46,6 @@ export default defineConfig({
     sequence: { sequencer: LongestFirst },
     env: inMemory(),
     globalSetup: 'tests/place.ts',
+    setupFiles: 'tests/laws.ts',
   },
 })
