@@ -14,7 +14,8 @@ if (![seeds, minutes, from].every((n) => Number.isFinite(n) && n! > 0)) {
   process.exit(2)
 }
 const began = performance.now()
-const folder = mkdtempSync(join(tmpdir(), 'ebbline-shaken-'))
+// made for the first that breaks something
+let folder: string | null = null
 const sum = { seeds: 0, steps: 0, faults: 0, messages: 0, broken: 0 }
 
 for (let seed = from!; seed < from! + seeds!; seed += 1) {
@@ -26,6 +27,7 @@ for (let seed = from!; seed < from! + seeds!; seed += 1) {
   sum.messages += shaken.messages
   if (shaken.breaches.length === 0) continue
   sum.broken += 1
+  folder ??= mkdtempSync(join(tmpdir(), 'ebbline-shaken-'))
   const file = join(folder, `seed-${seed}.yaml`)
   writeFileSync(file, shaken.scenario)
   console.log(`seed ${seed}, replayed by: npm run -s ebb -- play ${file}`)
