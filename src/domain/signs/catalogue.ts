@@ -66,6 +66,9 @@ export const SIGNS = {
 
 export type SignId = keyof typeof SIGNS
 export const SIGN_IDS = Object.keys(SIGNS) as SignId[]
+/** Signs in the order of the catalogue, each once. */
+export const inTheirOrder = (signs: readonly SignId[]): SignId[] =>
+  signs.length === 0 ? [] : SIGN_IDS.filter((sign) => signs.includes(sign))
 export const isSignId = (id: string): id is SignId => Object.hasOwn(SIGNS, id)
 export const careOf = (id: SignId): Exclude<Care, 'none'> => SIGNS[id].care
 export const isCaudaEquina = (id: SignId): boolean => (SIGNS[id] as SignEntry).caudaEquina === true

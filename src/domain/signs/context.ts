@@ -3,23 +3,6 @@ import type { Compiled } from './compile.ts'
 import type { Entry } from './phrases.ts'
 import { type Aside, BREAK, type Unit } from './units.ts'
 
-/** What a message says around its words: who, when, how certain, how new. */
-export interface Context {
-  /** Classes told in the sentence of a unit, words and circumstances alike. */
-  told(unit: number): ClassSet
-  /** The same for its clause, which ends at a contrast. */
-  toldInClause(unit: number): ClassSet
-  /** The same for its phrase, which ends at any break. */
-  toldInPhrase(unit: number): ClassSet
-  /** All classes of the message. */
-  readonly anywhere: ClassSet
-  isQuestion(unit: number): boolean
-  /** 2 clearly of another person, 1 perhaps. */
-  readonly other: Uint8Array
-  /** 2 clearly supposed, 1 perhaps. */
-  readonly supposed: Uint8Array
-}
-
 /** "gone since Monday" within six weeks is asked about; from the seventh week on it is history. */
 const WEEKS_THAT_COUNT = 6
 
@@ -220,27 +203,48 @@ function questionsOf(units: readonly Unit[], sentence: Int16Array, endsAsking: b
   return questions
 }
 
-/** Reads who, when and how certain, after the kinds of rule of ConText (Harkema 2009). */
-export function contextOf(
-  units: readonly Unit[],
-  asides: readonly Aside[],
-  lexicon: Compiled,
-  endsAsking: boolean,
-): Context {
-  const told = new Told(units, asides, lexicon)
-  const sentence = new Pieces(told, BREAK.sentence)
-  const clause = new Pieces(told, BREAK.contrast)
-  const phrase = new Pieces(told, BREAK.comma)
-  const anywhere = told.between(0, units.length, false)
-  anywhere.add(lexicon.cue.odd)
-  const questions = questionsOf(units, sentence.number, endsAsking)
-  return {
-    told: (unit) => sentence.around(unit),
-    toldInClause: (unit) => clause.around(unit),
-    toldInPhrase: (unit) => phrase.around(unit),
-    anywhere,
-    isQuestion: (unit) => questions.has(sentence.number[unit]!),
-    other: otherPerson(units, lexicon, anywhere),
-    supposed: supposed(units, lexicon, sentence.number, questions, anywhere),
+/** What a message says around its words: who, when, how certain, how new. */
+export class Context {
+  private readonly sentence: Pieces
+  private readonly clause: Pieces
+  private readonly phrase: Pieces
+  private readonly questions: ReadonlySet<number>
+  /** All classes of the message. */
+  readonly anywhere: ClassSet
+  /** 2 clearly of another person, 1 perhaps. */
+  readonly other: Uint8Array
+  /** 2 clearly supposed, 1 perhaps. */
+  readonly supposed: Uint8Array
+
+  /** Reads who, when and how certain, after the kinds of rule of ConText (Harkema 2009). */
+  constructor(units: readonly Unit[], asides: readonly Aside[], lexicon: Compiled, endsAsking: boolean) {
+    const told = new Told(units, asides, lexicon)
+    this.sentence = new Pieces(told, BREAK.sentence)
+    this.clause = new Pieces(told, BREAK.contrast)
+    this.phrase = new Pieces(told, BREAK.comma)
+    this.anywhere = told.between(0, units.length, false)
+    this.anywhere.add(lexicon.cue.odd)
+    this.questions = questionsOf(units, this.sentence.number, endsAsking)
+    this.other = otherPerson(units, lexicon, this.anywhere)
+    this.supposed = supposed(units, lexicon, this.sentence.number, this.questions, this.anywhere)
+  }
+
+  /** Classes told in the sentence of a unit, words and circumstances alike. */
+  told(unit: number): ClassSet {
+    return this.sentence.around(unit)
+  }
+
+  /** The same for its clause, which ends at a contrast. */
+  toldInClause(unit: number): ClassSet {
+    return this.clause.around(unit)
+  }
+
+  /** The same for its phrase, which ends at any break. */
+  toldInPhrase(unit: number): ClassSet {
+    return this.phrase.around(unit)
+  }
+
+  isQuestion(unit: number): boolean {
+    return this.questions.has(this.sentence.number[unit]!)
   }
 }

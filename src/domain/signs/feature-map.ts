@@ -1,6 +1,6 @@
 import type { Token } from '../reply/tokens.ts'
 import type { ClassSet } from './class-set.ts'
-import type { Book, Features } from './features.ts'
+import type { Book, BookWord, Features } from './features.ts'
 import type { Reading } from './match.ts'
 import type { Entry } from './phrases.ts'
 import type { Window } from './windows.ts'
@@ -54,17 +54,28 @@ class Places<T> {
   }
 
   /** Those of the places from one up to another. */
-  take(from: number, to: number, take: (feature: T) => void): void {
+  take(from: number, to: number, taker: Taker<T>): void {
     const end = this.ends[to]!
-    for (let i = this.ends[from]!; i < end; i++) take(this.features[i]!)
+    for (let i = this.ends[from]!; i < end; i++) taker.add(this.features[i]!)
   }
+}
+
+/** Whoever counts the features of a window; some are told more than once. */
+export interface Taker<T> {
+  add(feature: T): void
 }
 
 /** Features of two entries near each other, taken once a window: what is said often costs no more than its words. */
 interface Pair<T> {
   readonly features: T[]
-  /** The last window that took them. */
+  /** The last beginning from which they were taken. */
   taken: number
+}
+
+/** A word as it is spoken, and what the book knows of it. */
+interface Spoken<T> {
+  readonly word: string
+  readonly known: BookWord<T>
 }
 
 const START = '^'
@@ -72,86 +83,65 @@ const START = '^'
 /** The features of a message in their places, looked up once: every window takes its part of them. */
 export class FeatureMap<T> {
   /** The words by token; null for what is none. */
-  private readonly spoken: (string | null)[] = []
+  readonly spoken: (Spoken<T> | null)[] = []
   /** Two places a token: by itself, and with the words before it. */
-  private readonly words = new Places<T>()
+  readonly words = new Places<T>()
   /** A place a unit: its meanings and, where a clause begins, what is told in it. */
-  private readonly meanings = new Places<T>()
+  readonly meanings = new Places<T>()
   /** The same of whole clauses, and the clause of each unit. */
-  private readonly clauses = new Places<T>()
-  private readonly clause: number[] = []
-  /** Units of the second layer by themselves, and each with those after it. */
-  private readonly net = new Places<T>()
-  private readonly near: (Pair<T> | null)[] = []
-  /** How many were taken, the present one with them. */
-  private window = 0
+  readonly clauses = new Places<T>()
+  readonly clause: number[] = []
+  /** Units of the second layer by themselves, and each with those before it, nearest first. */
+  readonly net = new Places<T>()
+  readonly near: (Pair<T> | null)[] = []
+  readonly start: BookWord<T>
+  private begun = 0
 
   constructor(
-    private readonly features: Features,
+    readonly features: Features,
     private readonly book: Book<T>,
   ) {
+    this.start = book.word(START)
     this.addWords()
     this.addMeanings()
     this.addNet()
   }
 
-  /** All features of a window, some of them more than once. */
-  within(window: Window, take: (feature: T) => void): void {
-    this.wordsWithin(window, take)
-    this.meaningsWithin(window, take)
-    this.netWithin(window, take)
+  /** The windows that begin at a position, to be taken from the shortest to the longest. */
+  from(position: number): Windows<T> {
+    return new Windows(this, position, ++this.begun)
   }
 
   private addWords(): void {
     const { words, book } = this
     const { tokens, words: said } = this.features.said
-    let [before, first] = [START, START]
+    let [before, first] = [this.start, this.start]
     for (let i = 0; i < tokens.length; i++) {
       const written = said[i]
       const word = written == null || written.isCourtesy ? null : wordAt(tokens, i, written)
-      this.spoken.push(word)
-      if (tokens[i]!.text === '?') words.add(book.word('?'))
-      if (word !== null) {
-        words.add(book.word(word))
-        words.add(book.stem(word))
-      }
+      const known = word === null ? null : book.word(word)
+      this.spoken.push(known === null ? null : { word: word!, known })
+      if (tokens[i]!.text === '?') words.add(book.word('?').word)
+      words.add(known?.word)
+      words.add(known?.stem)
       words.close()
-      if (word !== null) {
-        words.add(book.pair(before, word))
-        words.add(book.skip(first, word))
+      if (known !== null) {
+        words.add(before.pair(word!))
+        words.add(first.skip(word!))
         first = before
-        before = word
+        before = known
       }
       words.close()
     }
-  }
-
-  /** The first two words have none before them in the window. */
-  private wordsWithin({ start, end }: Window, take: (feature: T) => void): void {
-    const { tokens } = this.features.said
-    let [before, first] = [START, START]
-    let i = firstFrom(tokens, start)
-    const to = firstFrom(tokens, end)
-    for (; i < to && first === START; i++) {
-      this.words.take(2 * i, 2 * i + 1, take)
-      const word = this.spoken[i]
-      if (word == null) continue
-      const [pair, skip] = [this.book.pair(before, word), this.book.skip(first, word)]
-      if (pair !== undefined) take(pair)
-      if (skip !== undefined) take(skip)
-      first = before
-      before = word
-    }
-    this.words.take(2 * i, 2 * to, take)
   }
 
   private addMeanings(): void {
     const { meanings, clauses, book } = this
     const { reading } = this.features
     let told: ClassSet | null = null
-    reading.units.forEach(({ entry }, i) => {
+    for (let i = 0; i < reading.units.length; i++) {
       const kind = kindOf(reading, i)
-      for (const id of entry.classes) meanings.add(book.meaning(kind, id))
+      for (const id of reading.units[i]!.entry.classes) meanings.add(book.meaning(kind, id))
       const here = reading.context.toldInClause(i)
       if (here !== told) {
         for (const id of here.ids()) {
@@ -164,17 +154,7 @@ export class FeatureMap<T> {
       this.clause.push((this.clause.at(-1) ?? -1) + (here === told ? 0 : 1))
       told = here
       meanings.close()
-    })
-  }
-
-  private meaningsWithin({ start, end }: Window, take: (feature: T) => void): void {
-    const { units } = this.features.reading
-    const [from, to] = [firstFrom(units, start), firstFrom(units, end)]
-    if (from >= to) return
-    const clause = this.clause[from]!
-    this.meanings.take(from, from + 1, take)
-    this.clauses.take(clause, clause + 1, take)
-    this.meanings.take(from + 1, to, take)
+    }
   }
 
   private addNet(): void {
@@ -184,15 +164,15 @@ export class FeatureMap<T> {
       const { entry } = units[i]!
       for (const id of entry.classes) this.net.add(this.book.meaning(NET, id))
       this.net.close()
-      const known = pairs.get(entry) ?? new Map<Entry, Pair<T>>()
-      pairs.set(entry, known)
-      for (let j = i + 1; j <= i + NEAR; j++)
-        this.near.push(j < units.length ? this.pairOf(entry, units[j]!.entry, known) : null)
+      for (let j = i - 1; j >= i - NEAR; j--)
+        this.near.push(j < 0 ? null : this.pairOf(units[j]!.entry, entry, pairs))
     }
   }
 
-  private pairOf(first: Entry, second: Entry, known: Map<Entry, Pair<T>>): Pair<T> | null {
+  private pairOf(first: Entry, second: Entry, pairs: Map<Entry, Map<Entry, Pair<T>>>): Pair<T> | null {
     if (first.classes.length === 0 || second.classes.length === 0) return null
+    const known = pairs.get(first) ?? new Map<Entry, Pair<T>>()
+    pairs.set(first, known)
     const before = known.get(second)
     if (before !== undefined) return before
     const pair: Pair<T> = { features: [], taken: 0 }
@@ -204,20 +184,76 @@ export class FeatureMap<T> {
       }
     return pair
   }
+}
 
-  private netWithin({ start, end }: Window, take: (feature: T) => void): void {
-    const units = this.features.net
-    const to = firstFrom(units, end)
-    const window = ++this.window
-    for (let i = firstFrom(units, start); i < to; i++) {
-      this.net.take(i, i + 1, take)
-      for (let k = 0; k < NEAR && i + k + 1 < to; k++) {
-        const pair = this.near[i * NEAR + k]
-        if (pair == null || pair.taken === window) continue
-        pair.taken = window
-        for (const feature of pair.features) take(feature)
-      }
+/** Windows that begin at one position: each goes on where the one before has ended. */
+class Windows<T> {
+  /** Up to where the features were taken, in tokens, units and units of the second layer. */
+  private token: number
+  private unit: number
+  private netUnit: number
+  /** The first two words have none before them in the window. */
+  private before: BookWord<T>
+  private first: BookWord<T>
+  private readonly firstNet: number
+  private hasClause = false
+
+  constructor(
+    private readonly map: FeatureMap<T>,
+    position: number,
+    private readonly begun: number,
+  ) {
+    const { said, reading, net } = map.features
+    this.token = firstFrom(said.tokens, position)
+    this.unit = firstFrom(reading.units, position)
+    this.firstNet = this.netUnit = firstFrom(net, position)
+    this.before = this.first = map.start
+  }
+
+  /** The features up to a position, beside those that were taken before. */
+  upTo(position: number, taker: Taker<T>): void {
+    const { said, reading, net } = this.map.features
+    this.takeWords(firstFrom(said.tokens, position), taker)
+    this.takeMeanings(firstFrom(reading.units, position), taker)
+    this.takeNet(firstFrom(net, position), taker)
+  }
+
+  private takeWords(to: number, taker: Taker<T>): void {
+    const { words, spoken, start } = this.map
+    for (; this.token < to && this.first === start; this.token++) {
+      words.take(2 * this.token, 2 * this.token + 1, taker)
+      const said = spoken[this.token]
+      if (said == null) continue
+      const [pair, skip] = [this.before.pair(said.word), this.first.skip(said.word)]
+      if (pair !== undefined) taker.add(pair)
+      if (skip !== undefined) taker.add(skip)
+      this.first = this.before
+      this.before = said.known
     }
+    words.take(2 * this.token, 2 * to, taker)
+    this.token = to
+  }
+
+  private takeMeanings(to: number, taker: Taker<T>): void {
+    const { meanings, clauses, clause } = this.map
+    if (this.unit >= to) return
+    if (!this.hasClause) clauses.take(clause[this.unit]!, clause[this.unit]! + 1, taker)
+    this.hasClause = true
+    meanings.take(this.unit, to, taker)
+    this.unit = to
+  }
+
+  private takeNet(to: number, taker: Taker<T>): void {
+    const { net, near } = this.map
+    net.take(this.netUnit, to, taker)
+    for (let i = this.netUnit; i < to; i++)
+      for (let k = 0; k < NEAR && i - k > this.firstNet; k++) {
+        const pair = near[i * NEAR + k]
+        if (pair == null || pair.taken === this.begun) continue
+        pair.taken = this.begun
+        for (const feature of pair.features) taker.add(feature)
+      }
+    this.netUnit = to
   }
 }
 

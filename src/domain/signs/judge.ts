@@ -4,6 +4,13 @@ import { BREAK } from './units.ts'
 
 export type Verdict = 'sure' | 'unsure' | 'denied' | 'dropped'
 
+export interface Judged {
+  readonly match: Match
+  readonly verdict: Verdict
+}
+
+export const isTold = ({ verdict }: Judged): boolean => verdict === 'sure' || verdict === 'unsure'
+
 /** Thoughts of self-harm are asked about where any other sign would be history, a worry or a denial. */
 const NEVER_DROPPED = 'self-harm'
 /** What was felt all along in one leg is how reach is felt, no sign. */
@@ -13,7 +20,11 @@ const HISTORY = 'cancer-history'
 /** Units that are looked at behind a finding, so that the cost stays in line with the length. */
 const FARTHEST = 12
 
-const highest = (flags: Uint8Array, at: readonly number[]): number => Math.max(...at.map((i) => flags[i]!))
+function highest(flags: Uint8Array, at: readonly number[]): number {
+  let most = 0
+  for (const i of at) most = Math.max(most, flags[i]!)
+  return most
+}
 
 /** "no fever, calf swelling since yesterday": a further item of a list, or news; asked. */
 function isNewsInList({ polarity, context, lexicon }: Reading, { at }: Match): boolean {

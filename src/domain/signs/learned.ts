@@ -1,13 +1,15 @@
 import { SIGN_IDS, type SignId } from './catalogue.ts'
 import { FeatureMap } from './feature-map.ts'
 import type { Features } from './features.ts'
-import type { Match } from './match.ts'
-import { asks } from './net.ts'
-import { likelihood, Sum } from './weights.ts'
+import { likelihood as likelihoodOf, Sum, type Weights } from './weights.ts'
 import { type Window, windowsOf } from './windows.ts'
 
-/** Signs that are likely enough to be asked about; likelier, where another layer had taken the sign back. */
-export type Learned = (isTakenBack: (sign: SignId) => boolean) => Match[]
+/** How likely a sign is in the window of the message that speaks most for it. */
+export interface Likely {
+  readonly sign: SignId
+  readonly likelihood: number
+  readonly at: readonly number[]
+}
 
 /** Who only wants to leave the programme says little more than that. */
 const FAREWELL = 8
@@ -15,38 +17,66 @@ const HARM: SignId = 'self-harm'
 
 /** So few words answer a question ("the other one") and are too little to weigh. */
 const ANSWER = 3
+const NONE: readonly Likely[] = []
+
+/** The windows in the order in which each can go on from the one before: by their beginning, then by their end. */
+const inOrder = (windows: readonly Window[]): number[] =>
+  windows
+    .map((_, n) => n)
+    .sort((a, b) => windows[a]!.start - windows[b]!.start || windows[a]!.end - windows[b]!.end)
+
+/** By the sign: the window that speaks most for it, the first of those that speak alike, and how much. */
+class Highest {
+  readonly evidence: number[] = SIGN_IDS.map(() => Number.NEGATIVE_INFINITY)
+  readonly window: number[] = SIGN_IDS.map(() => -1)
+
+  hear(told: readonly number[], window: number): void {
+    for (let i = 0; i < told.length; i++) {
+      const more = told[i]! - this.evidence[i]!
+      if (more < 0 || (more === 0 && window > this.window[i]!)) continue
+      this.evidence[i] = told[i]!
+      this.window[i] = window
+    }
+  }
+}
+
+function highestOf(features: Features, weights: Weights, windows: readonly Window[]): Highest {
+  const highest = new Highest()
+  const map = new FeatureMap(features, weights)
+  const sum = new Sum(weights)
+  let [begun, from] = [map.from(0), 0]
+  for (const n of inOrder(windows)) {
+    const { start, end } = windows[n]!
+    if (start !== from) {
+      from = start
+      begun = map.from(start)
+      sum.clear()
+    }
+    begun.upTo(end, sum)
+    highest.hear(sum.evidence(), n)
+  }
+  return highest
+}
 
 /**
  * The third layer: weights learned from the corpus, summed over what a message says and how it is said. It tells
  * nothing by itself and stills nothing: what it finds likely is asked about.
  */
-export function learnedOf(features: Features): Learned {
+export function learnedOf(features: Features): readonly Likely[] {
   const { weights } = features.reading.lexicon
-  const words = features.said.words.filter((word) => word !== null).length
-  if (weights === null || words <= ANSWER) return () => []
-  const highest = SIGN_IDS.map(() => Number.NEGATIVE_INFINITY)
-  const where: (Window | undefined)[] = SIGN_IDS.map(() => undefined)
-  const told = new FeatureMap(features, weights)
-  const sum = new Sum(weights)
-  for (const window of windowsOf(features.reading)) {
-    sum.over(told, window)
-    for (let i = 0; i < SIGN_IDS.length; i++) {
-      const evidence = sum.evidenceFor(i)
-      if (evidence <= highest[i]!) continue
-      highest[i] = evidence
-      where[i] = window
-    }
-  }
+  const words = features.said.words.reduce((count, word) => count + (word === null ? 0 : 1), 0)
+  if (weights === null || words <= ANSWER) return NONE
+  const windows = windowsOf(features.reading)
+  const { evidence, window } = highestOf(features, weights, windows)
   const { context, lexicon } = features.reading
   const leaves = words <= FAREWELL && context.anywhere.has(lexicon.cue.leaving)
-  return (isTakenBack) =>
-    SIGN_IDS.flatMap((sign, i) => {
-      const window = where[i]
-      const least = isTakenBack(sign) ? weights.insist : weights.ask
-      if (window === undefined || (leaves && sign === HARM)) return []
-      if (likelihood(highest[i]!) < least) return []
-      return [{ rule: asks(sign), at: unitsIn(features, window) }]
-    })
+  const likely: Likely[] = []
+  for (let i = 0; i < SIGN_IDS.length; i++) {
+    const likelihood = likelihoodOf(evidence[i]!)
+    if (likelihood < Math.min(weights.ask, weights.insist) || (leaves && SIGN_IDS[i] === HARM)) continue
+    likely.push({ sign: SIGN_IDS[i]!, likelihood, at: unitsIn(features, windows[window[i]!]!) })
+  }
+  return likely
 }
 
 function unitsIn({ reading }: Features, { start, end }: Window): number[] {

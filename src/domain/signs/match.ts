@@ -83,8 +83,8 @@ function canHold({ context: { anywhere } }: Reading, { parts }: Rule): boolean {
 
 function tryRule(reading: Reading, rule: Rule, start: number): Match | null {
   const at = [start]
-  for (const part of rule.parts.slice(1)) {
-    const next = nextPart(reading, rule, part, at.at(-1)!)
+  for (let k = 1; k < rule.parts.length; k++) {
+    const next = nextPart(reading, rule, rule.parts[k]!, at[k - 1]!)
     if (next < 0) return null
     at.push(next)
   }
@@ -119,21 +119,24 @@ function withoutReach({ units }: Reading, found: readonly Match[]): Match[] {
   })
 }
 
+/** Adds what the rules find that the class opens at this unit. */
+function tryAll(reading: Reading, id: number, at: number, found: Match[]): void {
+  for (const rule of reading.lexicon.opening[id]!) {
+    if (!canHold(reading, rule)) continue
+    const match = tryRule(reading, rule, at)
+    if (match !== null && holds(reading, match)) found.push(match)
+  }
+}
+
 /** All rules found. */
 export function matchesOf(reading: Reading): Match[] {
   const found: Match[] = []
-  const { cue, opening } = reading.lexicon
-  const tryAll = (id: number, at: number): void => {
-    for (const rule of opening[id]!) {
-      if (!canHold(reading, rule)) continue
-      const match = tryRule(reading, rule, at)
-      if (match !== null && holds(reading, match)) found.push(match)
-    }
-  }
+  const { cue } = reading.lexicon
   for (let i = 0; i < reading.units.length; i++) {
-    for (const id of reading.units[i]!.entry.classes) tryAll(id, i)
-    if (reading.polarity.turnedOdd[i] === 1) tryAll(cue.odd, i)
+    for (const id of reading.units[i]!.entry.classes) tryAll(reading, id, i, found)
+    if (reading.polarity.turnedOdd[i] === 1) tryAll(reading, cue.odd, i, found)
   }
+  if (found.length === 0) return found
   return withoutShared(reading, withoutReach(reading, found))
 }
 

@@ -56,6 +56,10 @@ function shared(word: string): string {
 /** The word as the phrases hold it, if any does. */
 export const asShared = (word: string): string => known.get(word) ?? word
 
+/** One of 32 bits by the letters of a word: a set of words that lacks the bit does not hold the word. */
+export const bitOf = (word: string): number =>
+  1 << (word.charCodeAt(0) * 7 + word.charCodeAt(word.length - 1) * 3 + word.length)
+
 const bare = (place: Place): Place =>
   place.map((choice) => choice.map((word) => (word.includes("'") ? word.replaceAll("'", '') : word)))
 

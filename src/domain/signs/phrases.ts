@@ -1,5 +1,5 @@
 import { ClassSet } from './class-set.ts'
-import type { Phrase } from './phrase-source.ts'
+import { bitOf, type Phrase } from './phrase-source.ts'
 
 /** The classes that a word or phrase of the lexicon belongs to. */
 export class Entry extends ClassSet {
@@ -17,6 +17,8 @@ export class Entry extends ClassSet {
 /** One node of the tree of phrases: the words that may follow, and the phrase that may end here. */
 export interface Node {
   readonly next: ReadonlyMap<string, Node>
+  /** The bits of the words that may follow: most words may not, and need not be looked up to know it. */
+  readonly bits: number
   readonly entry: Entry | null
 }
 
@@ -40,6 +42,7 @@ const LEAF: ReadonlyMap<string, Node> = new Map()
 /** Spreads only the choices that are asked for: a phrase of many choices costs its length, not their product. */
 class Branch implements Node {
   private follows: ReadonlyMap<string, Node> | null = null
+  private followed: number | null = null
   private end: Entry | null | undefined = undefined
 
   constructor(
@@ -51,6 +54,14 @@ class Branch implements Node {
   get next(): ReadonlyMap<string, Node> {
     this.follows ??= this.branches()
     return this.follows
+  }
+
+  get bits(): number {
+    if (this.followed === null) {
+      this.followed = 0
+      for (const word of this.next.keys()) this.followed |= bitOf(word)
+    }
+    return this.followed
   }
 
   get entry(): Entry | null {

@@ -1,5 +1,5 @@
 import type { Token } from '../reply/tokens.ts'
-import type { Plain } from './compile.ts'
+import type { Said } from './units.ts'
 
 /** From here on pain is a sign of its own. */
 const SEVERE = 9
@@ -13,11 +13,11 @@ const isTop = (tokens: readonly Token[], at: number): boolean =>
  * A check-in and nothing more ("did 2, calf, pain 4"): every word is one of those in which no sign can be told, so
  * that no layer need look at it. "both calf" might mean both calves.
  */
-export function isPlain(tokens: readonly Token[], { words, zones, pairs }: Plain): boolean {
+export function isPlain({ tokens, words }: Said): boolean {
   return tokens.every((token, at) => {
     if (token.kind === 'mark') return true
     if (token.kind === 'number') return (token.value ?? SEVERE) < SEVERE || isTop(tokens, at)
-    if (pairs.has(token.text)) return !zones.has(tokens[at + 1]?.text ?? '')
-    return words.has(token.text) || zones.has(token.text)
+    const word = words[at]!
+    return word.isPair ? !words[at + 1]?.isZone : word.isPlain
   })
 }

@@ -1,7 +1,16 @@
 import type { Token } from '../reply/tokens.ts'
 import type { Compiled } from './compile.ts'
 import type { Entry } from './phrases.ts'
-import type { Found, Thread, TreeName, Word } from './words.ts'
+import {
+  ASIDES,
+  type Found,
+  type MAIN,
+  type NET,
+  type Opening,
+  type Thread,
+  type TreePlace,
+  type Word,
+} from './words.ts'
 
 /** What parts two units, in rising strength. */
 export const BREAK = { none: 0, comma: 1, contrast: 2, sentence: 3 } as const
@@ -72,13 +81,18 @@ function endingOf(threads: readonly Thread[], lexicon: Compiled): Entry | null {
 }
 
 /** The phrases of the tree that start at this word, shortest first. */
-function phrasesFrom(
+function phrasesFrom(said: Said, at: number, tree: TreePlace, lexicon: Compiled): readonly Found[] {
+  const opening = said.words[at]!.opens(tree)
+  return opening.threads.length === 0 ? opening.found : longerFrom(said, at, opening, lexicon)
+}
+
+function longerFrom(
   { tokens, words }: Said,
   at: number,
-  tree: TreeName,
+  opening: Opening,
   lexicon: Compiled,
 ): readonly Found[] {
-  let { found, threads } = words[at]!.opens(tree)
+  let { found, threads } = opening
   for (let i = at + 1; threads.length > 0 && i < tokens.length; i++) {
     const word = words[i]
     if (word == null) {
@@ -98,7 +112,7 @@ function isHyphen(tokens: readonly Token[], i: number): boolean {
 }
 
 /** Cuts a message into units, the longest known phrase of the tree first. */
-export function unitsOf(said: Said, lexicon: Compiled, tree: 'main' | 'net'): Unit[] {
+export function unitsOf(said: Said, lexicon: Compiled, tree: typeof MAIN | typeof NET): Unit[] {
   const { tokens } = said
   const units: Unit[] = []
   let gap: number = BREAK.none
@@ -141,36 +155,32 @@ export interface Aside {
   readonly unit: number
 }
 
-const says = (entry: Entry, cues: readonly (keyof Compiled['cue'])[], { cue }: Compiled): boolean =>
-  cues.some((name) => entry.has(cue[name]))
-
 /** All circumstances told. They may overlap, but no "gone" is told within "gone numb", no "now" within "fine now". */
 export function asidesOf(said: Said, units: readonly Unit[], lexicon: Compiled): Aside[] {
   const { tokens, words } = said
+  const { shield, over, ongoing, gone, ended, old, past, always, shielded } = lexicon.cue
+  const ends = [gone, ended, old, past]
   const asides: Aside[] = []
   let unit = 0
   let shieldedTo = 0
   let overTo = 0
   for (let i = 0; i < tokens.length; ) {
     while (unit + 1 < units.length && units[unit + 1]!.start <= tokens[i]!.start) unit += 1
-    const found = words[i] === null ? NONE : phrasesFrom(said, i, 'asides', lexicon)
+    const found = words[i] == null ? NONE : phrasesFrom(said, i, ASIDES, lexicon)
     const longest = found.at(-1)
     if (longest === undefined) {
       i += 1
       continue
     }
     const next = i + longest.length
-    if (says(longest.entry, ['shield'], lexicon)) shieldedTo = next
+    if (longest.entry.has(shield)) shieldedTo = next
     // "two years ago, fine ever since" tells of nothing that goes on
-    if (says(longest.entry, ['over'], lexicon)) overTo = next
+    if (longest.entry.has(over)) overTo = next
     for (const { entry } of found)
-      if (i < overTo && says(entry, ['ongoing'], lexicon)) continue
-      else if (
-        i >= shieldedTo ||
-        !says(entry, ['gone', 'ended', 'old', 'past', 'always', 'shielded'], lexicon)
-      )
+      if (i < overTo && entry.has(ongoing)) continue
+      else if (i >= shieldedTo || !(entry.hasAny(ends) || entry.has(always) || entry.has(shielded)))
         asides.push({ entry, unit })
-    const isEnd = i >= shieldedTo && says(longest.entry, ['gone', 'ended', 'old', 'past'], lexicon)
+    const isEnd = i >= shieldedTo && longest.entry.hasAny(ends)
     i = isEnd ? next : i + 1
   }
   return asides

@@ -1,9 +1,7 @@
 import { z } from 'zod'
 import { SIGN_IDS } from './catalogue.ts'
-import type { FeatureMap } from './feature-map.ts'
-import { type Book, KINDS, stemOf } from './features.ts'
+import { type Book, type BookWord, KINDS, stemOf } from './features.ts'
 import type { ClassIds } from './phrase-source.ts'
-import type { Window } from './windows.ts'
 
 /** What was learned from the texts of `tests/domain/signs/corpus`, by `tests/domain/signs/learn.ts`. */
 export const weightsShape = z.strictObject({
@@ -22,13 +20,29 @@ export type WeightsSource = z.input<typeof weightsShape>
 /** The weight of a sign that nothing was learned of. */
 const NEVER = -99
 
-/** What was learned of one feature: signs and weights in turn, in tenths, so that sums are of whole numbers. */
+/** What was learned of one feature: a stretch of the table of signs and weights. */
 interface Row {
-  readonly parts: readonly number[]
+  readonly from: number
+  readonly to: number
   /** The last sum that took it. */
   taken: number
 }
-type Pairs = Map<string, Map<string, Row>>
+
+/** What was learned of a word, by itself and before others. */
+class WordRows implements BookWord<Row> {
+  word: Row | undefined = undefined
+  stem: Row | undefined = undefined
+  readonly pairs = new Map<string, Row>()
+  readonly skips = new Map<string, Row>()
+
+  pair(next: string): Row | undefined {
+    return this.pairs.get(next)
+  }
+
+  skip(next: string): Row | undefined {
+    return this.skips.get(next)
+  }
+}
 
 /** Few features are little to go by: they count as if they were so many. */
 const FEW = 40
@@ -42,14 +56,8 @@ export const writtenNear = (first: string, second: string): string => `[${first}
 
 const STEM = '~'
 const SKIP = ' _ '
-/** Stems kept at hand, so that memory stays bounded whatever people write. */
+/** Words kept at hand beside those that were learned, so that memory stays bounded whatever people write. */
 const REMEMBERED = 8192
-
-function setIn<K, L>(pairs: Map<K, Map<L, Row>>, first: K, second: L, row: Row): void {
-  const seconds = pairs.get(first) ?? new Map<L, Row>()
-  seconds.set(second, row)
-  pairs.set(first, seconds)
-}
 
 /** The weights made ready; throws where they name a class that the lexicon does not have. */
 export class Weights implements Book<Row> {
@@ -57,64 +65,65 @@ export class Weights implements Book<Row> {
   readonly insist: number
   /** By the place of the sign in the catalogue. */
   readonly bias: readonly number[]
-  private readonly words = new Map<string, Row>()
+  /** Signs and weights in turn, in tenths, so that sums are of whole numbers; each row has its stretch of it. */
+  readonly table: Int16Array
+  private readonly words = new Map<string, WordRows>()
   private readonly stems = new Map<string, Row>()
-  /** Stems of words met before. */
-  private readonly stemmed = new Map<string, Row | undefined>()
-  private readonly pairs: Pairs = new Map()
-  private readonly skips: Pairs = new Map()
+  private readonly others = new Map<string, WordRows>()
   /** By kind, then by class. */
   private readonly meanings: (Row | undefined)[][] = KINDS.map(() => [])
-  private readonly nears = new Map<number, Map<number, Row>>()
+  /** By class, then by the class near it. */
+  private readonly nears: (Map<number, Row> | undefined)[] = []
 
   constructor(source: WeightsSource, classes: ClassIds) {
     const { ask, insist, bias, signs, features } = weightsShape.parse(source)
     this.ask = ask
     this.insist = insist
     this.bias = SIGN_IDS.map((sign) => bias[signs.indexOf(sign)] ?? NEVER)
+    const table: number[] = []
     for (const line of features) {
       const [written, text] = line.split('|') as [string, string]
-      const parts = (text === '' ? [] : text.split(' ')).map((part, i) =>
-        i % 2 === 0 ? SIGN_IDS.indexOf(signs[Number(part)]!) : Number(part),
-      )
-      this.set(written, { parts, taken: 0 }, classes)
+      const from = table.length
+      for (const [i, part] of (text === '' ? [] : text.split(' ')).entries())
+        table.push(i % 2 === 0 ? SIGN_IDS.indexOf(signs[Number(part)]!) : Number(part))
+      this.set(written, { from, to: table.length, taken: 0 }, classes)
     }
+    this.table = Int16Array.from(table)
+    for (const [word, rows] of this.words) rows.stem = this.stems.get(stemOf(word))
   }
 
   private set(written: string, row: Row, classes: ClassIds): void {
+    const [first, second] = written.split(written.includes(SKIP) ? SKIP : ' ') as [string, string]
     if (written.startsWith('[')) this.setMeaning(written.slice(1, -1).split(' '), row, classes)
     else if (written.startsWith(STEM)) this.stems.set(written.slice(STEM.length), row)
-    else if (written.includes(SKIP)) this.setPair(this.skips, written.split(SKIP), row)
-    else if (written.includes(' ')) this.setPair(this.pairs, written.split(' '), row)
-    else this.words.set(written, row)
-  }
-
-  private setPair(pairs: Pairs, [first, second]: readonly string[], row: Row): void {
-    setIn(pairs, first!, second!, row)
+    else if (written.includes(SKIP)) this.learned(first).skips.set(second, row)
+    else if (written.includes(' ')) this.learned(first).pairs.set(second, row)
+    else this.learned(written).word = row
   }
 
   private setMeaning([first, second, third]: readonly string[], row: Row, classes: ClassIds): void {
-    if (third !== undefined) setIn(this.nears, classes.of(first!), classes.of(third), row)
-    else this.meanings[KINDS.indexOf(first as (typeof KINDS)[number])]![classes.of(second!)] = row
+    if (third === undefined) {
+      this.meanings[KINDS.indexOf(first as (typeof KINDS)[number])]![classes.of(second!)] = row
+      return
+    }
+    const id = classes.of(first!)
+    this.nears[id] ??= new Map()
+    this.nears[id].set(classes.of(third), row)
   }
 
-  word(word: string): Row | undefined {
-    return this.words.get(word)
+  private learned(word: string): WordRows {
+    const rows = this.words.get(word) ?? new WordRows()
+    this.words.set(word, rows)
+    return rows
   }
 
-  stem(word: string): Row | undefined {
-    if (this.stemmed.has(word)) return this.stemmed.get(word)
-    const row = this.stems.get(stemOf(word))
-    if (this.stemmed.size < REMEMBERED) this.stemmed.set(word, row)
-    return row
-  }
-
-  pair(before: string, word: string): Row | undefined {
-    return this.pairs.get(before)?.get(word)
-  }
-
-  skip(first: string, word: string): Row | undefined {
-    return this.skips.get(first)?.get(word)
+  word(word: string): WordRows {
+    const known = this.words.get(word) ?? this.others.get(word)
+    if (known !== undefined) return known
+    const rows = new WordRows()
+    rows.stem = this.stems.get(stemOf(word))
+    if (this.others.size < REMEMBERED) this.others.set(word, rows)
+    return rows
   }
 
   meaning(kind: number, id: number): Row | undefined {
@@ -122,40 +131,43 @@ export class Weights implements Book<Row> {
   }
 
   near(first: number, second: number): Row | undefined {
-    return this.nears.get(first)?.get(second)
+    return this.nears[first]?.get(second)
   }
 }
 
 let sums = 0
 
-/** Sums the weights of windows, each feature of a window once; only one sum is at work at a time. */
+/** Sums the weights of a window, each feature of it once; only one sum is at work at a time. */
 export class Sum {
-  private own = 0
+  private own = ++sums
   private features = 0
-  private scale = 0
-  private readonly totals = new Int32Array(SIGN_IDS.length)
+  private readonly totals: number[] = SIGN_IDS.map(() => 0)
+  private readonly told: number[] = SIGN_IDS.map(() => 0)
 
   constructor(private readonly weights: Weights) {}
 
-  /** Begins anew with what the window tells. */
-  over(told: FeatureMap<Row>, window: Window): void {
+  /** Begins anew. */
+  clear(): void {
     this.own = ++sums
     this.features = 0
     this.totals.fill(0)
-    told.within(window, this.add)
-    this.scale = scaleOf(this.features)
   }
 
-  private readonly add = (row: Row): void => {
+  add(row: Row): void {
     if (row.taken === this.own) return
     row.taken = this.own
     this.features += 1
-    const { parts } = row
-    for (let i = 0; i < parts.length; i += 2) this.totals[parts[i]!]! += parts[i + 1]!
+    const { totals } = this
+    const { table } = this.weights
+    for (let i = row.from; i < row.to; i += 2) totals[table[i]!]! += table[i + 1]!
   }
 
-  /** How much speaks for a sign, by its place in the catalogue; 0 is as likely as not. */
-  evidenceFor(sign: number): number {
-    return this.weights.bias[sign]! + (this.totals[sign]! / 10) * this.scale
+  /** How much speaks for each sign by now, by its place in the catalogue; 0 is as likely as not. */
+  evidence(): readonly number[] {
+    const scale = scaleOf(this.features)
+    const { bias } = this.weights
+    for (let sign = 0; sign < bias.length; sign++)
+      this.told[sign] = bias[sign]! + (this.totals[sign]! / 10) * scale
+    return this.told
   }
 }

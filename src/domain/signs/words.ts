@@ -1,10 +1,14 @@
 import type { Token } from '../reply/tokens.ts'
 import type { Compiled } from './compile.ts'
-import { asShared } from './phrase-source.ts'
+import { asShared, bitOf } from './phrase-source.ts'
 import type { Entry, Node } from './phrases.ts'
 
 /** The trees of phrases that a message is read with: one a layer, and the circumstances. */
-export type TreeName = 'main' | 'net' | 'asides'
+export const TREES = ['main', 'net', 'asides'] as const
+export type TreeName = (typeof TREES)[number]
+/** Its place in `TREES`. */
+export type TreePlace = 0 | 1 | 2
+export const [MAIN, NET, ASIDES] = [0, 1, 2] as const
 
 /** A phrase found, and how many tokens it takes. */
 export interface Found {
@@ -42,7 +46,13 @@ export class Word {
   /** "leg's gone dead": the word without its "'s". */
   private readonly stem: string | null
   private meant: string | null | undefined = undefined
-  private readonly openings: Record<TreeName, Opening | null> = { main: null, net: null, asides: null }
+  /** The bits of all that it can be found as; every one until a slip was looked for. */
+  private bits = -1
+  private readonly openings: (Opening | null)[] = TREES.map(() => null)
+  /** Whether no sign can be told with it, whether it names a zone in such a message, and whether it pairs zones. */
+  readonly isPlain: boolean
+  readonly isZone: boolean
+  readonly isPair: boolean
 
   constructor(
     readonly written: string,
@@ -52,21 +62,33 @@ export class Word {
     this.isSkipped = lexicon.skipped.has(this.plain)
     this.isCourtesy = lexicon.courtesies.has(written)
     this.stem = this.plain.endsWith("'s") ? asShared(this.plain.slice(0, -2)) : null
+    const { words, zones, pairs } = lexicon.plain
+    this.isZone = zones.has(written)
+    this.isPlain = words.has(written) || this.isZone
+    this.isPair = pairs.has(written)
   }
 
   /** The word itself and the word without its "'s"; where neither is known, what a slip stands for. */
-  stepsFrom({ next }: Node): readonly Node[] {
+  stepsFrom(node: Node): readonly Node[] {
+    if ((node.bits & this.bits) === 0) return NO_STEPS
+    const { next } = node
     const exact = next.get(this.plain)
     const stem = this.stem === null ? undefined : next.get(this.stem)
     if (exact !== undefined) return stem === undefined ? [exact] : [exact, stem]
     if (stem !== undefined) return [stem]
-    if (this.meant === undefined) this.meant = this.lexicon.speller(this.plain)
-    const step = this.meant === null ? undefined : next.get(this.meant)
+    if (this.meant === undefined) this.lookForSlip()
+    const step = this.meant == null ? undefined : next.get(this.meant)
     return step === undefined ? NO_STEPS : [step]
   }
 
-  opens(tree: TreeName): Opening {
-    this.openings[tree] ??= this.openingIn(this.lexicon.roots[tree])
+  private lookForSlip(): void {
+    this.meant = this.lexicon.speller(this.plain)
+    this.bits = 0
+    for (const word of [this.plain, this.stem, this.meant]) if (word !== null) this.bits |= bitOf(word)
+  }
+
+  opens(tree: TreePlace): Opening {
+    this.openings[tree] ??= this.openingIn(this.lexicon.roots[TREES[tree]])
     return this.openings[tree]
   }
 

@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { SIGN_IDS, type SignId } from '../../../src/domain/signs/catalogue.ts'
 import { FeatureMap } from '../../../src/domain/signs/feature-map.ts'
-import { type Book, stemOf } from '../../../src/domain/signs/features.ts'
+import { type Book, type BookWord, stemOf } from '../../../src/domain/signs/features.ts'
 import { lexiconFor } from '../../../src/domain/signs/lexicon/languages.ts'
 import { readingOf } from '../../../src/domain/signs/screen.ts'
 import {
@@ -70,17 +70,13 @@ const repliesWithout = (locale: string): Row[] =>
 
 class Names implements Book<string> {
   constructor(private readonly names: readonly string[]) {}
-  word(word: string): string {
-    return word
-  }
-  stem(word: string): string {
-    return `~${stemOf(word)}`
-  }
-  pair(before: string, word: string): string {
-    return `${before} ${word}`
-  }
-  skip(first: string, word: string): string {
-    return `${first} _ ${word}`
+  word(word: string): BookWord<string> {
+    return {
+      word,
+      stem: `~${stemOf(word)}`,
+      pair: (next) => `${word} ${next}`,
+      skip: (next) => `${word} _ ${next}`,
+    }
   }
   meaning(kind: number, id: number): string {
     return writtenMeaning(kind, this.names[id]!)
@@ -98,7 +94,7 @@ function examplesOf({ text, signs }: Row, row: number, locale: string): Example[
   const examples = signs.length === 0 ? windows.map((window) => [window]) : [windows]
   return examples.map((some) => {
     const found = new Set<string>()
-    for (const window of some) told.within(window, (feature) => found.add(feature))
+    for (const window of some) told.from(window.start).upTo(window.end, found)
     return { features: [...found], signs, row }
   })
 }

@@ -19,6 +19,8 @@ function readyFor(language: string): Compiled {
 
 /** The lexicon of a locale ("en-GB" is "en"), made ready at its first use, since that is the slow part of a start. */
 export function lexiconFor(locale: string): Compiled {
+  const asNamed = ready.get(locale)
+  if (asNamed) return asNamed
   const language = locale.toLowerCase().split(/[-_]/, 1)[0] ?? FALLBACK
   return readyFor(Object.hasOwn(SOURCES, language) ? language : FALLBACK)
 }
