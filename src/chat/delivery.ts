@@ -25,8 +25,9 @@ export interface Delivery {
 }
 
 /**
- * Takes messages from the outbox to the platform, in order, each marked with what became of it. One lane takes all of
- * them, most pressing first; while it is busy, urgent messages, alerts and answers go by an express lane beside it.
+ * Takes messages from the outbox to the platform, each client's in order, each marked with what became of it. One lane
+ * takes all of them, most pressing first, some side by side; while it is busy, urgent messages, alerts and answers go
+ * by an express lane beside it.
  */
 export function createDelivery(parts: StepParts): Delivery {
   return onLanes(createTaken(parts.outbox, parts.now), createStep(parts))
