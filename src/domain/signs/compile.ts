@@ -147,9 +147,7 @@ export function compile(source: LexiconSource): Compiled {
   // only words of the body and of what befalls it are worth a guess
   const guessed = [cue.place, cue.topic, cue.finding]
   const spellable = phrases.filter((phrase) => guessed.some((id) => phrase.classes.includes(id)))
-  const told = new Set(
-    net.frames.flatMap(({ parts }) => parts.flatMap((part) => [...part.present, ...part.failing])),
-  )
+  const told = new Set(net.frames.flatMap(({ parts }) => parts.flatMap((part) => part.any)))
   const tells = (phrase: Phrase): boolean => phrase.classes.some((id) => told.has(id))
   const ordinary = [...lexicon.ordinary, ...lexicon.skipped].flatMap((phrase) => phrase.split(' '))
   return {

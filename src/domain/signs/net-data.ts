@@ -7,6 +7,8 @@ import { type Inheritance, type Node, Tree, within } from './phrases.ts'
 export interface Part {
   readonly present: readonly number[]
   readonly failing: readonly number[]
+  /** Both of them. */
+  readonly any: readonly number[]
 }
 
 export interface NetFrame {
@@ -83,8 +85,7 @@ function meaningWithin([idiom, deny, ...others]: readonly number[]): Inheritance
 function troubledBy(frames: readonly NetFrame[], size: number): number[][] {
   const troubled: number[][] = Array.from({ length: size }, () => [])
   frames.forEach(({ parts }, place) => {
-    const { present, failing } = parts.at(-1)!
-    for (const id of new Set([...present, ...failing])) troubled[id]!.push(place)
+    for (const id of new Set(parts.at(-1)!.any)) troubled[id]!.push(place)
   })
   return troubled
 }
@@ -93,10 +94,9 @@ function frameOf([sign, text, options]: Frame, idsOf: (list: string | undefined)
   const parts = text.split(/\s*&\s*/).map((part): Part => {
     const names = part.split('|')
     const failing = names.filter((name) => name.startsWith('-')).map((name) => name.slice(1))
-    return {
-      present: names.filter((name) => !name.startsWith('-')).flatMap(idsOf),
-      failing: failing.flatMap(idsOf),
-    }
+    const present = names.filter((name) => !name.startsWith('-')).flatMap(idsOf)
+    const lacking = failing.flatMap(idsOf)
+    return { present, failing: lacking, any: [...present, ...lacking] }
   })
   return {
     sign,

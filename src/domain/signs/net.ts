@@ -1,3 +1,4 @@
+import { ClassSet } from './class-set.ts'
 import type { Rule } from './compile.ts'
 import type { Match, Reading } from './match.ts'
 import type { Net, NetFrame, Part } from './net-data.ts'
@@ -30,7 +31,7 @@ interface Catch {
  */
 export function netMatches(units: readonly Unit[], reading: Reading): Match[] {
   const { net } = reading.lexicon
-  const told = new Set<number>()
+  const told = new ClassSet(reading.lexicon.size)
   for (const { entry } of units) for (const id of entry.classes) told.add(id)
   const places = placesOf(told, net)
   if (places.length === 0) return []
@@ -48,16 +49,15 @@ export function netMatches(units: readonly Unit[], reading: Reading): Match[] {
 }
 
 /** The frames all of whose parts may stand in a message of these classes, in order. */
-function placesOf(told: ReadonlySet<number>, { frames, troubled }: Net): number[] {
+function placesOf(told: ClassSet, { frames, troubled }: Net): number[] {
   const places = new Set<number>()
-  for (const id of told)
+  for (const id of told.ids())
     for (const place of troubled[id]!)
-      if (frames[place]!.parts.every((part) => mayHold(part, told))) places.add(place)
-  return [...places].sort((a, b) => a - b)
+      if (frames[place]!.parts.every(({ any }) => told.hasAny(any))) places.add(place)
+  return places.size === 0 ? NO_PLACES : [...places].sort((a, b) => a - b)
 }
 
-const mayHold = ({ present, failing }: Part, told: ReadonlySet<number>): boolean =>
-  present.some((id) => told.has(id)) || failing.some((id) => told.has(id))
+const NO_PLACES: number[] = []
 
 function read(units: readonly Unit[], reading: Reading, { deny, unable, stop, isByPhrase }: Net): Catch {
   const denied = new Uint8Array(units.length)
@@ -90,31 +90,28 @@ function read(units: readonly Unit[], reading: Reading, { deny, unable, stop, is
 
 function fits({ units, denied, failing }: Catch, { present, failing: lacking }: Part, i: number): boolean {
   const { entry } = units[i]!
-  if (denied[i] === 0 && present.some((id) => entry.has(id))) return true
-  return failing[i]! > 0 && lacking.some((id) => entry.has(id))
+  if (denied[i] === 0 && entry.hasAny(present)) return true
+  return failing[i]! > 0 && entry.hasAny(lacking)
 }
 
 const isOne = ({ units }: Catch, i: number, classes: readonly number[]): boolean =>
-  classes.some((id) => units[i]!.entry.has(id))
+  units[i]!.entry.hasAny(classes)
 
 /** The other parts of the frame around the one that tells the trouble, nearest first, or null. */
 function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null {
   const at = [anchor]
   const { sentence, phrase, valued, isByPhrase, units } = taken
-  const reach = frame.within + 1
-  const around = AROUND
-  const [from, to] = [Math.max(0, anchor - around), Math.min(units.length - 1, anchor + around)]
-  const isNear = (i: number): boolean => Math.abs(sentence[i]! - sentence[anchor]!) <= frame.across
+  const [from, to] = [Math.max(0, anchor - AROUND), Math.min(units.length - 1, anchor + AROUND)]
   let needed = frame.needs.length === 0
   for (let i = from; i <= to; i++) {
-    if (!isNear(i)) continue
+    if (Math.abs(sentence[i]! - sentence[anchor]!) > frame.across) continue
     const isBeside = phrase[i] !== phrase[anchor] && (isByPhrase || valued.has(phrase[i]!))
     if (!isBeside && isOne(taken, i, frame.unless)) return null
     needed ||= isOne(taken, i, frame.needs)
   }
   if (!needed) return null
   for (const part of frame.parts.slice(0, -1)) {
-    const next = nearest(taken, part, at, reach, isNear)
+    const next = nearest(taken, frame, part, at)
     if (next < 0) return null
     at.push(next)
   }
@@ -122,23 +119,20 @@ function catchAt(taken: Catch, frame: NetFrame, anchor: number): number[] | null
 }
 
 /** The word nearest to the trouble that fits the part; one word never stands for two parts. */
-function nearest(
-  taken: Catch,
-  { present, failing }: Part,
-  at: readonly number[],
-  reach: number,
-  isNear: (i: number) => boolean,
-): number {
+function nearest(taken: Catch, { within, across }: NetFrame, part: Part, at: readonly number[]): number {
+  const { sentence } = taken
   const anchor = at[0]!
-  const isThere = (i: number): boolean =>
-    !at.includes(i) &&
-    isNear(i) &&
-    (isOne(taken, i, present) || (taken.failing[i]! > 0 && isOne(taken, i, failing)))
-  for (let step = 1; step <= reach; step++)
-    for (const i of [anchor - step, anchor + step])
-      if (i >= 0 && i < taken.units.length && isThere(i)) return i
+  for (let step = 1; step <= within + 1; step++)
+    for (const i of [anchor - step, anchor + step]) {
+      if (i < 0 || i >= taken.units.length || at.includes(i)) continue
+      if (Math.abs(sentence[i]! - sentence[anchor]!) <= across && isPart(taken, part, i)) return i
+    }
   return -1
 }
+
+/** A word that tells the part; what is denied is named all the same. */
+const isPart = (taken: Catch, { present, failing }: Part, i: number): boolean =>
+  isOne(taken, i, present) || (taken.failing[i]! > 0 && isOne(taken, i, failing))
 
 /** "peeing fine, numb between the legs", "no wee or poo problems": the sign's own subject is denied or said to be fine. */
 function isTakenBack(

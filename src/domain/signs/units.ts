@@ -83,7 +83,9 @@ function endingOf(threads: readonly Thread[], lexicon: Compiled): Entry | null {
 /** The phrases of the tree that start at this word, shortest first. */
 function phrasesFrom(said: Said, at: number, tree: TreePlace, lexicon: Compiled): readonly Found[] {
   const opening = said.words[at]!.opens(tree)
-  return opening.threads.length === 0 ? opening.found : longerFrom(said, at, opening, lexicon)
+  const next = said.words[at + 1]
+  if (opening.bits === 0 || next === undefined || next?.goesOn(opening.bits) === false) return opening.found
+  return longerFrom(said, at, opening, lexicon)
 }
 
 function longerFrom(

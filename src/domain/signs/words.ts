@@ -30,10 +30,12 @@ export interface Opening {
   readonly found: readonly Found[]
   /** The longer phrases that it may open. */
   readonly threads: readonly Thread[]
+  /** The bits of the words that may come next in one of them. */
+  readonly bits: number
 }
 
 const NO_STEPS: readonly Node[] = []
-const NOTHING: Opening = { found: [], threads: [] }
+const NOTHING: Opening = { found: [], threads: [], bits: 0 }
 /** Words kept at hand, so that memory stays bounded whatever people write. */
 const REMEMBERED = 8192
 
@@ -68,6 +70,11 @@ export class Word {
     this.isPair = pairs.has(written)
   }
 
+  /** Whether it may belong to a phrase that goes on with a word of these bits. */
+  goesOn(bits: number): boolean {
+    return this.isSkipped || (this.bits & bits) !== 0
+  }
+
   /** The word itself and the word without its "'s"; where neither is known, what a slip stands for. */
   stepsFrom(node: Node): readonly Node[] {
     if ((node.bits & this.bits) === 0) return NO_STEPS
@@ -96,9 +103,11 @@ export class Word {
     const steps = this.stepsFrom(root)
     const ending = steps.find(({ entry }) => entry !== null)
     if (steps.length === 0) return NOTHING
+    const open = steps.filter(({ next }) => next.size > 0)
     return {
       found: ending === undefined ? [] : [{ entry: ending.entry!, length: 1 }],
-      threads: steps.filter(({ next }) => next.size > 0).map((node) => ({ node, skips: 0, isLoose: false })),
+      threads: open.map((node) => ({ node, skips: 0, isLoose: false })),
+      bits: open.reduce((bits, node) => bits | node.bits, 0),
     }
   }
 }
