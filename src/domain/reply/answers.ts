@@ -1,5 +1,5 @@
 import type { Item } from './items.ts'
-import type { Language } from './lexicon/compile.ts'
+import type { Known, Language } from './lexicon/compile.ts'
 import type { Ask } from './reading.ts'
 import type { Token } from './tokens.ts'
 
@@ -61,7 +61,7 @@ function barrierOf(words: readonly string[], language: Language): string | null 
 
 export interface Said {
   readonly items: readonly Item[]
-  readonly words: readonly string[]
+  readonly words: readonly Known[]
   readonly tokens: readonly Token[]
 }
 
@@ -70,7 +70,14 @@ export function answerTo(asked: Ask | null, said: Said, language: Language): str
   if (asked === null) return null
   const content = said.items.filter((item) => !SMALL.includes(item.cue))
   if (asked === 'side') return whichSide(content) ?? choice(content)
-  if (asked === 'barrier') return choice(content) ?? barrierOf(said.words.slice(0, 60), language)
+  if (asked === 'barrier')
+    return (
+      choice(content) ??
+      barrierOf(
+        said.words.slice(0, 60).map(({ plain }) => plain),
+        language,
+      )
+    )
   if (asked === 'reach' || asked === 'day') return choice(content)
   const plain = yesOrNo(content, said.tokens)
   if (asked === 'sessions' || asked === 'pain') return content.length <= 1 && plain !== null ? plain : null

@@ -19,6 +19,7 @@ function hourOf(items: readonly Item[], n: Item): { named: boolean; clock: Item 
 /** "1 this morning and 1 tonight", "two sessions before work and one after": together the sessions. */
 export function addHours(items: readonly Item[], planned: number): void {
   const numbers = items.filter((i) => i.cue === 'num' && !i.unread && !i.denied && i.slot !== 'pain')
+  if (numbers.length === 0) return
   const told = numbers.flatMap((n) => {
     const hour = hourOf(items, n)
     return hour ? [{ n, ...hour }] : []

@@ -1,5 +1,5 @@
-import type { Item } from './items.ts'
-import type { Language, Phrasebook } from './lexicon/compile.ts'
+import { type Item, plainText } from './items.ts'
+import type { Known, Language } from './lexicon/compile.ts'
 import type { Intent } from './reading.ts'
 
 /** Where several are heard, the first of these. */
@@ -15,24 +15,26 @@ const ORDER: readonly Intent[] = [
 ]
 const SMALL: readonly Item['cue'][] = ['mark', 'soft', 'article', 'be']
 
-function heardIn(words: readonly string[], book: Phrasebook<Intent>): Set<Intent> {
+function heardIn(words: readonly Known[]): Set<Intent> {
   const heard = new Set<Intent>()
   for (let at = 0; at < words.length; at++) {
-    const phrases = book.get(words[at]!)
-    if (!phrases) continue
-    for (const phrase of phrases) if (stands(words, at, phrase.words)) heard.add(phrase.means)
+    const opening = words[at]!.within
+    if (!opening) continue
+    for (const intent of opening.alone) heard.add(intent)
+    if (!opening.seconds.has(words[at + 1]?.plain ?? '')) continue
+    for (const phrase of opening.longer) if (stands(words, at, phrase.words)) heard.add(phrase.means)
   }
   return heard
 }
 
-function stands(words: readonly string[], at: number, phrase: readonly string[]): boolean {
-  for (let n = 1; n < phrase.length; n++) if (words[at + n] !== phrase[n]) return false
+function stands(words: readonly Known[], at: number, phrase: readonly string[]): boolean {
+  for (let n = 1; n < phrase.length; n++) if (words[at + n]?.plain !== phrase[n]) return false
   return true
 }
 
 export interface Heard {
   readonly items: readonly Item[]
-  readonly words: readonly string[]
+  readonly words: readonly Known[]
   readonly courteous: boolean
   readonly asks: boolean
   /** A value was given, or at least something that must be asked back. */
@@ -45,10 +47,10 @@ export interface Heard {
 
 /** What the message wants. A value given makes it a check-in, whatever else it says. */
 export function intentOf(heard: Heard, language: Language): Intent {
-  const within = heardIn(heard.words, language.within)
+  const within = heardIn(heard.words)
   if (heard.values) return heard.corrects || within.has('correct') ? 'correct' : 'checkin'
   if (heard.answered) return 'checkin'
-  const whole = language.whole.get(heard.words.join(' ')) ?? language.whole.get(contentOf(heard.items))
+  const whole = wholeOf(heard, language)
   if (whole) return whole
   const wanted = ORDER.find((intent) => within.has(intent) && intent !== 'question' && intent !== 'thanks')
   if (wanted && !(heard.signs && wanted === 'help')) return wanted
@@ -60,5 +62,10 @@ export function intentOf(heard: Heard, language: Language): Intent {
   return within.has('thanks') || heard.courteous ? 'thanks' : 'other'
 }
 
-const contentOf = (items: readonly Item[]): string =>
-  items.flatMap((item) => (SMALL.includes(item.cue) ? [] : item.text)).join(' ')
+/** The intent that the message as a whole is known to have, small words left out or not. */
+function wholeOf({ words, items }: Heard, { whole, longestWhole }: Language): Intent | undefined {
+  const all = words.length <= longestWhole ? whole.get(plainText(words)) : undefined
+  if (all !== undefined) return all
+  const content = items.filter(({ cue }) => !SMALL.includes(cue))
+  return content.length <= longestWhole ? whole.get(content.map(({ text }) => text).join(' ')) : undefined
+}

@@ -1,5 +1,5 @@
 import type { Day } from '../day.ts'
-import type { Cue, Language, Meaning, Phrase } from './lexicon/compile.ts'
+import type { Cue, Known, Language, Meaning, Phrase } from './lexicon/compile.ts'
 import { meant } from './slips.ts'
 import type { Token } from './tokens.ts'
 
@@ -73,14 +73,18 @@ const REMEMBERED = 8192
 
 /** The word as the data spells it: no apostrophes, drawn-out letters shortened, slips of the finger mended. */
 function plainWord(text: string, language: Language): string {
-  const before = language.spelled.get(text)
-  if (before !== undefined) return before
   const bare = text.replaceAll("'", '')
-  const plain = language.known.has(bare)
-    ? bare
-    : (shortened(bare, language) ?? meant(bare, language.slips) ?? bare)
-  if (language.spelled.size < REMEMBERED) language.spelled.set(text, plain)
-  return plain
+  if (language.known.has(bare)) return bare
+  return shortened(bare, language) ?? meant(bare, language.slips) ?? bare
+}
+
+function knownWord(text: string, language: Language): Known {
+  const before = language.met.get(text)
+  if (before !== undefined) return before
+  const plain = plainWord(text, language)
+  const known = { plain, cues: language.cues.get(plain), within: language.within.get(plain) }
+  if (language.met.size < REMEMBERED) language.met.set(text, known)
+  return known
 }
 
 function shortened(word: string, language: Language): string | null {
@@ -93,7 +97,8 @@ function shortened(word: string, language: Language): string | null {
 
 interface Step {
   readonly token: Token
-  readonly word: string | null
+  /** Null for numbers and marks. */
+  readonly word: Known | null
   readonly tight: boolean
   readonly apart: boolean
 }
@@ -107,7 +112,7 @@ function stepsOf(tokens: readonly Token[], language: Language): Step[] {
       apart = true
       continue
     }
-    const word = token.kind === 'word' ? plainWord(token.text, language) : null
+    const word = token.kind === 'word' ? knownWord(token.text, language) : null
     steps.push({ token, word, tight: token.start === end, apart })
     apart = false
     end = token.end
@@ -120,60 +125,57 @@ function covers(steps: readonly Step[], at: number, phrase: Phrase<Meaning>): nu
   const { words } = phrase
   let i = at + 1
   for (let n = 1; n < words.length; n++) {
-    if (steps[i]?.token.text === '-' && steps[i]!.tight) i += 1
-    if (steps[i]?.word !== words[n]) return 0
+    if (isHyphen(steps[i])) i += 1
+    if (steps[i]?.word?.plain !== words[n]) return 0
     i += 1
   }
   return i - at
 }
 
-function phraseAt(
-  steps: readonly Step[],
-  at: number,
-  language: Language,
-): { length: number; means: Meaning } | null {
-  const word = steps[at]?.word
-  const phrases = word ? language.cues.get(word) : undefined
-  if (!phrases) return null
-  for (const phrase of phrases) {
-    const length = covers(steps, at, phrase)
-    if (length > 0 && !isTakenUp(steps, at, length, phrase.means, language))
-      return { length, means: phrase.means }
-  }
-  return null
+function phraseAt(steps: readonly Step[], at: number): { length: number; means: Meaning } | null {
+  const opening = steps[at]?.word?.cues
+  if (!opening) return null
+  const { longer, seconds, alone } = opening
+  const second = steps[isHyphen(steps[at + 1]) ? at + 2 : at + 1]?.word
+  if (second && seconds.has(second.plain))
+    for (const phrase of longer) {
+      const length = covers(steps, at, phrase)
+      if (length > 0 && !isTakenUp(steps, at, length, phrase.means)) return { length, means: phrase.means }
+    }
+  return alone.length > 0 ? { length: 1, means: alone[0]! } : null
 }
 
+const isHyphen = (step: Step | undefined): boolean => step?.token.text === '-' && step.tight
+
 /** "it doesn't" answers; "it doesn't reach the knee" goes on. */
-function isTakenUp(
-  steps: readonly Step[],
-  at: number,
-  length: number,
-  { cue }: Meaning,
-  language: Language,
-): boolean {
+function isTakenUp(steps: readonly Step[], at: number, length: number, { cue }: Meaning): boolean {
   if (length < 2 || (cue !== 'yes' && cue !== 'nope')) return false
   const next = steps[at + length]?.token.kind
   if (next !== 'word' && next !== 'number') return false
-  const last = language.cues.get(steps[at + length - 1]!.word ?? '')
-  return last?.some(({ means }) => means.cue === 'did' || means.cue === 'no') ?? false
+  const last = steps[at + length - 1]!.word?.cues
+  if (last === undefined) return false
+  const all = [...last.alone, ...last.longer.map(({ means }) => means)]
+  return all.some((means) => means.cue === 'did' || means.cue === 'no')
 }
 
 export interface Itemised {
   readonly items: Item[]
-  /** Every word of the message in its plain spelling. */
-  readonly words: readonly string[]
+  /** Every word of the message. */
+  readonly words: readonly Known[]
   /** True where a courtesy was left out. */
   readonly courteous: boolean
 }
 
-function wordsOf(steps: readonly Step[]): string[] {
-  const words: string[] = []
+function wordsOf(steps: readonly Step[]): Known[] {
+  const words: Known[] = []
   for (const { word } of steps) if (word !== null) words.push(word)
   return words
 }
 
+export const plainText = (words: readonly Known[]): string => words.map(({ plain }) => plain).join(' ')
+
 const textOf = (steps: readonly Step[], at: number, length: number): string =>
-  wordsOf(steps.slice(at, at + length)).join(' ')
+  plainText(wordsOf(steps.slice(at, at + length)))
 
 /** Words and numbers with their meaning, longest phrase first; courtesies are left out. */
 export function itemise(tokens: readonly Token[], language: Language): Itemised {
@@ -182,10 +184,10 @@ export function itemise(tokens: readonly Token[], language: Language): Itemised 
   const items: Item[] = []
   for (let at = 0; at < steps.length; ) {
     const { token, word, tight, apart } = steps[at]!
-    const found = phraseAt(steps, at, language)
+    const found = phraseAt(steps, at)
     if (found) {
       const last = steps[at + found.length - 1]!.token
-      const text = found.length === 1 ? word! : textOf(steps, at, found.length)
+      const text = found.length === 1 ? word!.plain : textOf(steps, at, found.length)
       if (found.means.cue === 'thanks') courteous = true
       else if (found.means.cue === 'noBeyond')
         items.push(
@@ -198,7 +200,7 @@ export function itemise(tokens: readonly Token[], language: Language): Itemised 
       continue
     }
     const cue = token.kind === 'number' ? 'num' : token.kind
-    items.push(makeItem(cue, token.value ?? 0, word ?? token.text, token.start, token.end, tight))
+    items.push(makeItem(cue, token.value ?? 0, word?.plain ?? token.text, token.start, token.end, tight))
     at += 1
   }
   return { items, words: wordsOf(steps), courteous }

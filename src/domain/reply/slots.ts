@@ -95,9 +95,9 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   )
   takePain(found, latest([...pains, ...placed.pains]), painWords)
   // what stands on no scale counts something else, once pain has its number
-  const worse = (n: Item): boolean =>
-    n.value > (found.pain ?? TOP_OF_PAIN) && (n.value <= TOP_OF_PAIN || pains.length === 0)
-  if (known.sessions && known.pain && bare.some(worse)) {
+  const pain = found.pain ?? TOP_OF_PAIN
+  const isWorse = bare.some((n) => n.value > pain && (n.value <= TOP_OF_PAIN || pains.length === 0))
+  if (known.sessions && known.pain && isWorse) {
     found.pain = null
     found.unsure.add('pain')
   }

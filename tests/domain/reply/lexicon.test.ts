@@ -13,7 +13,7 @@ describe('the data of a language', () => {
 
   it('may be another language, without a change of code', () => {
     const zones = { ...en.zones, calf: 'pantorrilla, gemelo' }
-    expect(compile({ ...en, language: 'es', zones }).cues.get('pantorrilla')?.[0]?.means).toEqual({
+    expect(compile({ ...en, language: 'es', zones }).cues.get('pantorrilla')?.alone[0]).toEqual({
       cue: 'zone',
       value: 5,
     })

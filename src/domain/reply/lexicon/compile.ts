@@ -16,8 +16,24 @@ export interface Meaning {
   readonly cue: Cue
   readonly value: number
 }
-/** Phrases by their first word, the longest first. */
-export type Phrasebook<T> = ReadonlyMap<string, readonly Phrase<T>[]>
+/** What opens with one word. */
+export interface Opening<T> {
+  /** Phrases of several words, the longest first. */
+  readonly longer: readonly Phrase<T>[]
+  /** Their second words: where none of them follows, the phrases need not be looked at. */
+  readonly seconds: ReadonlySet<string>
+  /** The word by itself. */
+  readonly alone: readonly T[]
+}
+/** By the first word. */
+type Phrasebook<T> = ReadonlyMap<string, Opening<T>>
+
+/** A word as somebody wrote it, looked up once: its plain spelling, and what may open with it. */
+export interface Known {
+  readonly plain: string
+  readonly cues: Opening<Meaning> | undefined
+  readonly within: Opening<Intent> | undefined
+}
 
 export interface Language {
   readonly language: string
@@ -36,13 +52,15 @@ export interface Language {
   readonly cues: Phrasebook<Meaning>
   readonly within: Phrasebook<Intent>
   readonly whole: ReadonlyMap<string, Intent>
+  /** No phrase of `whole` has more words. */
+  readonly longestWhole: number
   readonly barriers: ReadonlyMap<string, Barrier>
   readonly pairs: ReadonlySet<string>
   /** Every word that stands in the data; such a word is never bent. */
   readonly known: ReadonlySet<string>
   readonly slips: SlipTargets
-  /** Plain spellings found before, up to a bound. */
-  readonly spelled: Map<string, string>
+  /** Words met before, up to a bound. */
+  readonly met: Map<string, Known>
 }
 
 type Row = readonly [cue: Cue, value: number, phrases: readonly string[]]
@@ -70,8 +88,16 @@ function book<T>(pairs: readonly (readonly [string, T])[]): Phrasebook<T> {
     const first = words[0]!
     byFirst.set(first, [...(byFirst.get(first) ?? []), { words, means }])
   }
-  for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
-  return byFirst
+  return new Map([...byFirst].map(([first, list]) => [first, openingOf(list)]))
+}
+
+function openingOf<T>(phrases: readonly Phrase<T>[]): Opening<T> {
+  const longer = phrases.filter(({ words }) => words.length > 1)
+  return {
+    longer: longer.sort((a, b) => b.words.length - a.words.length),
+    seconds: new Set(longer.map(({ words }) => words[1]!)),
+    alone: phrases.filter(({ words }) => words.length === 1).map(({ means }) => means),
+  }
 }
 
 /** Throws where one phrase would mean two things: the data must decide. */
@@ -99,6 +125,7 @@ export function compile(data: LexiconData): Language {
     const means = meanings.get(word)
     return [word, means ? `${means.cue} ${means.value}` : word]
   })
+  const whole = intents.flatMap(([intent, heard]) => heard.whole.map((p): [string, Intent] => [p, intent]))
   const phrases = [...meanings.keys(), ...lexicon.known, ...within.map(([phrase]) => phrase)]
   return {
     language: lexicon.language,
@@ -123,15 +150,14 @@ export function compile(data: LexiconData): Language {
     ),
     cues: book([...meanings]),
     within: book(within),
-    whole: new Map(
-      intents.flatMap(([intent, heard]) => heard.whole.map((p): [string, Intent] => [p, intent])),
-    ),
+    whole: new Map(whole),
+    longestWhole: Math.max(...whole.map(([phrase]) => phrase.split(' ').length)),
     barriers: new Map(
       barriers.flatMap(([barrier, list]) => list.map((p): [string, Barrier] => [p, barrier])),
     ),
     pairs: new Set(lexicon.pairs),
     known: new Set(phrases.flatMap((phrase) => phrase.split(' '))),
-    spelled: new Map(),
+    met: new Map(),
     slips: slipTargets(new Map(bent), lexicon.keyboard),
   }
 }
