@@ -1,4 +1,4 @@
-import type { Item } from './items.ts'
+import { type Item, isBreak, isMark } from './items.ts'
 
 export const isHour = (item: Item | undefined): boolean => item?.cue === 'dayPart' || item?.cue === 'now'
 
@@ -15,6 +15,27 @@ function hourOf(items: readonly Item[], n: Item): { named: boolean; clock: Item 
   const tells = TELLS_WHEN.includes(cue) || (cue === 'none' && text.includes(' ')) || clock !== null
   return tells ? { named, clock } : null
 }
+
+/** "one at 9 and the other at 5", the hours set aside by now: two of them. */
+function oneAndOther(items: readonly Item[], planned: number): boolean {
+  const at = items.findIndex(
+    (other, i) =>
+      other.cue === 'otherSide' &&
+      (items[i - 1]?.cue === 'and' || isMark(items[i - 1], ',')) &&
+      tellsHour(items[i - 2]) &&
+      tellsHour(items[i + 1]) &&
+      items[i - 3]?.cue === 'num' &&
+      isBreak(items[i + 2]),
+  )
+  const one = items[at - 3]
+  if (one?.value !== 1 || one.slot === 'pain' || planned < 2) return false
+  one.value = 2
+  one.slot = 'sessions'
+  return true
+}
+
+const tellsHour = (item: Item | undefined): boolean =>
+  item !== undefined && (TELLS_WHEN.includes(item.cue) || (item.cue === 'none' && item.text === ''))
 
 /** "1 this morning and 1 tonight", "two sessions before work and one after": together the sessions. */
 export function addHours(items: readonly Item[], planned: number): void {
@@ -35,6 +56,7 @@ export function addHours(items: readonly Item[], planned: number): void {
     none.unread = true
     first.n.slot = 'sessions'
   }
+  if (oneAndOther(items, planned)) return
   const sum = counted.reduce((total, { n }) => total + n.value, 0)
   if (!first || rest.length === 0 || sum > planned) return
   first.n.value = sum

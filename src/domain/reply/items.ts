@@ -1,6 +1,7 @@
 import type { Day } from '../day.ts'
 import type { Cue, Known, Language, Meaning, Phrase } from './lexicon/compile.ts'
 import { meant } from './slips.ts'
+import { type Ticks, ticksOf } from './ticks.ts'
 import type { Token } from './tokens.ts'
 
 /** A stretch of the message with one meaning; what the passes find out about it is written onto it. */
@@ -177,11 +178,17 @@ export const plainText = (words: readonly Known[]): string => words.map(({ plain
 const textOf = (steps: readonly Step[], at: number, length: number): string =>
   plainText(wordsOf(steps.slice(at, at + length)))
 
+function itemOf({ done, taken }: Ticks, tokens: readonly Token[]): Item {
+  const [first, last] = [tokens[0]!, tokens[taken - 1]!]
+  return Object.assign(makeItem('num', done, first.text, first.start, last.end, false), { slot: 'sessions' })
+}
+
 /** Words and numbers with their meaning, longest phrase first; courtesies are left out. */
 export function itemise(tokens: readonly Token[], language: Language): Itemised {
-  const steps = stepsOf(tokens, language)
+  const ticks = ticksOf(tokens)
+  const steps = stepsOf(ticks ? tokens.slice(ticks.taken) : tokens, language)
   let courteous = false
-  const items: Item[] = []
+  const items: Item[] = ticks ? [itemOf(ticks, tokens)] : []
   for (let at = 0; at < steps.length; ) {
     const { token, word, tight, apart } = steps[at]!
     const found = phraseAt(steps, at)

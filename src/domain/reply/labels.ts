@@ -88,6 +88,9 @@ function weigh(items: readonly Item[], a: number, b: number): number {
   const number = forward ? items[b]! : items[a]!
   if (number.slot !== null && (number.slot === 'sessions') !== ofSessions(label)) return 0
   if (isLetter(label)) return letterWeight(items, a, b)
+  // "knee: 5 sessions: 2": each name before its number
+  const names = isMark(items[a - 1], ':=') && isMark(items[b + 1], ':=') && items[b + 2]?.cue === 'num'
+  if (!forward && names) return 0
   // "calf4 sessions2": what is written together belongs together
   const glued = b === a + 1 && items[b]!.tight ? GLUED : 0
   let weight = BESIDE + habit(label, forward) + glued

@@ -44,6 +44,28 @@ export function toldByHour(items: readonly Item[]): { value: number; from: Item 
     if (does && items[at + 2]!.cue === 'dayPart' && isBreak(items[at + 3 + named]))
       return { value: 2, from: before }
   }
+  return doneByHour(items)
+}
+
+/** A clock's number, set aside by now, may stand before its "am". */
+const afterClock = (items: readonly Item[], at: number): number => (items[at]?.cue === 'none' ? at + 1 : at)
+
+/** "morning and evening done", "8am and 6pm done"; "only the am session". */
+function doneByHour(items: readonly Item[]): { value: number; from: Item } | null {
+  for (let at = 0; at < items.length; at++) {
+    if (!isBreak(items[at - 1])) continue
+    const from = items[at]!
+    const first = afterClock(items, at)
+    const hour = items[at + 1]?.cue === 'article' ? at + 2 : at + 1
+    if (from.cue === 'only' && items[hour]?.cue === 'dayPart' && items[hour + 1]?.cue === 'session')
+      return isBreak(items[hour + 2]) ? { value: 1, from } : null
+    const and = items[first + 1]
+    const second = afterClock(items, first + 2)
+    const hours = items[first]?.cue === 'dayPart' && items[second]?.cue === 'dayPart'
+    if (!hours || !(and?.cue === 'and' || isMark(and, '&+'))) continue
+    const told = items[second + 1]?.cue === 'both' ? second + 2 : second + 1
+    if (items[told]?.cue === 'done') return { value: 2, from }
+  }
   return null
 }
 

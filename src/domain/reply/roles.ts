@@ -74,7 +74,9 @@ export const timesDone: Join = (items, at) => {
   while (from > 0 && !isBreak(items[from - 1])) from -= 1
   let to = at + 2
   while (!isBreak(items[to])) to += 1
-  const does = items.slice(from, to).some((item) => DOES.includes(item.cue))
+  // "2 times, calf, 4" answers the first question
+  const answers = at === 0 && items.slice(2, to).every(({ cue }) => cue === 'day')
+  const does = answers || items.slice(from, to).some((item) => DOES.includes(item.cue))
   return does
     ? [2, [merged(n, items[at + 1]!, n.value, { slot: 'sessions' })]]
     : [2, [skipped(items, at, at + 1)]]
@@ -146,7 +148,8 @@ export function settleHomophones(items: readonly Item[], language: Language): vo
     const opens = isBreak(items[at - 1]) || items[at - 1]!.cue === 'did'
     const sessions = opens && next?.cue === 'session'
     const scale = next?.cue === 'outOf' && isNum(top) && top.value === TOP_OF_PAIN && !isNum(items[at - 1])
-    const ends = isBreak(next) && tellsPain(items, at) && value > 2
+    const last = next === undefined && items[at - 1]?.cue === 'zone'
+    const ends = value > 2 && (last || (isBreak(next) && tellsPain(items, at)))
     if (!sessions && !scale && !ends) return
     item.cue = 'num'
     item.value = value

@@ -17,6 +17,25 @@ function namedAt(items: readonly Item[], at: number): number {
   return items[at + 1]?.cue === 'session' ? 2 : 1
 }
 
+/** "no evening", "did the morning one": the verb before the name. */
+function turnBefore(items: readonly Item[], at: number): Turn | null {
+  const cue = items[at]?.cue
+  if (cue === undefined || !(YES.includes(cue) || NO.includes(cue))) return null
+  const name = items[at + 1]?.cue === 'article' ? at + 2 : at + 1
+  const named = namedAt(items, name)
+  if (named === 0 || items[name]!.cue === 'session' || !endsTurn(items[name + named])) return null
+  return { done: YES.includes(cue), next: afterJoints(items, name + named) }
+}
+
+const endsTurn = (item: Item | undefined): boolean =>
+  item === undefined || item.cue === 'and' || isMark(item, ',.;+&/\n')
+
+function afterJoints(items: readonly Item[], from: number): number {
+  let next = from
+  while (items[next] !== undefined && endsTurn(items[next])) next += 1
+  return next
+}
+
 function turnAt(items: readonly Item[], at: number): Turn | null {
   const named = namedAt(items, at)
   if (named === 0) return null
@@ -24,9 +43,7 @@ function turnAt(items: readonly Item[], at: number): Turn | null {
   while (items[told]?.cue === 'be' || isMark(items[told], ':=-')) told += 1
   const cue = items[told]?.cue
   if (cue === undefined || !(YES.includes(cue) || NO.includes(cue))) return null
-  let next = told + 1
-  while (items[next]?.cue === 'and' || isMark(items[next], ',.;+&/\n')) next += 1
-  return { done: YES.includes(cue), next }
+  return { done: YES.includes(cue), next: afterJoints(items, told + 1) }
 }
 
 /** "am yes pm no calf 4", "session one done session two missed": the number done stands in place of the turns. */
@@ -34,7 +51,11 @@ export function joinTurns(items: readonly Item[], planned: number): readonly Ite
   for (let at = 0; at < items.length; at++) {
     const turns: Turn[] = []
     let from = at
-    for (let turn = turnAt(items, from); turn !== null; turn = turnAt(items, from)) {
+    for (
+      let turn = turnAt(items, from);
+      turn !== null;
+      turn = turnAt(items, from) ?? turnBefore(items, from)
+    ) {
       turns.push(turn)
       from = turn.next
     }

@@ -83,12 +83,17 @@ export function findReach(items: readonly Item[]): ReachFound {
   const now = ranks.filter((r) => !r.was)
   // "was the foot, now the calf": the foot may have been yesterday
   const unclear = now.length > 0 && Math.max(...now.map((r) => r.rank)) < most
-  // "below the knee" beside a nearer zone leaves open how far it went
+  // "below the knee" beside a nearer zone leaves open how far it went; "past the buttock into the thigh" does not
   const limb = most <= BUTTOCK && items.some((item) => item.cue === 'leg' && !item.denied && !item.unread)
   const further =
     most <= KNEE &&
     items.some(
-      (item, at) => item.cue === 'zone' && !item.denied && !item.unread && rankOf(items, at) === null,
+      (item, at) =>
+        item.cue === 'zone' &&
+        !item.denied &&
+        !item.unread &&
+        item.value >= most &&
+        rankOf(items, at) === null,
     )
   return unclear || further || limb
     ? { reach: null, unsure: true, zones }
