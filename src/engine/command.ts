@@ -26,6 +26,8 @@ interface Declaration {
 /** For a client, about themselves, in private. */
 export interface ClientCommand extends Declaration {
   readonly who: 'client'
+  /** What a coach reads who types it in the practice's server. */
+  forCoach?(texts: Texts): string
   /** What is not in the client's file is read through the transaction. */
   run(draft: Draft, command: Command, tx: Tx): Answer | Promise<Answer>
 }

@@ -4,6 +4,7 @@ import { keepChoices } from './coach/shown.ts'
 import type { ClientCommand, CoachCommand, PracticeCommand } from './command.ts'
 import { allRows, backupsUntil, eraseClient } from './course/erase.ts'
 import { goOnScreening } from './course/screening-waits.ts'
+import { isCoach } from './desk.ts'
 import type { Draft } from './draft.ts'
 import type { Command } from './event.ts'
 import type { Answer } from './message.ts'
@@ -50,6 +51,8 @@ async function clientCommand(
   event: Command,
   now: Date,
 ): Promise<Handled> {
+  const forCoach = await toldCoach(parts, tx, command, event)
+  if (forCoach !== null) return say(forCoach)
   const file = fileInUse(await tx.clientsOfUser(event.actor.user))
   if (!file) return say(parts.textsFor('en').client.stranger)
   const { stage } = file.client
@@ -70,6 +73,18 @@ async function clientCommand(
   const { practice, client } = file
   const shown = { practice, clientId: client.id, only: client.user, cause: event.id, now }
   return { answer: await keepChoices(tx, answer, { ...shown, in: { to: 'client', user: client.user } }) }
+}
+
+/** What a coach reads of a client's command in the practice's server; null: to be carried out. */
+async function toldCoach(
+  { textsFor }: EngineParts,
+  tx: Tx,
+  { forCoach }: ClientCommand,
+  { actor }: Command,
+): Promise<string | null> {
+  if (!forCoach || !actor.guild) return null
+  const practice = await tx.practiceOfGuild(actor.guild)
+  return practice && isCoach(practice, actor) ? forCoach(textsFor(practice.language)) : null
 }
 
 async function coachCommand(

@@ -59,6 +59,15 @@ async function untouched(act: () => Promise<unknown>): Promise<void> {
   expect(await everything()).toBe(before)
 }
 
+describe('/help', () => {
+  it('names every command of the coach’s side to a coach, in the server and before there is a client', async () => {
+    const { text } = (await practice.command('help', {}, COACH))!
+    for (const { name } of all.filter(({ who }) => who !== 'client')) expect(text).toContain(`/${name}`)
+    for (const elsewhere of [PLOVER, ELSEWHERE, { ...COACH, guild: null }])
+      expect((await practice.command('help', {}, elsewhere))?.text).toBe(client.stranger)
+  })
+})
+
 describe('a command of the coach’s side', () => {
   it.each(PATHS)(
     '/%s is refused without the coach role, in private, and in a server not set up',

@@ -7,8 +7,20 @@ import { DESCRIBE, OPTION } from './command-descriptions.ts'
 export const commands: Texts['commands'] = {
   describe: DESCRIBE,
   option: OPTION,
+  helpForCoach: [
+    '**Quién te necesita:** /roster. Un cliente: /client-record, y /why para las razones. Una semana: /digest.',
+    '**Una señal urgente:** los botones bajo la alerta, o /take-up; /hand-over a otro coach. Cuando un profesional de salud haya visto a la persona: /clear.',
+    '**Otras señales y riesgos:** /noted, /release, /spoken-with.',
+    '**El plan:** /plan, /decide, /plan-history, /proposals.',
+    '**Palabras:** /questions y /answer; /note es solo para los coaches.',
+    '**Un cliente empieza, descansa, termina:** /enrol, /pause-client, /resume-client, /report, /discharge.',
+    '**Cuando no estás:** /cover, /move-client.',
+    '**Sus datos:** /export-client, /erase-client.',
+    '**Ajustes:** /set-up, para quien puede administrar el servidor.',
+    'Lo que me escriben los clientes queda entre ellos y tu equipo. Cada comando dice qué necesita mientras lo escribes.',
+  ].join('\n'),
   invited: (ref) => `Invitación enviada a ${ref}. Recibe un mensaje privado y dice sí o no.`,
-  aliasTaken: (ref) => `El alias “${ref}” ya está en uso. Elige otro.`,
+  aliasTaken: (ref) => `El alias “${ref}” ya lo tiene otra persona. Elige otro, como “${ref}-2”.`,
   badAlias: 'Un alias tiene de 1 a 30 letras, cifras o guiones, como “garza”.',
   enrolledAlready: (ref) => `Esta persona ya es cliente aquí, como “${ref}”.`,
   badZone: (zone) =>
