@@ -37,9 +37,9 @@ describe('silence', () => {
     await practice.until(dayNo(5), '09:00')
     expect(count('nudge')).toBe(1)
     await practice.until(dayNo(6), '09:00')
-    expect(practice.toCoach().some((message) => message.text.includes('has not replied'))).toBe(false)
+    expect(practice.toCoach().some((message) => message.text.includes('has not checked in'))).toBe(false)
     await practice.until(dayNo(7), '09:00')
-    expect(practice.toCoach().some((message) => message.text.includes('has not replied for 5 days'))).toBe(
+    expect(practice.toCoach().some((message) => message.text.includes('has not checked in for 5 days'))).toBe(
       true,
     )
     await practice.until(dayNo(15), '09:00')
@@ -92,7 +92,9 @@ describe('silence', () => {
     await reply(1, 1, '2 calf 4')
     practice.away(dayNo(8), '20:00')
     await practice.until(dayNo(9), '09:00')
-    expect(practice.toCoach().filter((message) => message.text.includes('has not replied'))).toHaveLength(1)
+    expect(practice.toCoach().filter((message) => message.text.includes('has not checked in'))).toHaveLength(
+      1,
+    )
   })
 
   it('has one reminder, and none where the day has its answer', async () => {

@@ -39,6 +39,16 @@ describe('a sign that is there', () => {
     expect(kinds(await practice.say('heron', "can't pee since this morning"))).toEqual(['urgent'])
   })
 
+  it.each(['sorry 4', '1 or 2 sessions?', '2 calf 12'])(
+    'is not met with silence where the next words (%s) are unclear',
+    async (words) => {
+      await practice.say('heron', "2 calf 6, can't pee since this morning")
+      const told = (await practice.say('heron', words)).filter((message) => message.address.to === 'client')
+      expect(told).toHaveLength(1)
+      expect(told[0]!.text).not.toBe('')
+    },
+  )
+
   it('said again while it is open is answered, but is no new event', async () => {
     await practice.say('heron', "can't pee since this morning")
     const again = await practice.say('heron', "still can't pee")
@@ -244,7 +254,7 @@ describe('“one of these”', () => {
     expect((await practice.command('today', {}, 'heron'))?.drills).toEqual([])
     await practice.wait(11)
     expect(await practice.status('heron')).toBe('locked')
-    expect(practice.toAlerts()[0]!.text).toContain('did not say which')
+    expect(practice.toAlerts()[0]!.text).toContain('The client said “one of these” and did not say which.')
     expect(practice.to('heron').filter((message) => message.kind === 'urgent')).toHaveLength(1)
   })
 
@@ -255,6 +265,19 @@ describe('“one of these”', () => {
     await practice.press('heron', 'which-sign', ['calf-swelling'])
     expect(practice.to('heron').at(-1)?.care).toBe('same-day')
   })
+
+  it.each(['👍', '👍🏽 👍'])(
+    'is not said by %s, which may mean that it went well: asked again, with no clock',
+    async (thumb) => {
+      const [told] = await practice.say('heron', thumb)
+      expect(told).toMatchObject({ kind: 'ask', asks: 'signs', pick: null })
+      expect(told!.buttons.map((button) => button.name)).toEqual(['none-of-these', 'one-of-these'])
+      await practice.wait(30)
+      expect(await practice.status('heron')).toBe('active')
+      await practice.press('heron', 'none-of-these')
+      expect((await practice.file('heron')).checkIns.at(-1)?.denied).toBe('all')
+    },
+  )
 
   it.each(['no', 'no signs', 'none of these'])('is denied by “%s” to the prompt', async (words) => {
     const told = await practice.say('heron', words)

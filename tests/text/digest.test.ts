@@ -72,7 +72,7 @@ describe("the client's card", () => {
     expect(digestCard(facts).split('\n')).toEqual([
       '**heron** · week 4, Mon 9 Mar to Sun 15 Mar',
       '**Can move on**',
-      'Replies 6/7 · sessions 11/12 of the days answered (92 %, 65-99 %)',
+      'Replies 6/7 · sessions 11/12 of the days answered (92 %, likely 65-99 %)',
       'Reach week by week (baseline calf): calf, calf, knee: centralising, toward the back',
       'Pain, median of 7 days: 4 now, 5 a week ago, 6 at baseline, 2 points (33 %) better: enough to matter (2 points and 30 %); worst 6 on Tue 10 Mar',
       'Flags: gate to the next rung met (since Fri 13 Mar)',
@@ -194,7 +194,7 @@ describe('the roll-call', () => {
 
   it('is one line for a practice without clients', () => {
     expect(rollCallText(rollCall([]), '2026-03-15')).toEqual([
-      '**Roll-call, Sun 15 Mar** · 0 clients: 0 need you, 0 can move on, 0 besides',
+      '**Roll-call, Sun 15 Mar** · no clients at present',
     ])
   })
 

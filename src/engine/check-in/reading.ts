@@ -65,8 +65,9 @@ export function onReading(draft: Draft, said: Said): void {
   backToScreening(draft)
 }
 
+/** While care is sought nobody is asked for numbers, so that what is unclear is answered as words are. */
 const nothingAsked = (draft: Draft, reading: Reading): boolean =>
-  reading.unsure.length === 0 && !isPressing(draft.file)
+  (reading.unsure.length === 0 || isLocked(draft.file)) && !isPressing(draft.file)
 
 /** The yes or no to a sign that was hinted at before. */
 interface Hint {

@@ -11,7 +11,8 @@ import { plannedOn } from '../plan/rungs.ts'
 import { answeredByAct } from '../press.ts'
 import type { AskedRow } from '../rows.ts'
 import { isPressing } from '../status.ts'
-import { latestAsked } from './asked.ts'
+import { carry, latestAsked } from './asked.ts'
+import { routineSigns } from './asking.ts'
 import { changeLanguage, languageWished } from './change-language.ts'
 import { chooseByWords } from './choose-by-words.ts'
 import { applyAct } from './client-acts.ts'
@@ -49,6 +50,19 @@ function wordsAfterEnd(draft: Draft, text: string): string {
 
 const hasSign = (draft: Draft, text: string): boolean => screenWords(draft, text).signs.length > 0
 
+/** A thumb up, of any skin, and no word. */
+const THUMB = /^(?:👍\p{Emoji_Modifier}?\s*)+$/u
+
+/** Under "how did it go, and is a sign new?" a thumb may stand for either: the signs are asked about by themselves. */
+function askSigns(draft: Draft, day: Day): void {
+  const question = routineSigns(draft.texts, day)
+  draft.toClient({
+    kind: 'ask',
+    text: `${draft.texts.client.thumb}\n${question.text}`,
+    ...carry(draft, question),
+  })
+}
+
 /** A choice in words to what was just asked, or a reply to be read. */
 function onReply(draft: Draft, event: Words, beside: Beside | null): void {
   const asked = latestAsked(draft)
@@ -59,6 +73,10 @@ function onReply(draft: Draft, event: Words, beside: Beside | null): void {
     if (noted) return answeredByAct(draft, noted)
   }
   const promptDay = promptDayAt(draft)
+  if (asked?.ask === 'signs' && !asked.pressing && THUMB.test(event.text.trim())) {
+    trail(draft, event.edits ? 'edit' : 'words', event.text, promptDay, {})
+    return askSigns(draft, promptDay)
+  }
   const { reading, context } = readWith(draft, beside?.rest ?? event.text, promptDay, asked)
   // the context is kept too, so that the same words can be read again later
   trail(draft, event.edits ? 'edit' : 'words', event.text, reading.day, {

@@ -27,7 +27,7 @@ const HOW = 'Write “today” to read how each of your drills is done.'
 
 const ASK: Readonly<Record<Slot, (planned: number) => string>> = {
   sessions: (planned) =>
-    planned > 0 ? `How many of your ${planned} sessions did you do?` : 'How many sessions did you do?',
+    planned > 1 ? `How many of your ${planned} sessions did you do?` : 'How many sessions did you do?',
   reach: () => 'How far from the spine did you feel it, at the farthest?',
   pain: () => 'Your worst pain, 0 to 10?',
 }
@@ -166,6 +166,7 @@ export const client = {
   help: 'One line a day is enough: “2 calf 4” means 2 sessions, felt down to the calf, worst pain 4. You can also write “today” (your drills), “my record”, “take a break”, “I am back”, “leave”, or a question for your coach.\nIf something urgent comes – numbness between the legs, bladder or bowel trouble, weakness, both legs – call your local emergency number and do not wait for me.',
   tooOld:
     'That question is more than three days old, so nothing is written down. If a warning sign is new, tell me now or get help at once.',
+  thumb: 'Thank you. I cannot tell what the thumb answers, so I ask.',
   howToCorrect:
     'Just write the day again, like “2 calf 4”, or “yesterday 1 knee 3”. The later one counts; both are kept.',
   questionPassedOn:
@@ -180,7 +181,7 @@ export const client = {
   takenBack:
     'I saw that you took a message back. What you told me stays in your record; write the day again to change it.',
   left: (days: number): string =>
-    `You have left, and I will not write again. What is kept is erased after ${days} days; ask your coach to erase it sooner. If a warning sign comes, call your local emergency number.`,
+    `You have left, and I will not write again. What is kept is erased after ${days} days, or at once with /erase-me. If you did not mean to leave, ask your coach to invite you again. If a warning sign comes, call your local emergency number.`,
   notEnrolled:
     'You are not in a plan at the moment, so nothing is written down. Ask your coach if you want to start again. For anything urgent, call your local emergency number.',
   stranger:

@@ -2,6 +2,7 @@ import type { Care } from '../../domain/care.ts'
 import type { Day } from '../../domain/day.ts'
 import type { Direction, Proposal } from '../../domain/rules/assessment.ts'
 import { DIRECTION, date, harmless, ladderName } from './digest.ts'
+import { urgent } from './urgent.ts'
 
 const name = (ref: string): string => `**${harmless(ref)}**`
 const steps = (moves: readonly { ladder: string; from: number; to: number }[]): string =>
@@ -45,6 +46,12 @@ interface AlertWords {
   readonly selfHarm: boolean
 }
 
+/** What the bot itself notes of how a sign was told; all else is the client's own words. */
+const NOTED: readonly string[] = [urgent.ticked, urgent.notNamed, urgent.otherLegNamed]
+
+const said = (words: string): string =>
+  NOTED.includes(words) ? `The client ${words}.` : `Said: “${harmless(words, 400)}”`
+
 /** Everything a coach reads besides digest and rules. */
 export const coach = {
   alert: ({ ref, care, signs, sources, words, at, told, selfHarm }: AlertWords): string =>
@@ -53,7 +60,7 @@ export const coach = {
       signs.length > 0
         ? `Sign: ${signs.join('; ')}`
         : 'Written before a yes to checking in: the words are not kept.',
-      words ? `Said: “${harmless(words, 400)}”` : '',
+      words === null || words === '' ? '' : said(words),
       signs.length > 0
         ? `Told at ${at} to stop and seek care; drills stopped, plan locked:`
         : `Told at ${at} to seek care:`,
@@ -130,9 +137,9 @@ export const coach = {
   barrier: (ref: string, barrier: string): string =>
     `${name(ref)} says what gets in the way of sessions: ${barrier.toLowerCase()}.`,
   quiet: (ref: string, days: number): string =>
-    `${name(ref)} has not replied for ${days} days. A nudge went out on day 3.`,
+    `${name(ref)} has not checked in for ${days} days. A nudge went out on day 3.`,
   lapse: (ref: string, days: number): string =>
-    `${name(ref)} has not replied for ${days} days and is paused. Any check-in starts it again.`,
+    `${name(ref)} has not checked in for ${days} days and is paused. Any check-in starts it again.`,
   returned: (
     ref: string,
     days: number,

@@ -51,7 +51,7 @@ export const course = {
     [
       `${weeksOf(weeks)}. You began at ${began || 'an unknown place'} and are now at ${now || 'an unknown place'}.`,
       activities.length > 0 ? `How hard it is: ${activities.map(path).join(', ')}.` : '',
-      percent === null ? '' : `You did ${percent} % of your sessions.`,
+      percent === null ? '' : `On the days you answered, you did ${percent} % of your sessions.`,
     ]
       .filter(Boolean)
       .join('\n'),

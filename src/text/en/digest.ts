@@ -134,7 +134,7 @@ function sessions({ sessions: { done, planned, percent, low, high } }: WeekFacts
   if (planned === 0)
     return done === 0 ? 'no sessions planned on the days answered' : `sessions ${done}, none planned`
   const shares = percent === null ? '' : `${Math.round(percent)} %`
-  const interval = low === null || high === null ? '' : `, ${Math.round(low)}-${Math.round(high)} %`
+  const interval = low === null || high === null ? '' : `, likely ${Math.round(low)}-${Math.round(high)} %`
   return `sessions ${done}/${planned} of the days answered${shares && ` (${shares}${interval})`}`
 }
 
@@ -206,6 +206,7 @@ export const takenWords = ({ taken }: WeekFacts): string[] =>
 /** The line of counts, then names by group, in messages of at most 1,800 characters (one, for most practices). */
 export function rollCallText({ needs, move, rest }: RollCall, on: Day): string[] {
   const all = needs.length + move.length + rest.length
+  if (all === 0) return [`**Roll-call, ${date(on)}** · no clients at present`]
   const head =
     `**Roll-call, ${date(on)}** · ${count(all, 'client')}: ` +
     `${needs.length} ${needs.length === 1 ? 'needs' : 'need'} you, ${move.length} can move on, ${rest.length} besides`

@@ -51,7 +51,7 @@ export const urgent = {
   pickSigns: 'Choose all that apply',
   noneOfThese: 'None of these',
   oneOfThese: 'One of these',
-  ticked: 'chosen in the form',
+  ticked: 'chose it in the form',
   notNamed: 'said “one of these” and did not say which',
   otherLegNamed: 'named the other leg and did not answer which',
   signsNone:

@@ -27,7 +27,7 @@ const HOW = 'Escribe “hoy” para leer cómo se hace cada ejercicio.'
 
 const ASK: Readonly<Record<Slot, (planned: number) => string>> = {
   sessions: (planned) =>
-    planned > 0 ? `¿Cuántas de tus ${planned} sesiones hiciste?` : '¿Cuántas sesiones hiciste?',
+    planned > 1 ? `¿Cuántas de tus ${planned} sesiones hiciste?` : '¿Cuántas sesiones hiciste?',
   reach: () => '¿Hasta dónde desde la columna lo notaste, como mucho?',
   pain: () => '¿Tu peor dolor, de 0 a 10?',
 }
@@ -135,6 +135,7 @@ export const client: Texts['client'] = {
   help: 'Una línea al día basta: “2 pantorrilla 4” es 2 sesiones, notado hasta la pantorrilla, peor dolor 4. También puedes escribir “hoy” (tus ejercicios), “pausa”, “he vuelto”, “salir”, o una pregunta para tu coach.\nSi llega algo urgente, llama al número de emergencias local y no me esperes. Es urgente: dormido entre las piernas, problemas al orinar o al hacer caca, debilidad, o las dos piernas.',
   tooOld:
     'Esa pregunta es de hace más de tres días, así que no se anota nada. Si hay una señal de alarma nueva, dímelo ahora o busca ayuda al momento.',
+  thumb: 'Gracias. No sé a qué responde el pulgar, así que pregunto.',
   howToCorrect:
     'Escribe el día otra vez, como “2 pantorrilla 4”, o “ayer 1 rodilla 3”. Cuenta lo último; se guardan las dos.',
   questionPassedOn:
@@ -149,7 +150,7 @@ export const client: Texts['client'] = {
   takenBack:
     'He visto que retiraste un mensaje. Lo que me contaste sigue en tu registro; escribe el día otra vez para cambiarlo.',
   left: (days) =>
-    `Te has ido, y no vuelvo a escribir. Lo guardado se borra tras ${days} días; pide a tu coach que lo borre antes. Si llega una señal de alarma, llama al número de emergencias local.`,
+    `Te has ido, y no vuelvo a escribir. Lo guardado se borra tras ${days} días, o ya mismo con /erase-me. Si no querías irte, pide a tu coach que te invite otra vez. Si llega una señal de alarma, llama al número de emergencias local.`,
   notEnrolled:
     'Ahora no estás en un plan, así que no anoto nada. Pregunta a tu coach si quieres empezar otra vez. Para algo urgente, llama al número de emergencias local.',
   stranger:

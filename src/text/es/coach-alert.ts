@@ -3,6 +3,7 @@ import { oneLine } from '../en/coach.ts'
 import { harmless } from '../en/digest.ts'
 import type { Texts } from '../index.ts'
 import { count } from './dates.ts'
+import { urgent } from './urgent.ts'
 
 const CARE: Readonly<Record<Care, string>> = {
   none: '',
@@ -14,6 +15,12 @@ const name = (ref: string): string => `**${harmless(ref)}**`
 const ago = (minutes: number): string =>
   minutes < 120 ? count(minutes, 'minuto') : count(Math.round(minutes / 60), 'hora')
 
+/** What the bot itself notes of how a sign was told; all else is the client's own words. */
+const NOTED: readonly string[] = [urgent.ticked, urgent.notNamed, urgent.otherLegNamed]
+
+const said = (words: string): string =>
+  NOTED.includes(words) ? `La persona ${words}.` : `Dijo: “${harmless(words, 400)}”`
+
 /** What a coach reads of an alert. */
 export const coachAlert = {
   alert: ({ ref, care, signs, sources, words, at, told, selfHarm }) =>
@@ -22,7 +29,7 @@ export const coachAlert = {
       signs.length > 0
         ? `Señal: ${signs.join('; ')}`
         : 'Escrito antes de decir que sí: las palabras no se guardan.',
-      words ? `Dijo: “${harmless(words, 400)}”` : '',
+      words === null || words === '' ? '' : said(words),
       signs.length > 0
         ? `A las ${at} recibió el aviso de parar y buscar atención; ejercicios parados, plan cerrado:`
         : `A las ${at} recibió el aviso de buscar atención:`,

@@ -57,9 +57,9 @@ export const coach: Texts['coach'] = {
   },
   barrier: (ref, barrier) => `${name(ref)} dice lo que impide las sesiones: ${barrier.toLowerCase()}.`,
   quiet: (ref, days) =>
-    `${name(ref)} no responde desde hace ${count(days, 'día')}. El día 3 salió un recordatorio.`,
+    `${name(ref)} no anota nada desde hace ${count(days, 'día')}. El día 3 salió un recordatorio.`,
   lapse: (ref, days) =>
-    `${name(ref)} no responde desde hace ${count(days, 'día')} y queda en pausa. Con cualquier respuesta empieza otra vez.`,
+    `${name(ref)} no anota nada desde hace ${count(days, 'día')} y queda en pausa. Con cualquier respuesta empieza otra vez.`,
   returned: (ref, days, moves) =>
     `${name(ref)} vuelve tras ${count(days, 'día')} sin responder.${moves.length > 0 ? ` Cada escalera empieza un peldaño más abajo: ${steps(moves)}.` : ' Todas las escaleras están en su primer peldaño.'}`,
   left: (ref, locked) =>

@@ -52,7 +52,7 @@ export const course: Texts['course'] = {
     [
       `${count(weeks, 'semana')}. Empezaste en ${began || 'un lugar sin dato'} y ahora estás en ${now || 'un lugar sin dato'}.`,
       activities.length > 0 ? `Cuánto cuesta: ${activities.map(path).join(', ')}.` : '',
-      percent === null ? '' : `Hiciste el ${percent} % de tus sesiones.`,
+      percent === null ? '' : `En los días que respondiste, hiciste el ${percent} % de tus sesiones.`,
     ]
       .filter(Boolean)
       .join('\n'),

@@ -117,7 +117,7 @@ function sessions({ sessions: { done, planned, percent, low, high } }: WeekFacts
       ? 'sin sesiones en el plan de los días respondidos'
       : `sesiones ${done}, ninguna en el plan`
   const shares = percent === null ? '' : `${Math.round(percent)} %`
-  const interval = low === null || high === null ? '' : `, ${Math.round(low)}-${Math.round(high)} %`
+  const interval = low === null || high === null ? '' : `, probable ${Math.round(low)}-${Math.round(high)} %`
   return `sesiones ${done}/${planned} de los días respondidos${shares && ` (${shares}${interval})`}`
 }
 
@@ -192,6 +192,7 @@ export const takenWords = ({ taken }: WeekFacts): string[] =>
 /** The line of counts, then names by group, in messages of at most 1,800 characters (one, for most practices). */
 export function rollCallText({ needs, move, rest }: RollCall, on: Day): string[] {
   const all = needs.length + move.length + rest.length
+  if (all === 0) return [`**Recuento, ${date(on)}** · ahora no hay clientes`]
   const head =
     `**Recuento, ${date(on)}** · ${count(all, 'cliente')}: ` +
     `${needs.length} ${needs.length === 1 ? 'te necesita' : 'te necesitan'}, ` +

@@ -44,7 +44,7 @@ export const urgent = {
   pickSigns: 'Elige todas las que notes',
   noneOfThese: 'Ninguna de estas',
   oneOfThese: 'Una de estas',
-  ticked: 'marcado en el formulario',
+  ticked: 'lo marcó en el formulario',
   notNamed: 'dijo “una de estas” y no dijo cuál',
   otherLegNamed: 'nombró la otra pierna y no respondió cuál',
   signsNone:
