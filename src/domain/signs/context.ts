@@ -87,12 +87,11 @@ function isOldDate(units: readonly Unit[], { entry, unit }: Aside, lexicon: Comp
   return typeof weeks === 'number' && weeks > WEEKS_THAT_COUNT
 }
 
-/** "gone red": a gone that leads to a finding ends nothing. */
+/** "gone red": a gone that leads to a finding ends nothing; "no longer wakes me" holds its finding and ends it. */
 function isOfFinding(units: readonly Unit[], { entry, unit }: Aside, { cue }: Compiled): boolean {
   const next = units[unit + 1]
-  return (
-    (entry.has(cue.gone) || entry.has(cue.ended)) && next?.gap === BREAK.none && next.entry.has(cue.finding)
-  )
+  if (next === undefined || next.gap !== BREAK.none || !next.entry.has(cue.finding)) return false
+  return (entry.has(cue.gone) || entry.has(cue.ended)) && !entry.has(cue['gone-finding'])
 }
 
 /** Another person owns what follows until the writer speaks of themselves again. */

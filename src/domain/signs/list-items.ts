@@ -62,7 +62,16 @@ export class ListItems {
   }
 
   isNo(i: number): boolean {
-    return this.is(i, this.cue.no) || this.is(i, this.cue.not)
+    return this.is(i, this.cue.no) || this.is(i, this.cue.not) || this.isUnfelt(i)
+  }
+
+  /** "I don't feel any numbness" denies the numbness; "I don't feel my foot" tells of it. */
+  isUnfelt(i: number): boolean {
+    if (!this.is(i, this.cue.unfelt)) return false
+    let next = i + 1
+    while (this.is(next, this.cue.filler) && next - i < FARTHEST && this.units[next]!.gap === BREAK.none)
+      next += 1
+    return this.units[next]?.gap === BREAK.none && this.is(next, this.cue.symptom)
   }
 
   /** What a list of denials can go on with; a sentence of its own cannot. */

@@ -37,6 +37,7 @@ export function carriesOf(units: readonly Unit[], { cue }: Compiled, anywhere: C
 
 const isOf = (reading: Reading, i: number, classes: readonly number[]): boolean => {
   const { entry } = reading.units[i]!
+  if (reading.polarity.denying[i] === 1) return false
   for (const id of classes)
     if (entry.has(id) || (id === reading.lexicon.cue.odd && reading.polarity.turnedOdd[i] === 1)) return true
   return false
@@ -133,6 +134,7 @@ export function matchesOf(reading: Reading): Match[] {
   const found: Match[] = []
   const { cue } = reading.lexicon
   for (let i = 0; i < reading.units.length; i++) {
+    if (reading.polarity.denying[i] === 1) continue
     for (const id of reading.units[i]!.entry.classes) tryAll(reading, id, i, found)
     if (reading.polarity.turnedOdd[i] === 1) tryAll(reading, cue.odd, i, found)
   }
@@ -148,11 +150,17 @@ export function contrastWithin({ units }: Reading, { at }: Match): number {
 
 const isFine = ({ polarity }: Reading, i: number): boolean => polarity.fine[i] === 1
 
+/** "don't feel weak but now it's bilateral": what is denied takes nothing from what is told beside it. */
+function ownOf({ polarity }: Reading, { at }: Match): readonly number[] {
+  const denied = at.filter((i) => polarity.negated[i] === 1)
+  return denied.length > 0 ? denied : at
+}
+
 /** A word on its own counts only where no other rule of the same clause uses the word, nor of a part that is fine. */
 function withoutShared(reading: Reading, found: readonly Match[]): Match[] {
   const used = new Uint8Array(reading.units.length)
   for (const match of found)
     if (!match.rule.alone && contrastWithin(reading, match) < 0 && !match.at.some((i) => isFine(reading, i)))
-      for (const i of match.at) used[i] = 1
+      for (const i of ownOf(reading, match)) used[i] = 1
   return found.filter((match) => !match.rule.alone || match.at.every((i) => used[i] === 0))
 }

@@ -12,6 +12,8 @@ export interface Polarity {
   readonly turnedOdd: Uint8Array
   /** Denied only as a further item of a list that an "or" does not show to be one: "no fever, chest pain". */
   readonly listed: Uint8Array
+  /** "don't feel" before a symptom: it only denies. */
+  readonly denying: Uint8Array
 }
 
 /** Words of no account that a negation reaches past before it lapses. */
@@ -25,6 +27,7 @@ class Walk extends ListItems {
   readonly fine: Uint8Array
   readonly turnedOdd: Uint8Array
   readonly listed: Uint8Array
+  readonly denying: Uint8Array
   /** Where the item of the list begins that has no noun yet to be denied, else -1. */
   private item = -1
   private level = 0
@@ -46,6 +49,7 @@ class Walk extends ListItems {
     this.fine = new Uint8Array(units.length)
     this.turnedOdd = new Uint8Array(units.length)
     this.listed = new Uint8Array(units.length)
+    this.denying = new Uint8Array(units.length)
   }
 
   forward(): void {
@@ -104,9 +108,13 @@ class Walk extends ListItems {
     // "no numbness no weakness" is a list without its commas
     const isDouble = this.level > 0 && i - this.opened <= 3 && !this.inList && !this.hasDenied
     this.level = isDouble ? 2 : 1
+    if (this.isUnfelt(i)) {
+      this.negated[i] = this.level
+      this.denying[i] = 1
+    }
     this.opened = i
     this.unknown = 0
-    this.isVerbal = this.is(i, this.cue.not)
+    this.isVerbal = this.is(i, this.cue.not) || this.isUnfelt(i)
     this.inList = false
     this.hasCovered = false
     this.hasDenied = this.is(i, this.cue.topic)
@@ -213,9 +221,9 @@ class Walk extends ListItems {
  * @param anywhere what the message tells: without a word that denies there is nothing to walk through
  */
 export function polarityOf(units: readonly Unit[], lexicon: Compiled, anywhere: ClassSet): Polarity {
-  const { no, not, nil, fine } = lexicon.cue
+  const { no, not, nil, unfelt, fine } = lexicon.cue
   const walk = new Walk(units, lexicon)
-  if (anywhere.has(no) || anywhere.has(not) || anywhere.has(nil)) {
+  if ([no, not, nil, unfelt].some((cue) => anywhere.has(cue))) {
     walk.forward()
     walk.backward()
   }

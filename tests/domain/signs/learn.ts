@@ -40,7 +40,7 @@ const AT: Readonly<Record<string, Pick<WeightsSource, 'ask' | 'insist'>>> = {
 }
 const ROUNDS = 20
 /** A sign missed weighs as much as so many asked for nothing. */
-const POSITIVE = 3
+const POSITIVE = 4
 const STEP = 0.3
 const SHRINK = 1e-5
 /** A feature counts where so many texts have it. */
@@ -215,7 +215,7 @@ const { values, positionals } = parseArgs({
   options: {
     locale: { type: 'string', default: 'en' },
     folds: { type: 'string' },
-    least: { type: 'string', default: '1.7' },
+    least: { type: 'string', default: '1.9' },
   },
 })
 const { locale, folds, least } = values

@@ -5,6 +5,7 @@ import { weightsShape } from '../weights.ts'
 /**
  * Classes the screen's code knows by name; every other class is the language's own affair.
  * `no` stands before a noun, `not` before a verb, `nil` answers ("none"); `unsaid` looks like a negation and is none.
+ * `unfelt` ("don't feel") denies where a `symptom` follows and tells of one elsewhere.
  * `deny-all` denies every sign by itself, `all-those` with the answer that follows ("all of those: no").
  * `elsewhere` is what no sign is about ("the exercises"), `verb` a word that makes a sentence of its item ("burns"),
  * `spread` what makes it news ("since yesterday").
@@ -16,6 +17,8 @@ export const CUES = [
   'not',
   'nil',
   'unsaid',
+  'unfelt',
+  'symptom',
   'double',
   'restart',
   'deny-all',
@@ -49,6 +52,7 @@ export const CUES = [
   'ongoing',
   'over',
   'gone',
+  'gone-finding',
   'ended',
   'always',
   'lost',

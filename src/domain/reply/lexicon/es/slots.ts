@@ -8,7 +8,7 @@ export const zones: LexiconData['zones'] = {
     zona lumbar, la lumbar, lumbago, columna, cintura, rinones, sacro, espinazo, lomo, solo espalda
   `,
   buttock: `
-    nalga, nalgas, gluteo, gluteos, culo, pompis, trasero, cadera, caderas, cachete, cachetes, cola, pompa,
+    nalga, nalgas, gluteo, gluteos, culo, pompi, pompis, trasero, cadera, caderas, cachete, cachetes, cola, pompa,
     pompas, nachas, poto, coxis, rabadilla, piramidal, piriforme, posaderas, isquion, nalguita, nalguitas, colita
   `,
   thigh: `

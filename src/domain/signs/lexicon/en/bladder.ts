@@ -65,6 +65,7 @@ export const bladder: LexiconSource['words'] = {
     just a little bit, a few drops, just drops, little by little, bit by bit, in stages, in spurts,
     in drips`,
   strong: `
+    (no/lost/losing/without/lost all/little) control (of/at/over) (either/both/the front) (end/ends),
     (go/going/went) (to the loo/to the toilet/to pee/for a wee/for a pee/) (every hour/every half hour/every two hours/every 2 hours/by the clock/on a timer/on the clock) (just in case/because/as/since/cos/cus/coz) (i/i can't/i cant/i don't/i dont/i get/i have/there is/there's/theres) (get/have/feel/tell/know/no) (no/when/if/it/any/warning/) (warning/urge/i need/i'm full/feeling/),
     (get/getting/have/got) no (warning/urge/signal) (to pee/to wee/to go/when i need/that i need/before i pee/before i wee/any more/anymore/from my bladder/at all/),
     (no/lack of/without/zero/poor/loss of/lost/losing/lose/less/little/reduced/limited/hardly any/barely any/no more/no longer any/not much/not a lot of) (bladder/urinary/pee/wee/urine) (control/sensation/feeling/function/awareness),

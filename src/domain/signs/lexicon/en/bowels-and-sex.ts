@@ -18,6 +18,7 @@ export const bowelsAndSex: LexiconSource['words'] = {
     need the shit, my shit, (can/could) (poo/poop/open my bowels/go for a poo)`,
   wind: `wind, fart, farts, farting, farted, gas, flatulence`,
   'bowel-strong': `
+    (no/lost/losing/without/lost all/little) control (of/at/over) (either/both/the back) (end/ends),
     (no/lack of/without/zero/poor/loss of/lost/losing/lose/less/little/reduced/limited/hardly any/barely any/no more/no longer any/not much/not a lot of) (bowel/bowels/sphincter/anal/stool/rectal) (control/sensation/feeling/function/awareness/tone),
     (not in control/out of control) of my (bowels/bowel/poo/bum/back end),
     faecal incontinence, fecal incontinence, bowel incontinence, bowel accident,

@@ -32,6 +32,8 @@ export const circumstances: LexiconSource['circumstances'] = {
     constantly`,
   over: `
     (ok/okay/fine/good/great/clear/normal/well/healthy) (ever/) since, (nothing/never/no problems/no trouble/no issues/not had it/not happened) (again/) (ever/) since`,
+  'gone-finding': `
+    no longer (wakes/wake/waking/waking up/waken/numb/tingly/tingles/tingling/tingle/swollen/red/hot/sweating/sweat/shivering/feverish/dizzy/sore)`,
   gone: `
     went away, gone away, gone now, has gone, have gone, all gone, went off, gone off, cleared, cleared up,
     disappeared,
@@ -156,6 +158,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     spreading, spread to, gone into, moved into, crossed, crossed over, over to, into the other,
     in the other, moved across, new, since, catching up, copying, same`,
   shield: `
+    if (i/my leg/my foot/it) (can't/cant/cannot/couldn't/couldnt/could not),
     (nothing/anything/no/not/not any/without any) (else/) (new/worse/spreading/spread), no new (symptoms/signs/pain/pains/problems/issues),
     (had/has/have/got/having/gets) the same,
     all over (with/from/in/and), (aches/achy/aching/sore/hot/shaking/cold/pain/tingly) all over,

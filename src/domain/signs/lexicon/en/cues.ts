@@ -72,6 +72,11 @@ export const cues: LexiconSource['words'] = {
     didnt tell, don't like to say, dont like to say, don't like to, didn't want to say, didnt want to say,
     not easy to say, can't lie, cant lie, not since, not until, not long ago, not half,
     not that (numb/weak/bad/sore/painful)`,
+  unfelt: `
+    (don't/dont/do not/doesn't/doesnt/does not/didn't/didnt/did not/haven't/havent/have not/not/can't/cant/cannot/never) (feel/feeling/felt/notice/noticed/noticing/sense/sensed)`,
+  'felt-word': `
+    swelling, redness, dizziness, fever, chills, pins, giving way, tripping, weak, weaker, unsteady, shaky, faint,
+    dizzy, feverish, unwell, ill`,
   'deny-all': `
     (none/none whatsoever/none at all/not one/not any/not a single one/nothing) of (that/those/these/them/it/this/the above/the sort/the kind) (stuff/things/symptoms/signs/ones/at all/either/whatsoever/apply/applies/apply to me/applies to me/for me/),
     (none/nothing) of (what/the things/the signs/the symptoms/the stuff) (you/they/it) (ask/asked/ask about/asked about/mention/mentioned/list/listed/describe/described/say/said/asks/says/lists/mentions),
@@ -123,7 +128,10 @@ export const cues: LexiconSource['words'] = {
   except: `
     except, except for, apart from, other than, aside from, bar, but for, save for, besides, excluding,
     only`,
+  /** "leaked after the birth, but that's years ago": what only dates it turns to nothing new. */
   filler: `
+    but (that's/thats/that was/it was/it's/its/this was/was) (over/about/around/more than/nearly/almost/like/some/a good/) (a/one/two/three/four/five/six/seven/eight/nine/ten/twelve/fifteen/twenty/thirty/many/several/a few/a couple of/2/3/4/5/6/7/8/9/10/11/12/15/20/25/30) (years/yrs/year) (ago/back),
+    but (that was/it was) (years ago/ages ago/decades ago/back in/when i was),
     (is it/is this/is that/would it be/isn't it) normal (that/for/to/when/if/), normal that,
     feel, feels, feeling, felt, get, gets, is, are, was, were, be, been, am, it, it's, its, all, both,
     really, very, quite, so, too, totally, completely, absolutely, perfectly, still, in, on, of, at, to,
@@ -190,7 +198,8 @@ export const cues: LexiconSource['words'] = {
     telling, with, embarrassed to tell`,
   supposed: `
     should i (be worried about/worry about/worry),
-    what if, what happens if, what would happen if,
+    what if, what happens if, what would happen if, (what/who/where) (do/would/should/could/will/shall/can) (i/you/we) (do/call/ring/tell/go/contact) if,
+    when should (i/you/one/we) (be worried/worry/start to worry/start worrying/be concerned/be scared/panic), (how/at what point) (worried/concerned) should (i/you) be,
     if i (ever/start to/start/suddenly/begin to/begin/were to/should/do/did/get/got/notice/develop/had/lose/lost/wake up with),
     if i'm (ever/suddenly),
     if it (ever/starts/gets/got/turns/turned/becomes/became/goes/went/spreads/spread/were/moves),
@@ -210,7 +219,8 @@ export const cues: LexiconSource['words'] = {
     would be if, before i get, so i don't get, so i dont get, never want, scared of ending up, end up,
     ended up like, unless i, as long as i don't, aslong as, provided i don't, not like those`,
   worried: `
-    asked do you, asked do i, asks do you, asked me do i, asked me if i, do you get,
+    (read/reading/saw/seen/watched/watching/heard/found/googled/looked up) (something/stuff/things/a lot/lots/a bit/online/a post/a video/videos/an article/articles/a page/a thread/a story/a leaflet) (online/) (about/on),
+    (read/reading/saw/seen/heard) (online/on the internet/on the web/somewhere/in the paper) about, asked do you, asked do i, asks do you, asked me do i, asked me if i, do you get,
     worried about, worried about getting, worrying about, worry about, worries about, scared of, scared
     about, afraid of, frightened of, fear of, fears of, anxious about, concerned about, concern about,
     nervous about, nervous of, paranoid about, panicking about, panic about, stressed about, stressing

@@ -56,7 +56,7 @@ export const everyday: LexiconSource['circumstances'] = {
     work trips, school trip, city trip, trip home, holiday, flight, abroad, weekend`,
   'place-else': `drop me, drop off, dropped off, pain dropped, number dropped, dropped to`,
   'balance-drill': `
-    balance drill, balance board, balance exercise, balance work, work life balance, bank balance,
+    wobble board, bosu, rocker board, stability ball, balance drill, balance board, balance exercise, balance work, work life balance, bank balance,
     balance ball, balanced, new balance, on one leg, single leg, one legged, one foot`,
   'arm-work': `
     tired, sore from, from rowing, from the erg, from pulling, after rowing, from the row, blister,
@@ -74,6 +74,7 @@ export const everyday: LexiconSource['circumstances'] = {
     (leave/end/ending/quit/quitting/stop/stopping/cancel/leaving/drop/drop out of/finish with/withdraw from/out of/done with) (the/this/these/my/your/) (program/programme/plan/check ins/checkins/check-ins/coaching/messages/app/bot/study/course/scheme/reminders/club/list/chat/group/server/channel/trial),
     stop taking part, take part (any/any more/anymore/in the/in this), drop out, unsubscribe, opt out`,
   'pee-plain': `
+    had a (wee/pee/poo/tinkle), (loads/lots/plenty/litres/gallons/pints/so much/too much/bit too much/a lot) of (water/tea/coffee/fluids/squash/beer),
     (before/after/between) (the/my/each/both/) (session/sessions/drill/drills/row/run/walk/sets/training/work/bed/breakfast/lunch/dinner),
     dog, dogs, cat, puppy, hamster, rabbit, baby, toddler, nappy, nappies, trail, bag, hydrated, clear,
     break, breaks,
@@ -91,6 +92,7 @@ export const everyday: LexiconSource['circumstances'] = {
     band, anchor, strap, mat, prop, pillow, phone, door, handle, oar, blade, seat, grip, towel, standards,
     schedule, routine, bar, plates`,
   'legs-plain': `
+    glide, glides, slider, sliders, rotator, rotators, should i do, do the, did the, one leg at a time, then swap,
     up on (the/a/my), on the (sofa/couch/footstool/pouffe/desk/table), leg day, oar, oars, hand, hands, arm, arms, shoulder, shoulders, blade, blades, glove, gloves, shoe, shoes, sock, socks, fresh, feel strong, feels strong, felt strong, turn, turns, traffic,
     each, did both, do both, stretch, stretched, wall, up the wall, up on the wall, the wall, swapped, shaved,
     10 each, shake,

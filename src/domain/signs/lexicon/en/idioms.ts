@@ -3,6 +3,19 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    dropped (a/an/some/something), (dropped/drop/dropping/dropped off/drop off/dropping off) (asleep/to sleep),
+    (air/water/hydration/ball/football/camel/rubber) bladder, fever pitch,
+    (do/doing/did/train/stretch/stretching/work/working/repeat/swap/use/using) (it/them/this/that/these/the drill/the glide/) (on/with/for/) both (legs/sides),
+    (a/the/only a/just a/) wee (0/1/2/3/4/5/6/7/8/zero/two/three/four/five/six/seven/eight/bit/while/session/walk/stretch/drill/twinge/niggle/ache/improvement/rest/minute/min/moment/run/row/cycle/hour/man/girl/lad/boy/dog/cough/sniffle/break),
+    (can't/cant/cannot/couldn't/couldnt/can not) (talk/speak) (here/about it/about that/for long/long/in the office/on the bus/on the train/at work/freely/much/until/till),
+    control over (my/the/our/his/her/their) (schedule/diary/hours/time/work/life/weather/kids/calendar/timetable/rota/shifts/appetite/temper/finances/budget/day/days/week/boss/money/spending),
+    no control over (my/the/our/his/her/their) (schedule/diary/hours/time/work/life/weather/kids/calendar/timetable/rota/shifts/appetite/temper/finances/budget/day/days/week/boss/money/spending),
+    (willpower/will power/discipline/resolve/self control/motivation/memory/maths/spelling/excuse) (is/was/has been/'s/) (a bit/so/too/very/really/) weak,
+    (weekend/week/month/day/attendance/form/effort) (is/was/has been/'s) (a bit/so/too/very/really/) weak (on/for/with/at/in),
+    weak (cup/cups/cuppa/brew/drink/beer/lager/pun/excuse/joke) (of/), weak on (sessions/drills/the drills/discipline/homework/time),
+    passed out (candy/sweets/leaflets/flyers/cards/medals/drinks/the/some/papers/presents/prizes/bibs/water),
+    (feel/feels/felt/feeling) like (doing/going/training/exercising/moving/working/getting/starting/it/cooking/talking/stopping), (toe nail/toenail/nail/fingernail) (fell/came/fallen/has fallen/has come) off,
+    (pain/a/an/was/was a/at a/up to/been a/worst) (9/10/nine/ten) (last week/last month/a week ago/two weeks ago/weeks ago/a month ago/a few weeks ago/back in/in january/in february/in march/in april/in may/in june/in july/in august/in september/in october/in november/in december/at the start/at the beginning/when it started/when we started/on day one/before i started/at first),
     breathless (with/from) (laughter/laughing/excitement/joy), weak day (at/in/for), my heart (says/tells/wants/belongs), strength (is/has come/came/comes/coming/is coming) (back/returned/good/fine/great/normal/up/better),
     number (one/two/three/1/2/3) on (the/my/your/our) (list/plan/menu/agenda/programme/program/bill),
     leaky (roof/tap/boat/pipe/hull/tent/bucket/boiler/window/car/bottle/shoe/boot/boots/wellies/gutter/ceiling/shed/radiator/hose),

@@ -3,7 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** Fever, swelling, pain beyond measure, and the signs that come slowly. */
 export const illness: LexiconSource['words'] = {
   fever: `
-    (temp/temperature/thermometer/fever) (says/said/reads/read/shows/showed/at/of/is/was/around/about/up to/hit/over/) (38/38.1/38.2/38.3/38.4/38.5/38.6/38.7/38.8/38.9/39/39.1/39.2/39.3/39.4/39.5/39.6/39.7/39.8/39.9/40/40.1/40.2/40.5/41/37.8/37.9/100.4/100.5/101/101.5/102/102.5/103/104),
+    (temp/temperature/thermometer/fever) (says/said/reads/read/shows/showed/at/of/is/was/around/about/up to/hit/over/gave/) (101.4/101.2/101.3/101.6/101.7/101.8/100.6/100.7/100.8/100.9/102.2/102.4/102.6/38/38.1/38.2/38.3/38.4/38.5/38.6/38.7/38.8/38.9/39/39.1/39.2/39.3/39.4/39.5/39.6/39.7/39.8/39.9/40/40.1/40.2/40.5/41/37.8/37.9/100.4/100.5/101/101.5/102/102.5/103/104),
     (38/39/40/38.5/39.5/38.2/38.3/38.4/38.6/38.7/38.8/38.9/39.1/39.2/39.3/39.4/101/102/103/104) (degrees/deg/c fever/temp/temperature/of fever/fever),
     fever, fevers, feverish, fevered, high temperature, raised temperature, a temperature,
     got a temperature, have a temperature, having a temperature, had a temperature, running a temperature,
@@ -145,7 +145,7 @@ export const illness: LexiconSource['words'] = {
     
     (lost/losing/lose/dropped/dropping/shed/shedding/loosing/down/loss of) (weight/a lot of weight/some weight/loads of weight/so much weight/a bit of weight/half a stone/a stone/two stone/three stone/half stone/a few kilos/a few pounds/a few kg/several kilos/several pounds/kilos/pounds/a couple of kilos/a couple of stone/ten pounds/five kilos/five kg/too much weight),
     weight loss, weightloss, unexplained weight loss, unintentional weight loss,
-    weight (is/keeps/has been/just/) (dropping off/falling off/melting off/coming off/falling/dropping/going down/fell off/dropped off/dropped/going),
+    weight (is/keeps/has been/just/) (reducing/reduced/decreasing/getting less/sliding/slipping/dropping off/falling off/melting off/coming off/falling/dropping/going down/fell off/dropped off/dropped/going),
     getting thinner, got thinner, gone thin, getting skinny, going skinny, wasting away,
     clothes (hanging off/hang off/falling off/loose/too big/are loose/are hanging off) (me/),
     trousers (falling down/hanging off/are falling down/too loose),

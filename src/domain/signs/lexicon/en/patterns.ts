@@ -159,6 +159,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['leg-weakness', 'walk-noun & impossible', { within: 2, unsure: true, unless: 'only-pain' }],
   ['leg-weakness', 'leg-task', { needs: 'cant-said', unsure: true }],
   ['leg-weakness', 'fail|cant pedal', { within: 2, unsure: true, sure: 'new', unless: 'only-pain' }],
+  ['leg-weakness', 'it-drops', { unsure: true, needs: 'walking-word' }],
   ['leg-weakness', 'tripping', { unsure: true, unless: 'travel' }],
   ['leg-weakness', 'weak-verb', { alone: true, unsure: true }],
   ['leg-weakness', 'leg|legs|both-legs & jelly', { within: 3, unsure: true, unless: 'muscle' }],

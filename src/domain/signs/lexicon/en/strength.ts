@@ -29,7 +29,7 @@ export const strength: LexiconSource['words'] = {
     letting me down, folded under me, folds under me, fold under me, folding, folded, gave in, gives in,
     collapsing, got no strength, losing muscle, wasting, wasted away, thinner than, gone thin, shrunk,
     shrinking, dead weight, drags, dragging, drag, dragged, droopy, drooping, droops, drooped, hanging,
-    hangs, hangs down, dangling, dangles, dropping, drops, dropped, drop, slaps, slapping, slap, slapped,
+    hangs, hangs down, dangling, dangles, dropping, drops, dropped, drop, dropped (a bit/a little/a lot/a touch), slaps, slapping, slap, slapped,
     flapping, flaps, flap, scuffs, scuffing, scuff, scuffed, scrapes, scraping, thuds, clomping, clomps,
     slams down, flip flops, like a flipper, like a dead fish, buckle, buckles, buckled, buckling,
     giving way, gives way, gave way, give way, given way, gives, gave, collapses, collapsed, catches,
@@ -70,6 +70,9 @@ export const strength: LexiconSource['words'] = {
     have to lift my (knee/leg) (high/higher/extra high), lifting my knee higher, lift my knee high,
     have to swing my leg, swinging my leg out, foot doesn't clear the,
     cant move my (foot/toes/leg/ankle/big toe), can't move my (foot/toes/leg/ankle/big toe)`,
+  /** "the foot is numb and it drops when I walk" */
+  'it-drops': `
+    it (just/always/keeps/kept/sort of/kind of/even/) (drop/drops/dropping/drags/dragging/flops/flopping/flaps/flapping/droops/drooping/dangles/dangling/catches/catching/slaps/slapping/trips me/tripping me)`,
   tripping: `tripping, keep tripping, trips, stumbling, stumble, stumbles, unsteady on my feet`,
   'leg-task': `
     

@@ -30,6 +30,8 @@ export const circumstances: LexiconSource['circumstances'] = {
     aun, otra vez, de nuevo, ahora, hoy, ayer, esta manana, anoche, peor, volvio, ha vuelto, vuelve, empezo,
     ultimamente, como el ano pasado, llevo, tomo, estos dias, esta semana, actualmente`,
   over: `desde entonces (todo/muy/) (bien/normal/perfecto/nada), (todo/muy/) (bien/normal/perfecto) desde entonces, nunca mas`,
+  'gone-finding': `
+    ya no (me/se me/) (despierta/despierto/despertaba/hormiguea/hormiguean/duerme/duermen/adormece/hincha/suda/sudo/mareo/marea)`,
   gone: `
     pero ya no, y ya no, ya no me duele, ya no lo siento mal, ahora ya no, (ya/) se me (paso/ha
     pasado/quito/ha quitado/fue/ha ido), (ya/) se (paso/quito/fue/ha ido/ha pasado/resolvio/calmo/arreglo), ya

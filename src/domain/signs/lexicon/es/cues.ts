@@ -6,7 +6,8 @@ export const cues: LexiconSource['words'] = {
     (no/tampoco) (tengo/hay/he tenido/tuve) nada, no, sin, ni, tampoco, ningun, ninguna, ninguno, nada de,
     cero, niega, niego, jamas, nunca, libre de, (no/tampoco/nunca) (tengo/hay/tuve/he tenido/habia/tenia)
     (ningun/ninguna/ninguno/nada de/ni/mas/nada raro en), (no/tampoco/nunca) (noto/siento)
-    (ningun/ninguna/ninguno/nada de/mas/nada raro en), (no/tampoco/nunca) (tengo/hay/tuve/he tenido), sin
+    (ningun/ninguna/ninguno/nada de/mas/nada raro en), (no/tampoco/nunca) (tengo/hay/tuve/he tenido),
+    (no/tampoco/nunca) (noto/siento/veo/he notado/he sentido/hay/tengo/note/senti) nada (raro/rara/extrano/nuevo/malo/distinto/anormal/diferente/preocupante) (en/por/con/al/de/), sin
     (ningun/ninguna/nada de/rastro de/senales de/signos de), sin
     (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al), ni
     (siquiera/hay/tengo), no tengo (problema/problemas/dificultad/dificultades/cambios/molestias)
@@ -25,6 +26,11 @@ export const cues: LexiconSource['words'] = {
     no esperaba, no me lo esperaba, no sabes, sin (darme
     cuenta/enterarme/querer/sentirlo/notarlo/avisar/parar/embargo/sentir/dormir/cambios/mejoria/mejorar/duda/ganas),
     no (puedes/podes) (creer/imaginar), no hay duda, nada mas, no me imagino, nada mejor`,
+  unfelt: `
+    (no/tampoco/ni/nunca) (siento/noto/note/senti/sentia/notaba/he sentido/he notado/percibo/aprecio/observo/veo/vi/he visto) (ningun/ninguna/nada de/mas/)`,
+  'felt-word': `
+    hinchazon, hinchazones, fiebre, escalofrios, mareo, mareos, debilidad, perdida de fuerza, falta de fuerza, flojera,
+    enrojecimiento, calor, problemas, problema, dificultad, dificultades, cambios, cambio, alteracion, alteraciones`,
   'deny-all': `
     (no/tampoco/) (tengo/hay/he tenido/tuve/he notado/noto/siento/he sentido/me pasa/me ha pasado/me paso/me ocurre/presento/sufro/veo/) (nada/ninguno/ninguna/ni uno/ni una) de (todo/) (eso/esto/ello/ellos/ellas/esos/esas/estos/estas/esas cosas/estas cosas/esas cosas raras/esos sintomas/los sintomas/las cosas/las senales/esas senales/lo anterior/los anteriores/las anteriores/la lista/lo demas),
     (no/tampoco/) (tengo/hay/he tenido/he notado/noto/siento/me pasa/) (nada/ninguno/ninguna) de (lo/las cosas/los sintomas/las senales/todo lo) que (preguntas/dices/pones/mencionas/nombras/describes/me preguntas/me dices/pone/pregunta/dice/has puesto/has dicho/preguntais/preguntan) (ahi/aqui/arriba/),
@@ -162,6 +168,9 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    (por/al/de/de tanto/) (cruzar/cruce/cruzaba/cruzando) las piernas, (con las/las/) piernas cruzadas,
+    (ya no/no) (siento/tengo/noto) (nada de/ningun/apenas/mas) dolor,
+    hace (30/31/32/33/34/35/36/37/38/39/40/41/42/43) grados,
     piernas (cansadas/cargadas/pesadas) (del/de la/por el/tras el/despues del) (turno/partido/trabajo/dia/paseo/viaje/gimnasio/caminata/excursion/baile/futbol),
     corazon a mil (con/por/viendo/en/de), (35/36/37/38/39/40/41/42) grados (en la calle/a la sombra/fuera/afuera/de calor), (duele/dolia/dolio/duelen) (la/el) (tripa/barriga/costado/pecho/estomago) de (tanto/la/) (reir/reirme/risa),
     (rei/reia/rio/reir/risa) (tanto/mucho) (que/) me (duele/dolia/dolio) (el/la) (pecho/tripa/barriga/costado), (dolor/dolores) de (la/) regla,
@@ -201,6 +210,5 @@ export const cues: LexiconSource['words'] = {
     miercoles/el jueves/el viernes/el sabado/el domingo/esta tarde/esta noche/esta
     semana/ahora/ir/quejarme/ayer), no pude (hacer/hoy/ayer/entrenar/ir/completar/terminar), no puedo mas de
     (contento/contenta/alegria), no puedo (hacer/entrenar/quedar/hablar ahora), no me siento con ganas, no
-    (siento/noto) (dolor/dolores/molestia/molestias/diferencia/cambio/cambios/mejora/mejoria/nada raro/nada
-    nuevo/nada malo/nada extrano), no siento (mucho/apenas/nada de) dolor, sin sentir dolor`,
+    (siento/noto) (dolor/dolores/molestia/molestias/diferencia/cambio/cambios/mejora/mejoria), no siento (mucho/apenas/nada de) dolor, sin sentir dolor`,
 }

@@ -44,7 +44,9 @@ export const es: LexiconSource = {
     ],
     topic: ['bladder', 'pee', 'loo', 'bowel', 'poo', 'wind', 'erection', 'sex', 'elsewhere'],
     odd: ['odd-word'],
+    gone: ['gone-finding'],
     shielded: ['on-purpose', 'also-word'],
+    symptom: ['numb', 'numb-noun', 'tingle', 'tingle-noun', 'weak-noun', 'swollen', 'felt-word'],
     thing: [
       'numb-noun',
       'tingle-noun',

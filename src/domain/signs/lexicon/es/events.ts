@@ -147,7 +147,7 @@ export const events: LexiconSource['words'] = {
   'worst-pain': 'peor dolor, el peor dolor',
   score: 'cero, uno, dos, tres, cuatro, cinco, seis, siete, ocho',
   severe: `
-    (9/10/nueve/diez) de dolor, (9/10) (de/sobre/en) 10, no cesa, (el dolor/) no cesa, no me da tregua, no me deja vivir,
+    (9/10/nueve/diez) de dolor, (dolor/molestia) (es/esta/fue/llega/llego/sube/subio/anda) (en/a/de/) (un/) (9/10/nueve/diez), (le doy/le pongo/diria/pongo) (un/) (9/10/nueve/diez), (es un/un) (10/diez), (9/10) (de/sobre/en) 10, no cesa, (el dolor/) no cesa, no me da tregua, no me deja vivir,
     no puedo con (este/el/tanto/mas) dolor, dolor (de/) 10, un 10 de dolor, dolor diez, nada (me/)
     (ayuda/funciona/sirve/hace efecto/lo alivia/lo calma/lo quita), no hay (forma/manera) de
     (calmarlo/aliviarlo/estar), no hay quien lo aguante, dolor

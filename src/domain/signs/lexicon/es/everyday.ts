@@ -6,6 +6,8 @@ export const everyday: LexiconSource['circumstances'] = {
     agujetas, despues de remar, de remar, por remar, despues de correr, de correr, despues de las sentadillas,
     de las sentadillas, del gimnasio, despues del gimnasio, despues del entrenamiento, del entrenamiento,
     cansadas, cansados, cargadas, cargados, rigidas, tiesas, despues de caminar, de la caminata, muscular`,
+  /** Said of muscles alone. */
+  doms: `agujetas, dolor muscular, musculos cargados`,
   exertion: `
     despues de correr, corriendo, remando, despues de remar, subiendo la cuesta, cuesta, intervalos, carrera,
     entrenando, despues del entreno, al entrenar, en el remo, ergometro, esfuerzo, de risa`,
@@ -39,6 +41,7 @@ export const everyday: LexiconSource['circumstances'] = {
   leaving: `
     (terminar/acabar/dejar/salir/salirme/parar/abandonar/cancelar/seguir/irme/darme de baja) (con/de/del/) (el/este/los/estos/esta/la/las/mi/) (programa/plan/seguimiento/bot/app/aplicacion/curso/estudio/mensajes/avisos/recordatorios/preguntas/chat/grupo)`,
   'pee-plain': `
+    (mucha/bastante/demasiada/litros de/tanta) agua, infusiones,
     antes de (la/mi/cada/las) (sesion/sesiones), despues de (la/mi/cada/las) (sesion/sesiones),
     antes de empezar, antes de entrenar, fui, voy a, fui a, pausa, parar a, pare a, me levante
     a, me levanto a, perro, mas agua, perra, descanso, luego`,

@@ -15,11 +15,10 @@ export const helpers: LexiconSource['words'] = {
     caido, coagulos, trombosis, falta de fuerza, perdida de fuerza, perdida de sensibilidad, problemas de
     equilibrio`,
   'no-numb': `
-    (no/tampoco/ni) (siento/noto) (hormigueo/hormigueos/adormecimiento/entumecimiento/cosquilleo)
-    (nuevo/nueva/mas/), no se me (duerme/duermen/adormece/adormecen) (nada/la pierna/el pie/las piernas/los
+    no se me (duerme/duermen/adormece/adormecen) (nada/la pierna/el pie/las piernas/los
     pies/)`,
   'no-weak': `
-    (no/tampoco) (siento/noto) (debilidad/perdida de fuerza/falta de fuerza), no (arrastro/se me va/se me
+    no (arrastro/se me va/se me
     dobla) (el pie/la pierna/la rodilla/los pies/), no me (falla/fallan) (la pierna/las piernas/la rodilla/el
     pie/nada/), tengo fuerza, la misma fuerza, fuerza normal`,
   'no-pee': `

@@ -102,7 +102,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['both-legs', 'left-leg & right-leg', { within: 9, unsure: true, unless: 'legs-plain' }],
   ['both-legs', 'left-leg|right-leg', { needs: 'also-word', unsure: true }],
   ['both-legs', 'both-legs yes', { within: 1 }],
-  ['both-legs', 'both-legs', { alone: true, needs: 'in-both', unsure: true }],
+  ['both-legs', 'both-legs', { alone: true, needs: 'in-both', unsure: true, unless: 'doms' }],
   ['both-legs', 'both-legs', { alone: true, unsure: true, unless: 'legs-plain' }],
   // weakness
   ['leg-weakness', 'weak-alone', {}],

@@ -54,6 +54,7 @@ export const feeling: NetSource['words'] = {
     (empieza/acaba/esta/piso), me entero (por/porque), tengo que mirar, (hasta que/porque) (lo/la/)
     (miro/mire/veo/vi)`,
   idiom: `
+    hace (30/31/32/33/34/35/36/37/38/39/40/41/42/43) grados, (cruzar/cruce/cruzaba/cruzando) las piernas, piernas cruzadas,
     de lo otro, lo otro, de lo demas, lo demas, de todo lo demas, por lo demas, de cafe, con cafe, el cafe,
     de pintura, de grasa,
     de barro, de vino, de chocolate, la ropa limpia,
