@@ -1,3 +1,4 @@
+import { each } from '../each.ts'
 import type { LexiconData } from '../schema.ts'
 
 type Cues = LexiconData['cues']
@@ -88,6 +89,18 @@ const sessionsByPlace = placesOfSession
     ]),
   )
 
+/** "never got round to them", "drills didn't happen" */
+const notDone = [
+  each(
+    'didnt manage/did not manage/couldnt manage/could not manage/never managed/never did/never got round to/never got around to/never got to',
+    'either/either of them/any/any of them/it/them/my sessions/the drills/my drills',
+  ),
+  each(
+    'exercises/drills/sessions/my exercises/my drills/my sessions',
+    'not done/didnt happen/did not happen',
+  ),
+].join(', ')
+
 const doing = {
   oneSession: `${sessionsByPlace.join(', ')}, the first, the second`,
   dayOff: 'rest day, day off, was off, took the day off, took a day off, recovery day, off day, resting day',
@@ -96,6 +109,7 @@ const doing = {
   onTen: 'on',
   countTimes: 'times, time',
   all: `
+    none missed, none skipped, nothing missed, nothing skipped, neither missed, neither skipped,
     didnt miss any, didnt miss one, didnt miss either, missed none, missed nothing, didnt skip any, didnt skip one, skipped none, havent missed any, havent missed one, havent skipped any,
     kept to the plan, stuck to the plan, followed the plan, did the plan, all of the above,
     all, all done, did all, did em all, done em all, did them all, done them all, all of them, all sessions,
@@ -110,6 +124,7 @@ const doing = {
     nailed them all, all sesh, all seshes, full day,  alldone
   `,
   both: `
+    double session, a double session, double sesh, boff, bofe, baith,
     both, both of them, both done, did both, both sessions, did em both, done em both, the two of them,
     the pair, both times, both
     ways, pair
@@ -120,6 +135,7 @@ const doing = {
   `,
   nothing: 'none, nothing, nowt, not any, nout',
   noSession: `
+    ${notDone},
     couldnt face any of it, couldnt face any of them, couldnt face any, couldnt do any of it, couldnt do any of them, didnt do any of them, didnt manage any of it, didnt manage any of them, havent done any of it, havent done any of them, not done any of it, not done any of them,
     skipped it all, missed it all, skipped all of it, gave it a miss, gave it all a miss, gave them a miss,
     skipped the lot, missed the lot,
@@ -242,6 +258,7 @@ const feeling = {
     hardly, barely, scarcely, almost, nearly, practically, virtually, not much, hardly any, little
   `,
   times: `
+    worst of the day, the worst of the day, worst of today, worst moment, worst point, highest, the highest,
     ish, most of the day, most of the night, most of the evening, most of the morning, much of the day,
     mostly,
     most of the time, mainly, usually, on average, average, at times, at its worst, at worst, at the

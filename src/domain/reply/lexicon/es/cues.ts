@@ -1,3 +1,4 @@
+import { each } from '../each.ts'
 import type { LexiconData } from '../schema.ts'
 
 type Cues = LexiconData['cues']
@@ -40,14 +41,20 @@ const places = {
     'estiramiento, elevacion, elevaciones, extension, extensiones, ejercicio, puente, flexion, flexiones, masaje',
 } satisfies Partial<Cues>
 
+const nowhere = each(
+  'sin molestias/sin dolor/sin dolores/no me duele/no duele/sin nada/nada de dolor',
+  'en ningun sitio/en ningun lado/en ningun lugar/en ninguna parte/en ninguna zona',
+)
+
 const doing = {
   all: `
+    ninguna me salte, no me salte ni una, no falle ninguna, no falte a ni una,
     todas, todos, todo, todo hecho, todas hechas, hice todo, hice todas, todas las sesiones, las hice todas,
     todos los ejercicios, lo hice todo, todo lo planeado, hice todo lo planeado, todo completo, completas,
     todas completadas, todo completado, toda la rutina, todo el plan, el plan completo, he hecho todo, tdo,
     todas las tandas, todo el programa
   `,
-  both: 'una por la manana y otra por la tarde, una por la manana y otra por la noche, una por la manana y una por la tarde, una por la manana y una por la noche, una en la manana y otra en la tarde, una en la manana y otra en la noche, no falte a ninguna, no me salte ninguna, las dos, ambas, ambos, los dos, las dos hechas, hice las dos, las dos sesiones, ambas sesiones, hice ambas, las dos tandas',
+  both: 'manana y tarde hechas, manana y noche hechas, doble sesion, una doble sesion, una por la manana y otra por la tarde, una por la manana y otra por la noche, una por la manana y una por la tarde, una por la manana y una por la noche, una en la manana y otra en la tarde, una en la manana y otra en la noche, no falte a ninguna, no me salte ninguna, las dos, ambas, ambos, los dos, las dos hechas, hice las dos, las dos sesiones, ambas sesiones, hice ambas, las dos tandas',
   oneSession: `
     la primera, la segunda, la tercera, la ultima, la de la manana, la de la tarde, la de la noche, la de la
     madrugada, la del mediodia, la de hoy, la primera sesion, la segunda sesion, la sesion de la manana, la sesion de la
@@ -69,7 +76,8 @@ const doing = {
     hacerlo, no hice na, cero hechas, ni una, ni una sola, no hice ni una, hoy nada, nada hoy, hoy ninguna,
     ninguna hoy, no me dio tiempo a nada, no me dio tiempo, no hicimos nada, hice nada
   `,
-  missed: 'falte a, me perdi, me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
+  missed:
+    'me olvide de, me olvide, se me olvido, se me olvidaron, olvide, se me paso, se me pasaron, falte a, me perdi, me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
   vagueCount: `
     media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par,
     un par de, varias, casi todas, casi todo, casi todos, la
@@ -105,8 +113,7 @@ const feeling = {
     dolio, no me ha dolido, sin dolores, libre de dolor, sin molestias, no siento dolor, dolor ninguno, dolor
     nulo, indoloro, sin dolor hoy, no me duele mas, no senti dolor, ya no duele, ya no me duele
   `,
-  noSymptoms:
-    'sin sintomas, ningun sintoma, no tengo sintomas, sin ningun sintoma, no me duele en ningun lado, sin dolor en ningun lado, sin dolor en ningun sitio, no me duele en ningun sitio, sin molestias en ninguna parte, sin dolor en ninguna parte, no hay sintomas',
+  noSymptoms: `sin sintomas, ningun sintoma, no tengo sintomas, sin ningun sintoma, no hay sintomas, ${nowhere}`,
   painVague: `
     fuerte, leve, leves, suave, mucho dolor, poco dolor, un poco de dolor, algo de dolor,
     bastante dolor, moderado, horrible, terrible, insoportable, fatal, mal, me duele un poco, me
@@ -117,6 +124,7 @@ const feeling = {
   `,
   hardly: 'apenas, casi, casi nada, practicamente',
   times: `
+    casi siempre, la mayoria del tiempo,
     la mayor parte del dia, casi todo el dia, todo el dia, la mayor parte, normalmente, de media, a ratos, a
     veces, en el peor momento, lo peor, peor momento, el peor, pico, picos, de pico, al sentarme, al caminar,
     al conducir, al manejar, al levantarme, al agacharme, al despertar, al estar sentado, despues de conducir,
