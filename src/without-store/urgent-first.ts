@@ -1,31 +1,20 @@
-import type { Logger } from 'pino'
 import type { ChatEvent, Event } from '../engine/event.ts'
 import type { Engine, Handled } from '../engine/ports.ts'
-import type { Texts } from '../text/index.ts'
-import { answersTo, type IdOf, inPerson, keptForLater } from './answers.ts'
 import { createHandOver } from './hand-over.ts'
 import { type Heard, heardIn } from './heard.ts'
-import type { KnownPeople } from './known.ts'
 import { AWAY, PATIENCE, within } from './patience.ts'
-import { type Sender, unwritten } from './sender.ts'
-import type { Entry, Spool } from './spool.ts'
+import { createShortReplies, type ShortReplyParts } from './short-replies.ts'
 
 const NOTHING: Handled = { answer: null }
 
-export interface UrgentFirstParts {
+export interface UrgentFirstParts extends Omit<ShortReplyParts, 'handed'> {
   readonly engine: Engine
-  readonly known: KnownPeople
-  readonly spool: Spool
-  readonly sender: Sender
-  readonly textsFor: (language: string) => Texts
   /** Every language that the screen reads. */
   readonly languages: readonly string[]
-  readonly idOf: IdOf
   /** Rejects where the store does not answer. */
   readonly probe: () => Promise<unknown>
   /** What is wrong with the store, in one sentence with the mend, where an error comes from there. */
   readonly problemOf?: (error: unknown) => Error | null
-  readonly log: Logger
 }
 
 export interface UrgentFirst {
@@ -41,8 +30,7 @@ export interface UrgentFirst {
 
 /** Urgent signs are answered though the store be away; nothing that a client says meanwhile is lost. */
 export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
-  const { engine, known, spool, sender, textsFor, idOf, log } = parts
-  const comforted = new Set<string>()
+  const { engine, known, spool, log } = parts
   let told = ''
 
   const storeAnswers = (): Promise<boolean> =>
@@ -51,6 +39,7 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
       () => false,
     )
   const { handed, takeUp, waits, forget } = createHandOver({ engine, spool, storeAnswers, log })
+  const replies = createShortReplies({ ...parts, handed })
 
   /** The keeper hears the mend, once for each. */
   const tellProblem = (error: unknown): boolean => {
@@ -82,8 +71,8 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
     }
     work.catch(() => {})
     if (spool.has(event.id)) return NOTHING
-    if (heard) await answer({ event, at: now, heard }, heard)
-    else if (isKept(event)) await keep({ event, at: now, heard })
+    if (heard) await replies.urgent({ event, at: now, heard }, heard)
+    else if (isKept(event)) await replies.kept({ event, at: now, heard })
     else return typed(work)
     return NOTHING
   }
@@ -95,39 +84,13 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
     return handled
   }
 
-  /** Disk and platform at once: neither waits for the other, and each may fail alone. */
-  const answer = async (entry: Entry, heard: Heard): Promise<void> => {
-    log.warn('the store does not answer: an urgent sign goes the short way')
-    const person = known.find(entry.event.actor.user)
-    const { reply, alert } = answersTo({ ...entry, heard }, person, textsFor, idOf)
-    const over = (): boolean => handed.has(entry.event.id) || !spool.has(entry.event.id)
-    const written = spool.take(entry).catch((error) => unwritten(error, log))
-    const coach = person?.coach ?? null
-    const instead =
-      alert && person && coach !== null ? inPerson(alert, coach, textsFor(person.practice.language)) : null
-    await Promise.all([
-      sender.send(reply, null, over),
-      alert ? sender.send(alert, instead, over) : null,
-      written,
-    ])
-  }
-
-  /** Kept for later; the person hears so once until all has been taken up. */
-  const keep = async (entry: Entry): Promise<void> => {
-    const { user } = entry.event.actor
-    await spool.take(entry).catch((error) => unwritten(error, log))
-    if (comforted.has(user)) return
-    comforted.add(user)
-    await sender.send(keptForLater(entry, known.find(user), textsFor, idOf), null, () => true)
-  }
-
   return {
     engine: { handle },
     takeUp,
     handed: () => [...handed],
     async forget(events) {
       await forget(events)
-      if (spool.entries().length === 0) comforted.clear()
+      if (spool.entries().length === 0) replies.beginAgain()
     },
   }
 }

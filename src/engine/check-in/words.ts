@@ -3,20 +3,23 @@ import { dayAt, instantOf } from '../../domain/local-time.ts'
 import { readReply } from '../../domain/reply/read.ts'
 import { ASKS, type Ask, type Reading, type ReadingContext } from '../../domain/reply/reading.ts'
 import { answersActivities, type Beside, besideCheckIn, keepScores } from '../course/activities-answer.ts'
+import { backToScreening } from '../course/back-to-screening.ts'
 import { afterEnd } from '../course/course-acts.ts'
 import { askCoach } from '../course/questions.ts'
 import type { Draft } from '../draft.ts'
 import type { Words } from '../event.ts'
 import { plannedOn } from '../plan/rungs.ts'
-import { answeredByAct } from '../press.ts'
 import type { AskedRow } from '../rows.ts'
 import { isPressing } from '../status.ts'
 import { carry, latestAsked } from './asked.ts'
 import { routineSigns } from './asking.ts'
 import { changeLanguage, languageWished } from './change-language.ts'
+import { afterRecord } from './check-in.ts'
 import { chooseByWords } from './choose-by-words.ts'
 import { applyAct } from './client-acts.ts'
+import type { Noted } from './noted.ts'
 import { onReading } from './reading.ts'
+import { receipt } from './receipt.ts'
 import { trail } from './record.ts'
 import { latestPromptDay } from './schedule-prompt.ts'
 import { screenWords } from './screen-words.ts'
@@ -70,7 +73,7 @@ function onReply(draft: Draft, event: Words, beside: Beside | null): void {
   if (choice) {
     trail(draft, event.edits ? 'edit' : 'words', event.text, asked?.day ?? null, choice.act)
     const noted = applyAct(draft, choice.act, choice.values, event.text)
-    if (noted) return answeredByAct(draft, noted)
+    if (noted) return answeredInWords(draft, noted)
   }
   const promptDay = promptDayAt(draft)
   if (asked?.ask === 'signs' && !asked.pressing && THUMB.test(event.text.trim())) {
@@ -86,6 +89,14 @@ function onReply(draft: Draft, event: Words, beside: Beside | null): void {
   })
   const notes = beside ? [keepScores(draft, beside.scores)] : []
   onReading(draft, { reading, text: event.text, promptDay, asked, notes })
+}
+
+/** An answer chosen in words: one receipt, which may carry the next question. */
+function answeredInWords(draft: Draft, noted: Noted): void {
+  afterRecord(draft, noted.days)
+  const day = noted.days.at(-1) ?? draft.today
+  receipt(draft, { days: [], day, notes: [noted.text], unsure: [] })
+  backToScreening(draft)
 }
 
 /** The day to which a message belongs when it names none: that of the latest prompt, until the next one. */
