@@ -1,4 +1,5 @@
 import { existsSync, realpathSync } from 'node:fs'
+import { setTimeout as pause } from 'node:timers/promises'
 import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3'
 import { PrismaPg } from '@prisma/adapter-pg'
 import SqliteDatabase from 'better-sqlite3'
@@ -16,6 +17,9 @@ import { CONNECT_TIMEOUT_MS, WRITER_LOCK } from './postgresql.ts'
 import { StoreProblem } from './problem.ts'
 import { notAlone } from './replaced.ts'
 import { isSound, mustBeOurs } from './sound.ts'
+
+// So long another connection may be one that is just being closed.
+const PATIENCE_MS = 2_000
 
 /** A database that is read, and cannot be written, by the connection that reads it. */
 export interface MoveSource {
@@ -118,14 +122,20 @@ async function openServer(url: string, server: string): Promise<MoveSource> {
 
 /** @param own connections of this program */
 async function mustBeTheOnlyOne(client: pg.Client, server: string, own: number): Promise<void> {
+  // the server may count one that has just been closed a little longer
+  for (const late = performance.now() + PATIENCE_MS; (await connections(client)) > own; await pause(50))
+    if (performance.now() > late)
+      throw new StoreProblem(
+        `Another program is connected to the database at ${server}: stop the bot, close what else is connected to it, then run this again.`,
+      )
+}
+
+async function connections(client: pg.Client): Promise<number> {
   const { rows } = await client.query<{ n: number }>(
     `SELECT count(*)::int AS "n" FROM pg_stat_activity
      WHERE datname = current_database() AND backend_type = 'client backend'`,
   )
-  if (rows[0]!.n <= own) return
-  throw new StoreProblem(
-    `Another program is connected to the database at ${server}: stop the bot, close what else is connected to it, then run this again.`,
-  )
+  return rows[0]!.n
 }
 
 function mustBeOursOn(server: string, history: readonly Applied[]): void {
