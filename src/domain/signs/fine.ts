@@ -62,6 +62,10 @@ class Fines {
     let found = false
     let joined = false
     let gap = this.units[i]!.gap
+    if (this.answers(i)) {
+      this.polarity.fine[i - 1] = 1
+      return true
+    }
     for (let j = i - 1; j >= 0 && i - j <= FARTHEST && gap <= BREAK.comma; j--) {
       if (
         this.is(j, this.cue.no) ||
@@ -81,6 +85,14 @@ class Fines {
       gap = this.units[j]!.gap
     }
     return found
+  }
+
+  /** "bladder? fine": the whole answer to one thing asked. */
+  private answers(i: number): boolean {
+    const asked = this.units[i - 1]
+    if (!asked || !this.units[i]!.afterQuestion || !this.isSubject(i - 1)) return false
+    const next = this.units[i + 1]
+    return (i === 1 || asked.gap !== BREAK.none) && (next === undefined || next.gap !== BREAK.none)
   }
 
   /** "feeling great today, my bladder won't start": what stands behind a comma belongs to it only in a list. */

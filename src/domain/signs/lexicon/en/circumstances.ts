@@ -31,8 +31,9 @@ export const circumstances: LexiconSource['circumstances'] = {
     never went away, just like, like last time, like last year, same as last year, same as last time,
     constantly`,
   over: `
-    (ok/okay/fine/good/great/clear/normal/well/healthy) (ever/) since, (nothing/never/no problems/no trouble/no issues/not had it/not happened) (again/) (ever/) since`,
+    all clear (ever/) since, (ok/okay/fine/good/great/clear/normal/well/healthy) (ever/) since, (nothing/never/no problems/no trouble/no issues/not had it/not happened) (again/) (ever/) since`,
   'gone-finding': `
+    (numbness/tingling/tingle/pins and needles/swelling/fever) (went/was gone/had gone/cleared/stopped) (in/by/last) (january/february/march/april/may/june/july/august/september/october/november/december/spring/summer/autumn/winter/year/month),
     no longer (wakes/wake/waking/waking up/waken/numb/tingly/tingles/tingling/tingle/swollen/red/hot/sweating/sweat/shivering/feverish/dizzy/sore)`,
   gone: `
     went away, gone away, gone now, has gone, have gone, all gone, went off, gone off, cleared, cleared up,
@@ -89,7 +90,14 @@ export const circumstances: LexiconSource['circumstances'] = {
     became, turned, turning, lately`,
   /** "I could stand on my heels. Today I can't." */
   'cant-now': `
+    (only/but/with/and it/but it) (just/barely/slowly/a bit/a little/halfway/half way/slightly/weakly/effort/difficulty/a struggle/help/my hands/shakes/trembles/drops), (but/not) (fully/not fully/all the way/not all the way/properly/not properly/as high/not as high/as far/not as far/as well/not as well/very high/not very high/much/not much/against anything/for long/not for long/the other/not the other),
+    (foot/leg/toe/toes/knee/ankle/heel) (a little/a bit/half way/halfway/slightly/a tiny bit/partly), not (the/my) (left/right/other/bad/sore),
+    until (yesterday/last night/this morning/monday/tuesday/wednesday/thursday/friday/saturday/sunday/today/this week/last week), just about, only one (side/foot/leg), less than (before/the other/yesterday), half as (much/high/far), weaker,
     (today/now/this morning/tonight) (i/) (can't/cant/cannot/couldn't/couldnt/am unable), (can't/cant/cannot/couldn't/couldnt) (now/today/any more/anymore/any longer/this morning), (not/no longer) (today/any more/anymore/now/this morning)`,
+  /** "my foot fell asleep on Tuesday and still is" */
+  'still-asleep': `
+    still (is/are/asleep/not back/hasn't/hasnt/dead), (won't/wont/will not/hasn't/hasnt/has not/not) (wake up/woken up/woken/woke up/come back/wear off/worn off),
+    since (yesterday/last night/this morning/monday/tuesday/wednesday/thursday/friday/saturday/sunday/the weekend/last week), stayed (asleep/like that)`,
   spread: `
     used to (stop/end/be/stay/finish) (at/in/just/only/above/short), now (goes/reaches/gets/runs/travels/creeps/extends) (all the way/right/down/up/) (to/into/as far as/past/down/up/over),
     never (did/had/felt/got/happened) (that/this/it/so/) before, (wasn't/wasnt/was not/not) there (before/last week/yesterday/on monday/earlier),

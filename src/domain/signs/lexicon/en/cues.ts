@@ -244,6 +244,7 @@ export const cues: LexiconSource['words'] = {
     training on, course on, exam, essay, lecture, revising, know about, learn about, learned about,
     learnt about, reassure me about, what it means when, what it means if`,
   uneasy: `
+    if i (can't/cant/cannot/couldn't/couldnt),
     (tell you/let you know/say so/write/message/shout/report/) if (anything/something/things) (changed/changes/came up/comes up/happened/happens/was new/got worse/gets worse),
     worried, scared i, scared that, afraid i, afraid that, fear, anxious, concerned, terrified, worried
     that, worried i, worried it, overthinking, going on about, lead to, leads to, causes, cause, what

@@ -67,6 +67,7 @@ export const everyday: LexiconSource['circumstances'] = {
     through, into, session, training, heavier, for a walk, for a run, for walks, forward, forwards,
     backwards, sideways`,
   'saddle-plain': `
+    none of your business,
     pillow, band, ball, towel, block, cushion, foam, squeeze, squeezed, stretch, stretching, stretched,
     sore, tight, tightness, stiff, ache, aching, strap, strapped, bike, cycling, horse, riding, shower,
     washed, kick, kicked, drill, rung, roller, press`,
@@ -139,6 +140,7 @@ export const everyday: LexiconSource['circumstances'] = {
     lying on (it/my arm),
     (from/after) (sleeping/lying/leaning) on (it/my arm/my hand), shook it out`,
   'fever-plain': `
+    (on/by/at/in) the (pontoon/river/water/sea/lake/pool/bank/jetty/towpath/dock/frost),
     minus, below zero, below freezing, forecast, (room/water/air/outside/sea/river/body) temperature, in the boathouse,
     boiler (is/was/'s/) (broken/broke/off/bust/dead), heating (is/was/'s/) (broken/broke/off/bust),
     no heating, in the (flat/boat/rain/cold/wind/snow), outside, bus stop,

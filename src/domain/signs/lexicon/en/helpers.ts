@@ -19,6 +19,10 @@ export const helpers: LexiconSource['words'] = {
     tripping, dragging, slapping, stumbling, falling, buckling, wetting, dribbling, straining, drooping,
     hesitancy, giving way, hot, red, swelling, swollen`,
   yes: `yes, yep, yeah, yup, aye, present, positive, affirmative, y, tick, ✓, ✅, true`,
+  'wish-lift': `
+    (wish/wished/if only) (i/) could (still/) (lift/raise/move/wiggle/bend) (my/the) (left/right/) (foot/feet/toes/toe/big toe/leg/ankle)`,
+  'wish-pee': `(wish/wished/if only) (i/) could (just/still/) (pee/wee/have a wee/empty my bladder/feel myself pee)`,
+  'foot-asleep': `(foot/leg/toe/toes/calf/shin) (fell/has fallen/is fast/stayed/is still/went/has gone) asleep`,
   'leaking-word': `
     i dribble, a drip, more of a drip, just drip, only drip,
     leaking, leaked, leaks, leak, leakage, leakages, dribbling, dribbles, incontinence, accident,

@@ -3,6 +3,16 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    (ran/running/run) out of breath (laughing/from laughing/with laughter), out of breath (laughing/from laughing/with laughter/giggling), (collapsed/collapsing/fell about/fell over) (laughing/with laughter/giggling/in giggles/in stitches),
+    lost sight of (my/the/our/his/her/their) (goal/goals/plan/plans/target/targets/point/priorities/time),
+    lost the will to (do/train/exercise/run/row/cook/clean/stretch/study/tidy/argue/work out/diet/lift weights),
+    (weights/weight/barbell/rack/chair/ladder/tree/fence/lamp/plant/shed/oars/table) (fell over/fell down/tipped over),
+    (breast/back/butterfly) stroke, breaststroke, backstroke, stroke (rate/of luck/of genius), comfortably numb,
+    (can't/cant/cannot) see the (wood/woods/forest/point/problem/appeal/funny side), (loo/toilet/bathroom/potty) trips,
+    grip slipped, grip on the (oar/bar/handle/band) slipped, (till/until) (my/the) (legs/thighs/quads/calves) (burned/burnt),
+    (falls/fell/goes/went/gone) asleep when i (sit/lie/sat/lay) on (it/them/my foot/my leg), none of your business,
+    bladder (scan/test/check/ultrasound) (was/is/came back/) (normal/clear/fine/ok/okay/good),
+    nothing (new/odd/strange/wrong) in the (trouser/toilet/bathroom/bedroom/bladder/bowel) (department/line),
     dropped (a/an/some/something), (dropped/drop/dropping/dropped off/drop off/dropping off) (asleep/to sleep),
     (air/water/hydration/ball/football/camel/rubber) bladder, fever pitch,
     (do/doing/did/train/stretch/stretching/work/working/repeat/swap/use/using) (it/them/this/that/these/the drill/the glide/) (on/with/for/) both (legs/sides),

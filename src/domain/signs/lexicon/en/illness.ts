@@ -58,7 +58,8 @@ export const illness: LexiconSource['words'] = {
     keep warm, keep it warm, keeping warm, kept warm, stay warm, blue sky, hot chocolate, hot on,
     not so hot, not too hot, hot coffee, red face`,
   /** A name of the scale as well, where its number is told. */
-  'worst-pain': 'worst pain, worst ache, worst the pain',
+  'worst-pain':
+    "(sitting/standing/lying) (doesnt/doesn't/does not/do not/dont/don't) matter, worst pain, worst ache, worst the pain",
   score: 'zero, one, two, three, four, five, six, seven, eight',
   severe: `
     (no/not one/not a) (way/way of/way to) (sitting/lying/standing/sit/lie/stand/be) (lying/sitting/standing/lie/stand/or/) (or/) (standing/lying/sitting/stand/lie/sit/) (helps/eases/works/is comfortable/comfortable/relieves),

@@ -152,7 +152,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['leg-weakness', 'leg|legs|both-legs & strength-word & lost', { within: 4 }],
   [
     'leg-weakness',
-    'leg|other-leg wont-word',
+    'leg|legs|other-leg wont-word',
     { within: 1, across: 'none', unsure: true, unless: 'wont-plain' },
   ],
   ['leg-weakness', 'leg-task & cant|fail|weak', { within: 6, unsure: true }],
@@ -173,6 +173,9 @@ export const patterns: LexiconSource['patterns'] = [
   ['new-numbness', 'leg & feeling-word & lost', { within: 4, unsure: true, sure: 'spread' }],
   ['new-numbness', `numb-noun`, { alone: true, unsure: true, sure: 'spread' }],
   ['new-numbness', 'numb-word', { alone: true, unsure: true, sure: 'spread', unless: 'from-cold' }],
+  ['leg-weakness', 'wish-lift', { unsure: true }],
+  ['bladder-change', 'wish-pee', { unsure: true }],
+  ['new-numbness', 'foot-asleep', { unsure: true, needs: 'still-asleep' }],
   ['new-numbness', 'tingle|tingle-noun', { alone: true, denialOnly: true }],
   // chest, breath
   ['chest-breath', 'chest-strong', { unless: 'exertion' }],

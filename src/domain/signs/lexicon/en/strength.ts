@@ -142,6 +142,7 @@ export const strength: LexiconSource['words'] = {
     can (stand/walk/go/get up) on (my/) (heels/toes/tiptoes/heel/tiptoe) and (my/on my/on/) (toes/heels/tiptoes/toe),
     heels and toes (both/are/all/) (fine/ok/good/no problem),
     
+    can (still/) (lift/raise/bend/point/flex/wiggle/move/straighten) (the/my/both/that/) (leg/legs/foot/feet/toes/toe/big toe/knee/knees/ankle/ankles/heel/heels),
     (can/could) (still/) (stand on my toes/stand on my heels/walk on my toes/walk on my heels/stand on tiptoe/lift my foot/lift my toes/lift my big toe/raise my foot/do a heel raise/do heel raises/do calf raises/go up on my toes/walk fine/walk normally)`,
   'walk-noun': `walking, standing up, getting up, going upstairs, getting upstairs`,
   impossible: `

@@ -31,6 +31,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     ultimamente, como el ano pasado, llevo, tomo, estos dias, esta semana, actualmente`,
   over: `desde entonces (todo/muy/) (bien/normal/perfecto/nada), (todo/muy/) (bien/normal/perfecto) desde entonces, nunca mas`,
   'gone-finding': `
+    ya no (tengo/hay/siento/noto) (adormecimiento/entumecimiento/hormigueo/hormigueos/fiebre/hinchazon/calambres/escalofrios),
     ya no (me/se me/) (despierta/despierto/despertaba/hormiguea/hormiguean/duerme/duermen/adormece/hincha/suda/sudo/mareo/marea)`,
   gone: `
     pero ya no, y ya no, ya no me duele, ya no lo siento mal, ahora ya no, (ya/) se me (paso/ha

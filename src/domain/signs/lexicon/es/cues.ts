@@ -155,6 +155,7 @@ export const cues: LexiconSource['words'] = {
     (por/si/sobre), preguntas por, preguntas si, pregunta sobre, pregunta por, pregunta de, el formulario, la
     lista, folleto, articulo, google`,
   uneasy: `
+    si no (puedo/consigo/logro),
     me (preocupa/asusta/da miedo/angustia/aterra/inquieta/alarma), (preocupado/preocupada) (por/de), tengo
     miedo (de que/que), miedo (de que/a que)`,
   asking: `
@@ -168,6 +169,7 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    se me duerme (el pie/la pierna) (si/cuando) me siento encima, (me caigo/me cai/cai/caigo/caimos/cayendo) de (la/) risa,
     (por/al/de/de tanto/) (cruzar/cruce/cruzaba/cruzando) las piernas, (con las/las/) piernas cruzadas,
     (ya no/no) (siento/tengo/noto) (nada de/ningun/apenas/mas) dolor,
     hace (30/31/32/33/34/35/36/37/38/39/40/41/42/43) grados,

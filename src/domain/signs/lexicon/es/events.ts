@@ -178,6 +178,7 @@ export const events: LexiconSource['words'] = {
     dormir, no me deja dormir, no puedo dormir (del/por el/por) dolor, dolor nocturno, dolores nocturnos`,
   wakes: `me despierta, me desperto, me despierto, me desperte, despierta, despertarme, despertandome`,
   weight: `
+    la ropa me queda (grande/enorme/holgada/suelta/ancha/floja),
     (mas/tan) (flaco/flaca/delgado/delgada/chupado/chupada) (y/) sin (motivo/razon/querer/dieta/hacer dieta/saber por que), (flaco/flaca/delgado/delgada) sin (motivo/razon/querer),
     (bajando/bajado/perdiendo/perdido) (de) peso, se me caen los pantalones de delgado, he perdido peso, perdi
     peso, adelgazo, adelgazo sin, estoy mas flaco, estoy mas flaca, he perdido el apetito y peso,

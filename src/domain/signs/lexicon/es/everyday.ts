@@ -49,6 +49,7 @@ export const everyday: LexiconSource['circumstances'] = {
     perfecta, perfecto, esta bien, operada, sana, mejor que, mas fuerte que, luego la otra, cambio a la otra,
     y luego, luego el otro, repeticiones, rep, reps, hice, serie, series, estiro, estiramiento`,
   'legs-plain': `
+    se hace, se hacen, apoyadas, apoyados, cuanto tiempo, cuantos segundos, o solo (con/) la mala,
     ejercicio, ejercicios, pongo, poner, estirar, estiradas, estiramiento, dobladas, flexionadas, juntas,
     separadas, arriba, abiertas, cansadas, cansados, rigidas, fuertes, hice, hacer, hechas,
     series, serie, pared, suelo, puente, sentadillas, peso, cruzadas, agujetas, sesiones, veces, entrenos, sin

@@ -43,6 +43,7 @@ export const spellings: Readonly<Record<string, string>> = {
 
 /** Everyday words that a typing slip must never be made of. */
 export const ordinary = `
+  boda, bodas,
   creo, cree, creer, creia, crea, como, comer, comido, comida, come, otro, otra, otros, otras, oro, cosa,
   cosas, casa, caso, casi, caro, cama, camas, campo, cambio, cara, carro, coche, cada, cado, calle, calor,
   dia, dias, dice, digo, dije, dicen, doce, diez, donde, dos, entre, antes, ante, anda, andar, ando, este,
