@@ -11,7 +11,7 @@ export function told(script: Script, { story, messages, clients, checks }: PlayR
   const digests = messages.filter((message) => WEEKLY.includes(message.kind))
   return [
     script.title,
-    'Times are everybody’s own; the days are the practice’s.',
+    'Times are in each person’s own zone; the days are those of the practice.',
     ...story.flatMap((one, n) => [...newDay(script, one, story[n - 1]), ...lineOf(one)]),
     ...(digests.length > 0 ? ['', '== Digests'] : []),
     ...digests.flatMap((message) => [

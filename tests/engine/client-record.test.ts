@@ -62,7 +62,7 @@ describe('a client’s record', () => {
     expect(second).toBe('  Wed 4 Mar 09:00 “Monday 1 knee 5” (filled in later)')
     expect(tuesday).toContain('filled in later, Wed 4 Mar')
     expect(third).toContain('(filled in later)')
-    expect(text).toContain('**Wed 4 Mar** no reply')
+    expect(text).toContain('**Wed 4 Mar** no check-in')
   })
 
   it('keeps the client’s own words out where the practice does not quote', async () => {

@@ -194,3 +194,53 @@ describe('a practice in Spanish', () => {
     none([...practice.toCoach(), ...practice.toAlerts(), ...practice.to('plover')], ENGLISH)
   })
 })
+
+describe('a client who changed language, and still knows the words of the one before', () => {
+  it('is read where the words make a whole check-in there', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron', { language: 'es' })
+    await practice.until('2026-03-03', '09:00')
+    const [receipt] = await practice.say('heron', '2 knee 4, no signs')
+    expect(receipt?.text).toContain('Anotado: 2 sesiones, rodilla, dolor 4.')
+  })
+
+  it('is let go by the word that the invitation named, also under a question', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron', { language: 'es' })
+    await practice.until('2026-03-03', '09:00')
+    await practice.say('heron', '2 rodilla')
+    await practice.say('heron', 'leave')
+    expect(await practice.status('heron')).toBe('left')
+  })
+
+  it('stays where a longer text only sounds like another language', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron', { language: 'es' })
+    await practice.until('2026-03-03', '09:00')
+    await practice.say('heron', 'my boss wants me to leave work early')
+    expect(await practice.status('heron')).toBe('active')
+  })
+
+  it('is not gone by asking how to go, and hears how', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron')
+    await practice.enrol('dipper', { language: 'es' })
+    await practice.until('2026-03-03', '09:00')
+    const [answer] = await practice.say('heron', 'how do i delete all this')
+    expect(answer?.text).toBe(en.client.help)
+    expect(answer?.text).toContain('/erase-me')
+    const [respuesta] = await practice.say('dipper', '¿cómo borro todo?')
+    expect(respuesta?.text).toBe(es.client.help)
+    expect(await practice.status('heron')).toBe('active')
+    await practice.say('heron', 'please delete all my data')
+    expect(await practice.status('heron')).toBe('left')
+  })
+
+  it('asks a coach nothing by question marks alone', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron')
+    await practice.until('2026-03-03', '09:00')
+    const [answer] = await practice.say('heron', '???')
+    expect(answer?.text).toBe(en.client.notUnderstood)
+  })
+})

@@ -73,14 +73,14 @@ describe("the client's card", () => {
       '**heron** · week 4, Mon 9 Mar to Sun 15 Mar',
       '**Can move on**',
       'Replies 6/7 · sessions 11/12 of the days answered (92 %, likely 65-99 %)',
-      'Reach week by week (baseline calf): calf, calf, knee: centralising, toward the back',
+      'Reach week by week (baseline calf): calf, calf, knee; centralising, toward the back',
       'Pain, median of 7 days: 4 now, 5 a week ago, 6 at baseline, 2 points (33 %) better: enough to matter (2 points and 30 %); worst 6 on Tue 10 Mar',
       'Flags: gate to the next rung met (since Fri 13 Mar)',
       'Rungs: Bend back 2/3, Glide 1/2 (resting)',
       'In the way: time',
       'Filled in later: Wed 11 Mar',
       'Warning signs not said (which is not "none"): Thu 12 Mar',
-      '**Proposal: advance, Bend back** because of: gate to the next rung met since Fri 13 Mar',
+      '**Proposal: advance, Bend back**, because of gate to the next rung met since Fri 13 Mar',
     ])
   })
 
@@ -124,7 +124,7 @@ describe("the client's card", () => {
     })
     const card = digestCard(empty)
     expect(card).toContain('no sessions planned on the days answered')
-    expect(card).toContain('no answer, no answer: direction unclear')
+    expect(card).toContain('no answer, no answer; direction unclear')
     expect(card).toContain('5 now, not known a week ago, 4 at baseline, 1 point (25 %) worse')
   })
 

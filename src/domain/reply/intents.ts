@@ -53,6 +53,8 @@ export function intentOf(heard: Heard, language: Language): Intent {
   const whole = wholeOf(heard, language)
   if (whole) return whole
   const wanted = ORDER.find((intent) => within.has(intent) && intent !== 'question' && intent !== 'thanks')
+  // who asks how to go has not gone yet
+  if (wanted === 'leave' && within.has('help')) return 'help'
   if (wanted && !(heard.signs && wanted === 'help')) return wanted
   if (heard.slots)
     return heard.corrects ? 'correct' : within.has('question') && heard.asks ? 'question' : 'checkin'

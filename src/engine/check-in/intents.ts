@@ -22,6 +22,7 @@ export function onIntent(draft: Draft, reading: Reading, text: string): void {
     case 'today':
       return void draft.toClient({ kind: 'plan', ...workToday(draft) })
     case 'question':
+      if (!/\p{L}/u.test(text)) return notice(draft, client.notUnderstood)
       askCoach(draft, text)
       return notice(draft, client.questionPassedOn)
     case 'thanks':

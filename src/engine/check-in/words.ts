@@ -1,15 +1,11 @@
-import { addDays, type Day, daysBetween, weekday } from '../../domain/day.ts'
+import { addDays, type Day, daysBetween } from '../../domain/day.ts'
 import { dayAt, instantOf } from '../../domain/local-time.ts'
-import { readReply } from '../../domain/reply/read.ts'
-import { ASKS, type Ask, type Reading, type ReadingContext } from '../../domain/reply/reading.ts'
 import { answersActivities, type Beside, besideCheckIn, keepScores } from '../course/activities-answer.ts'
 import { backToScreening } from '../course/back-to-screening.ts'
 import { afterEnd } from '../course/course-acts.ts'
 import { askCoach } from '../course/questions.ts'
 import type { Draft } from '../draft.ts'
 import type { Words } from '../event.ts'
-import { plannedOn } from '../plan/rungs.ts'
-import type { AskedRow } from '../rows.ts'
 import { isPressing } from '../status.ts'
 import { carry, latestAsked } from './asked.ts'
 import { routineSigns } from './asking.ts'
@@ -18,6 +14,7 @@ import { afterRecord } from './check-in.ts'
 import { chooseByWords } from './choose-by-words.ts'
 import { applyAct } from './client-acts.ts'
 import type { Noted } from './noted.ts'
+import { readWith } from './read-with.ts'
 import { onReading } from './reading.ts'
 import { receipt } from './receipt.ts'
 import { trail } from './record.ts'
@@ -110,43 +107,3 @@ export function promptDayAt(draft: Draft): Day {
     draft.written < instantOf(last, prompt, zone) && draft.written < draft.now ? addDays(last, -1) : last
   return Math.abs(daysBetween(day, written)) <= 1 ? day : written
 }
-
-const isAsk = (ask: string): ask is Ask => (ASKS as readonly string[]).includes(ask)
-
-/** "Are you on your way?" is answered by yes or no like any other question of that kind. */
-const askFor = (asked: AskedRow | null): Ask | null => {
-  if (asked?.ask === 'on-the-way') return 'settled'
-  return asked && isAsk(asked.ask) ? asked.ask : null
-}
-
-/**
- * Reads a reply in the light of what was asked. The routine question on signs, which every prompt carries, counts
- * only where the words say nothing else: "no" is then an answer, "no sessions" is not.
- */
-function readWith(draft: Draft, text: string, promptDay: Day, asked: AskedRow | null): ReadWith {
-  const context = {
-    planned: plannedOn(draft.file, weekday(promptDay)),
-    today: dayAt(draft.written, draft.client.zone),
-    promptDay,
-    locale: draft.client.language,
-  }
-  const ask = askFor(asked)
-  if (ask !== 'signs' || asked?.pressing) return readIn(text, { ...context, asked: ask })
-  const alone = readIn(text, { ...context, asked: null })
-  return saysNothing(alone.reading) ? readIn(text, { ...context, asked: 'signs' }) : alone
-}
-
-interface ReadWith {
-  readonly reading: Reading
-  readonly context: ReadingContext
-}
-
-const readIn = (text: string, context: ReadingContext): ReadWith => ({
-  reading: readReply(text, context),
-  context,
-})
-
-const saysNothing = (reading: Reading): boolean =>
-  reading.intent === 'other' &&
-  reading.day === null &&
-  reading.signs.length + reading.denied.length + reading.unsure.length === 0

@@ -163,7 +163,7 @@ export const client = {
   held: 'Your coach has looked at your week: we stay with the same steps for now.',
   referred:
     'Your coach would like a doctor or another clinician to look at this with you, and will write to you about it. Keep to what feels easy until then.',
-  help: 'One line a day is enough: “2 calf 4” means 2 sessions, felt down to the calf, worst pain 4. You can also write “today” (your drills), “my record”, “take a break”, “I am back”, “leave”, or a question for your coach.\nIf something urgent comes – numbness between the legs, bladder or bowel trouble, weakness, both legs – call your local emergency number and do not wait for me.',
+  help: 'One line a day is enough: “2 calf 4” means 2 sessions, felt down to the calf, worst pain 4. You can also write “today” (your drills), “my record”, “take a break”, “I am back”, “leave”, or a question for your coach. /erase-me erases all that is kept.\nIf something urgent comes – numbness between the legs, bladder or bowel trouble, weakness, both legs – call your local emergency number and do not wait for me.',
   tooOld:
     'That question is more than three days old, so nothing is written down. If a warning sign is new, tell me now or get help at once.',
   thumb: 'Thank you. I cannot tell what the thumb answers, so I ask.',

@@ -26,6 +26,12 @@ const PROPOSAL: Readonly<Record<Proposal, string>> = {
   none: 'nothing to change',
 }
 
+const EASES: Readonly<Record<string, string>> = {
+  flexion: 'bending forward',
+  extension: 'arching back',
+  neither: 'neither way',
+}
+
 export const SOURCES_MOST = 140
 
 /** Sources in one line: what speaks of the client comes first. */
@@ -123,7 +129,7 @@ export const coach = {
     return [
       `${name(ref)} has answered the first questions.`,
       `Onset: ${harmless(String(answers.onset ?? 'not said'), 60)} · age ${answers.age ?? 'not said'} · earlier: ${answers.earlier ?? 'not said'} · seen by a clinician: ${answers.seen ?? 'not said'}`,
-      `Baseline: ${answers.reach ?? '?'}, pain ${answers.pain ?? '?'}, side ${answers.side ?? '?'}; eased by ${answers.eases ?? '?'}`,
+      `Baseline: ${answers.reach ?? '?'}, pain ${answers.pain ?? '?'}, side ${answers.side ?? '?'}; eased by ${EASES[String(answers.eases)] ?? '?'}`,
       known.length > 0 ? `Old, unchanged, known to a clinician: ${known.join('; ')}` : '',
       activities.length > 0 ? `Matters (0-10): ${activities.join(', ')}` : '',
       answers.lift ? `Wants back: ${harmless(String(answers.lift), 60)}` : '',

@@ -9,7 +9,7 @@ import {
 import type { RungFact, WeekFacts } from '../../domain/digest/facts.ts'
 import type { LadderId } from '../../domain/ladder/plan.ts'
 import type { Reach } from '../../domain/reach.ts'
-import type { Direction, Flag, RuleId } from '../../domain/rules/assessment.ts'
+import type { Direction, Flag, Level, Proposal, RuleId } from '../../domain/rules/assessment.ts'
 import { ownLadderName } from '../own-ladders.ts'
 import { LADDER_NAMES } from './drills.ts'
 import { SIGN_WORDS } from './signs.ts'
@@ -130,7 +130,8 @@ function signs({ signs, urgentOpen }: WeekFacts): string {
   return [open.length === 0 ? '' : `Signs open: ${listed(open)}.`, stopped].filter(Boolean).join(' ')
 }
 
-function sessions({ sessions: { done, planned, percent, low, high } }: WeekFacts): string {
+function sessions({ replies, sessions: { done, planned, percent, low, high } }: WeekFacts): string {
+  if (replies.answered === 0) return 'sessions not known'
   if (planned === 0)
     return done === 0 ? 'no sessions planned on the days answered' : `sessions ${done}, none planned`
   const shares = percent === null ? '' : `${Math.round(percent)} %`
@@ -141,7 +142,7 @@ function sessions({ sessions: { done, planned, percent, low, high } }: WeekFacts
 function reach({ reach: { path, direction, baseline } }: WeekFacts): string {
   const weeks = path.map((zone) => (zone === null ? 'no answer' : REACH[zone])).join(', ')
   const from = baseline === null ? '' : ` (baseline ${REACH[baseline]})`
-  return `Reach week by week${from}: ${weeks || 'no answer'}: ${DIRECTION[direction]}`
+  return `Reach week by week${from}: ${weeks || 'no answer'}; ${DIRECTION[direction]}`
 }
 
 function pain({ pain }: WeekFacts): string {
@@ -171,16 +172,19 @@ export function flagWords({ rule, figures }: Pick<Flag, 'rule' | 'figures'>): st
   return `${better.join(' and ')} better by what matters`
 }
 
+/** "ease-back" is a name in files; a coach reads "ease back". */
+const inWords = (name: Level | Proposal): string => (name === 'ease-back' ? 'ease back' : name)
 const flag = ({ rule, level, day, figures }: Flag): string =>
-  `${flagWords({ rule, figures })} (${level === 'note' ? '' : `${level}, `}since ${date(day)})`
+  `${flagWords({ rule, figures })} (${level === 'note' ? '' : `${inWords(level)}, `}since ${date(day)})`
 const rung = ({ ladder, rung, last, resting }: RungFact): string =>
   `${harmless(ladderName(ladder), 30)} ${last === null ? rung : `${rung}/${last}`}${resting ? ' (resting)' : ''}`
 
 function proposal({ proposal, ladder, reasons }: WeekFacts): string {
   if (proposal === 'none') return 'Proposal: none'
-  const what = ladder === null ? proposal : `${proposal}, ${harmless(ladderName(ladder), 30)}`
+  const said = inWords(proposal)
+  const what = ladder === null ? said : `${said}, ${harmless(ladderName(ladder), 30)}`
   const because = reasons.map(({ rule, day }) => RULE[rule] + (day === null ? '' : ` since ${date(day)}`))
-  return `**Proposal: ${what}**${because.length === 0 ? '' : ` because of: ${listed(because)}`}`
+  return `**Proposal: ${what}**${because.length === 0 ? '' : `, because of ${listed(because)}`}`
 }
 
 /** Keeps the first lines and the last; what lies between is cut where there is too much of it. */

@@ -48,7 +48,7 @@ export const record = {
   },
   day: (day: Day, values: string, more: readonly string[]): string =>
     `**${date(day)}** ${[values || 'nothing written', ...more].join('; ')}`,
-  noReply: (day: Day): string => `**${date(day)}** no reply`,
+  noReply: (day: Day): string => `**${date(day)}** no check-in`,
   later: (on: Day): string => `filled in later, ${date(on)}`,
   signsDenied: 'signs: none',
   signsNotSaid: 'signs not said',

@@ -132,7 +132,7 @@ export const client: Texts['client'] = {
   held: 'Tu coach ha mirado tu semana: por ahora seguimos con los mismos pasos.',
   referred:
     'Tu coach quiere que un médico u otro profesional lo mire contigo, y te va a escribir sobre eso. Hasta entonces quédate en lo que sea fácil.',
-  help: 'Una línea al día basta: “2 pantorrilla 4” es 2 sesiones, notado hasta la pantorrilla, peor dolor 4. También puedes escribir “hoy” (tus ejercicios), “pausa”, “he vuelto”, “salir”, o una pregunta para tu coach.\nSi llega algo urgente, llama al número de emergencias local y no me esperes. Es urgente: dormido entre las piernas, problemas al orinar o al hacer caca, debilidad, o las dos piernas.',
+  help: 'Una línea al día basta: “2 pantorrilla 4” es 2 sesiones, notado hasta la pantorrilla, peor dolor 4. También puedes escribir “hoy” (tus ejercicios), “pausa”, “he vuelto”, “salir”, o una pregunta para tu coach. /erase-me borra todo lo guardado.\nSi llega algo urgente, llama al número de emergencias local y no me esperes. Es urgente: dormido entre las piernas, problemas al orinar o al hacer caca, debilidad, o las dos piernas.',
   tooOld:
     'Esa pregunta es de hace más de tres días, así que no se anota nada. Si hay una señal de alarma nueva, dímelo ahora o busca ayuda al momento.',
   thumb: 'Gracias. No sé a qué responde el pulgar, así que pregunto.',

@@ -111,7 +111,8 @@ function signs({ signs, urgentOpen }: WeekFacts): string {
   return [open.length === 0 ? '' : `Señales abiertas: ${listed(open)}.`, stopped].filter(Boolean).join(' ')
 }
 
-function sessions({ sessions: { done, planned, percent, low, high } }: WeekFacts): string {
+function sessions({ replies, sessions: { done, planned, percent, low, high } }: WeekFacts): string {
+  if (replies.answered === 0) return 'sesiones sin dato'
   if (planned === 0)
     return done === 0
       ? 'sin sesiones en el plan de los días respondidos'
@@ -124,7 +125,7 @@ function sessions({ sessions: { done, planned, percent, low, high } }: WeekFacts
 function reach({ reach: { path, direction, baseline } }: WeekFacts): string {
   const weeks = path.map((zone) => (zone === null ? 'sin respuesta' : REACH[zone])).join(', ')
   const from = baseline === null ? '' : ` (al inicio ${REACH[baseline]})`
-  return `Alcance por semanas${from}: ${weeks || 'sin respuesta'}: ${DIRECTION[direction]}`
+  return `Alcance por semanas${from}: ${weeks || 'sin respuesta'}; ${DIRECTION[direction]}`
 }
 
 function pain({ pain }: WeekFacts): string {
@@ -166,7 +167,7 @@ function proposal({ proposal, ladder, reasons }: WeekFacts): string {
   const said = PROPOSAL[proposal]
   const what = ladder === null ? said : `${said}, ${harmless(ladderName(ladder), 30)}`
   const because = reasons.map(({ rule, day }) => RULE[rule] + (day === null ? '' : ` desde ${date(day)}`))
-  return `**Propuesta: ${what}**${because.length === 0 ? '' : ` por: ${listed(because)}`}`
+  return `**Propuesta: ${what}**${because.length === 0 ? '' : `, por ${listed(because)}`}`
 }
 
 /** Keeps the first lines and the last; what lies between is cut where there is too much of it. */

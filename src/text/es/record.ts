@@ -29,7 +29,7 @@ export const record: Texts['record'] = {
       .join('; ')
   },
   day: (day, values, more) => `**${date(day)}** ${[values || 'nada anotado', ...more].join('; ')}`,
-  noReply: (day) => `**${date(day)}** sin respuesta`,
+  noReply: (day) => `**${date(day)}** sin registro`,
   later: (on) => `anotado después, ${date(on)}`,
   signsDenied: 'señales: ninguna',
   signsNotSaid: 'señales sin respuesta',

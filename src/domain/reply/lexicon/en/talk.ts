@@ -35,6 +35,15 @@ const leavingIt = leaving
   )
   .join(', ')
 
+/** "how do I delete all this": who asks how to go. */
+const howToGo = ['how do i', 'how can i', 'how to', 'how would i', 'how does one']
+  .flatMap((how) =>
+    ['leave', 'quit', 'stop this', 'opt out', 'unsubscribe', 'delete', 'erase', 'remove', 'wipe'].map(
+      (verb) => `${how} ${verb}`,
+    ),
+  )
+  .join(', ')
+
 export const intents: LexiconData['intents'] = {
   leave: {
     within: `
@@ -119,7 +128,7 @@ export const intents: LexiconData['intents'] = {
   },
   help: {
     within: `
-      how does this work, how do i use, how does it work, what can i say, what do i write, what should i
+      ${howToGo}, how does this work, how do i use, how does it work, what can i say, what do i write, what should i
       write, what do i type, what should i type, what do i say, how do i answer, how do i reply, how do i
       report, how do i check in, how to check in, how to use, how to answer, how to report, how to reply,
       dont understand, do not understand, need help, help me, help please, please help, can you help,

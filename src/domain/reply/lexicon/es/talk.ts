@@ -74,6 +74,8 @@ export const intents: LexiconData['intents'] = {
   },
   help: {
     within: `
+      como borro, como puedo borrar, como elimino, como puedo eliminar, como me voy, como me salgo, como salgo
+      de, como puedo salir, como puedo dejarlo, como lo dejo, como me doy de baja, como puedo darme de baja,
       como funciona, como va esto, como se usa, no entiendo, no lo entiendo, que tengo que escribir,
       que escribo, que
       pongo, que debo escribir, que digo, que puedo decir, como respondo, como contesto, necesito ayuda,
