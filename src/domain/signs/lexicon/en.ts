@@ -11,6 +11,7 @@ import { illness } from './en/illness.ts'
 import { lookalikes } from './en/lookalikes.ts'
 import { mind } from './en/mind.ts'
 import { net } from './en/net/index.ts'
+import { oblique } from './en/oblique.ts'
 import { ordinary, skipped, spellings } from './en/ordinary.ts'
 import { patterns } from './en/patterns.ts'
 import { places } from './en/places.ts'
@@ -36,6 +37,7 @@ export const en: LexiconSource = {
     ...events,
     ...mind,
     ...helpers,
+    ...oblique,
   },
   circumstances: { ...circumstances, ...everyday },
   groups: {

@@ -2,7 +2,8 @@
 export const skipped = `my, the, a, an, me, your, of, is, was, are, has, have, had, been, being, be, just, really, very, quite, so, bit, all, completely, totally, actually, even, still, both, some, any, like, that, this, these, those, also, little, kind, sort, slightly, proper, properly, fully, always, kinda, literally, fucking, bloody, damn, effing, now, it, to, own`
 
 /** Everyday words that lie one typing slip from a word of the lexicon, or that check-ins are full of. */
-export const ordinary = `half, back, black, six, sex, number, numbers, high, four, for, two, too, ate, eight, done, did, both, session, sessions, drill, drills, pain, better, sore, stiff, today, good, great, nice, morning, evening, yesterday, week, weeks, weekend, rung, band, press, glide, dumb, thumb, comb, crumb, bomb, lamb, limb, climb, tomb,
+export const ordinary = `
+  boost, chase, fur, maple, plough, punch, quiz, tiger, tune, spade,half, back, black, six, sex, number, numbers, high, four, for, two, too, ate, eight, done, did, both, session, sessions, drill, drills, pain, better, sore, stiff, today, good, great, nice, morning, evening, yesterday, week, weeks, weekend, rung, band, press, glide, dumb, thumb, comb, crumb, bomb, lamb, limb, climb, tomb,
   wee, weed, week, weak, peak, peek, pea, peas, see, seed, need, feed, weeks, were, wear, went, west, best,
   rest, test, nest, wet, set, let, get, met, net, jet, bet, yet, pet, vet,
   bowl, bowls, towel, vowel, trowel, ladder, badder, sadder, adder, bladed, blade, blades, blander, bladder,

@@ -262,6 +262,13 @@ export const patterns: LexiconSource['patterns'] = [
   ['night-sweats', 'sweats', { unless: 'hot-weather' }],
   ['cancer-history', 'cancer', {}],
   ['cancer-history', 'lump', { unsure: true }],
+  // by a picture
+  ['saddle-numbness', 'oblique-saddle', { unsure: true }],
+  ['bladder-change', 'oblique-bladder', { unsure: true, isNegative: true }],
+  ['sexual-change', 'oblique-sex', { unsure: true, isNegative: true }],
+  ['both-legs', 'oblique-both', { unsure: true, isNegative: true }],
+  ['leg-weakness', 'oblique-weakness', { unsure: true }],
+  ['self-harm', 'oblique-harm', { unsure: true, isNegative: true }],
   // self-harm
   ['self-harm', 'harm', {}],
   ['self-harm', 'harm-noun', {}],

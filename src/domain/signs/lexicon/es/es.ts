@@ -8,6 +8,7 @@ import { functions } from './functions.ts'
 import { helpers } from './helpers.ts'
 import { mind } from './mind.ts'
 import { net } from './net/net.ts'
+import { oblique } from './oblique.ts'
 import { ordinary, skipped, spellings } from './ordinary.ts'
 import { patterns } from './patterns.ts'
 import { places } from './places.ts'
@@ -17,7 +18,7 @@ import { sensations } from './sensations.ts'
 export const es: LexiconSource = {
   locale: 'es',
   version: versionOf('es'),
-  words: { ...cues, ...places, ...sensations, ...functions, ...events, ...mind, ...helpers },
+  words: { ...cues, ...places, ...sensations, ...functions, ...events, ...mind, ...helpers, ...oblique },
   circumstances: { ...circumstances, ...everyday },
   groups: {
     place: [

@@ -43,6 +43,14 @@ export const spellings: Readonly<Record<string, string>> = {
 
 /** Everyday words that a typing slip must never be made of. */
 export const ordinary = `
+  beca, colas, compra, compras, clases, cocinando, cuentas, cuadro, cerdo, clientes, camisa, casco,
+  castillo, causa, chicos, clave, facil, falso, fama, feria, fila, finca, foco, fresa, fuente, gatos,
+  guitarra, hacha, hoja, huella, humor, jugo, junta, lago, lampara, lente, libros, liga, lobo, loco, loca,
+  luna, maleta, manzana, mapa, mar, mesas, moda, mono, mora, mosca, moscas, multa, museo, nata, notas,
+  otono, pagina, pala, pano, papas, pava, pesca, pieza, pino, ponche, poro, potro, postre, puerto, queso,
+  rabo, radio, ramo, rana, rango, regalo, reina, renta, robo, rosa, ruta, sabor, sala, seda, suelo, tapas,
+  tarta, tigre, triste, tubo, tumba, union, valle, veloz, venta, visita, vuelo, zorro, planto, orca, sandia,
+  menta, apuesta, duelo, vello, cancha, cesta, coches, calles, casas, cartas, carta,
   boda, bodas,
   creo, cree, creer, creia, crea, como, comer, comido, comida, come, otro, otra, otros, otras, oro, cosa,
   cosas, casa, caso, casi, caro, cama, camas, campo, cambio, cara, carro, coche, cada, cado, calle, calor,

@@ -210,6 +210,15 @@ export const patterns: LexiconSource['patterns'] = [
   ['cancer-history', 'cancer', {}],
   ['cancer-history', 'lump', { unsure: true }],
   // self-harm
+  // by a picture
+  ['saddle-numbness', 'oblique-saddle', { unsure: true, isNegative: true }],
+  ['bladder-change', 'oblique-bladder', { unsure: true, isNegative: true }],
+  ['bowel-change', 'oblique-bowel', { unsure: true }],
+  ['both-legs', 'oblique-both', { unsure: true, isNegative: true }],
+  ['leg-weakness', 'oblique-weakness', { unsure: true, isNegative: true }],
+  ['chest-breath', 'oblique-chest', { unsure: true, unless: 'doms' }],
+  ['stroke-signs', 'oblique-stroke', { unsure: true }],
+  ['self-harm', 'oblique-harm', { unsure: true, isNegative: true }],
   ['self-harm', 'harm', {}],
   ['self-harm', 'harm-noun', {}],
   ['self-harm', 'harm-maybe', { unsure: true }],
