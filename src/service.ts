@@ -3,23 +3,17 @@ import type { Logger } from 'pino'
 import { commandsWith } from '../commands/index.ts'
 import { type Bot, type BotParts, createBot } from './bot.ts'
 import { createSharedBot } from './bot-several.ts'
-import { serverOf } from './chat/channel-facts.ts'
 import { type Chat, ChatProblem, connect, createClient } from './chat/client.ts'
 import { paced, paceOf, sharedPaceOf } from './chat/delivery-pace.ts'
 import type { OnSent } from './chat/delivery-step.ts'
 import { within } from './chat/in-flight.ts'
 import { registerCommands } from './chat/register.ts'
-import { safeError } from './chat/safe-error.ts'
-import { watchServers } from './chat/watch-servers.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
-import { LADDERS, type Ladder } from './domain/ladder/ladders.ts'
+import { LADDERS } from './domain/ladder/ladders.ts'
 import { readReply } from './domain/reply/read.ts'
 import { draw, drawFile } from './drawing.ts'
-import { tellTrouble } from './engine/coach/server-trouble.ts'
 import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
-import type { Server } from './engine/event.ts'
-import type { PracticeRow } from './engine/rows.ts'
 import type { Seal } from './seal.ts'
 import type { Several } from './several.ts'
 import { knownBefore, shortWay } from './short-way.ts'
@@ -28,6 +22,7 @@ import { ledgerPlace } from './store/ledger.ts'
 import { type OpenStore, openStore } from './store/open.ts'
 import { LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
+import { tellErasures, tellGone, told, watchPractices } from './told-keeper.ts'
 import type { WithoutStore } from './without-store/index.ts'
 
 // Of the 5 s that a stop may take: a long line of messages must not hold it up.
@@ -74,7 +69,7 @@ export interface Service {
 
 /** @throws StoreProblem or ChatProblem, each one sentence with the mend */
 export async function startService(parts: ServiceParts): Promise<Service> {
-  const { log, now, ladders: own = [] } = parts
+  const { log, ladders: own = [] } = parts
   const ladders = [...LADDERS, ...own.map(({ ladder }) => ladder)]
   setOwnLadders(own)
   makeReady()
@@ -91,41 +86,13 @@ export async function startService(parts: ServiceParts): Promise<Service> {
   const way = await shortWay(parts, known, { store, client }, (own) =>
     createEngine({ store: own, commands, textsFor, ladders, backupDays: parts.backupDays }),
   )
-  const { several } = parts
-  const forBot = {
-    engine: way.engine,
-    dues: store.dues,
-    outbox: store.outbox,
-    courier: way.courier,
-    now,
-    onSent: way.onSent,
-    ...told(log),
-    ...(parts.onHandled ? { onHandled: parts.onHandled } : {}),
-  }
-  const plain = several
-    ? createSharedBot({ ...forBot, jobs: several.jobs, pace: sharedPaceOf(client.rest, several.budget) })
-    : createBot({ ...forBot, courier: paced(way.courier, paceOf(client.rest)) })
-  const bot: Bot = { ...plain, tick: () => way.tick(plain.tick) }
+  const bot = botOn(store, way, client, parts)
   let chat: Chat | null = null
   try {
-    const texts = textsFor('en')
-    chat = await connect({
-      client,
-      token: parts.token,
-      bot,
-      outbox: async (id) => way.lately(id) ?? (await store.store.transaction((tx) => tx.outbox(id))),
-      aliases: (actor) => aliases(store, actor),
-      knownDms: store.directs,
-      draw,
-      drawFile,
-      texts: texts.chat,
-      otherTexts: { 'es-ES': textsFor('es').chat, 'es-419': textsFor('es').chat },
-      log,
-      ...(parts.lost ? { lost: parts.lost } : {}),
-    })
+    chat = await enter(client, bot, store, way, parts)
     await register(client, store, commands)
     await tellGone(store, ladders, log)
-    await watch(client, store, bot, parts)
+    await watchPractices(client, store, bot, parts)
     const entered = chat
     const abandon = (): void => {
       client.removeAllListeners()
@@ -141,23 +108,42 @@ export async function startService(parts: ServiceParts): Promise<Service> {
   }
 }
 
-/** What the keeper hears of messages. */
-export const told = (log: Logger): Pick<BotParts, 'onTrouble' | 'onUndelivered'> => ({
-  onTrouble: (error) => log.warn({ error: safeError(error) }, 'something failed; it is tried again'),
-  onUndelivered: ({ outbox, reason }) =>
-    log.warn({ outbox, reason }, 'a message did not arrive; see ebb doctor'),
-})
-
-/** The keeper hears where an older copy of the database had brought back somebody who was erased. */
-function tellErasures({ erasures }: OpenStore, log: Logger): void {
-  if (!erasures) return
-  if (erasures.again > 0)
-    log.warn(
-      { clients: erasures.again },
-      'this is an older copy of the database; the erased are erased again',
-    )
-  if (erasures.problem) log.warn({ problem: erasures.problem }, 'the list of erasures is not up to date')
+/** Handling and delivery: by this process alone, or beside others that send as well. */
+function botOn(store: OpenStore, way: WithoutStore, client: Client, parts: ServiceParts): Bot {
+  const { several, onHandled } = parts
+  const forBot = {
+    engine: way.engine,
+    dues: store.dues,
+    outbox: store.outbox,
+    courier: way.courier,
+    now: parts.now,
+    onSent: way.onSent,
+    ...told(parts.log),
+    ...(onHandled ? { onHandled } : {}),
+  }
+  const bot = several
+    ? createSharedBot({ ...forBot, jobs: several.jobs, pace: sharedPaceOf(client.rest, several.budget) })
+    : createBot({ ...forBot, courier: paced(way.courier, paceOf(client.rest)) })
+  return { ...bot, tick: () => way.tick(bot.tick) }
 }
+
+/** Onto the platform: from here on the bot hears what people do. */
+const enter = (
+  client: Client,
+  bot: Bot,
+  store: OpenStore,
+  way: WithoutStore,
+  { token, log, lost }: ServiceParts,
+): Promise<Chat> =>
+  connect({
+    ...{ client, token, bot, draw, drawFile, log },
+    outbox: async (id) => way.lately(id) ?? (await store.store.transaction((tx) => tx.outbox(id))),
+    aliases: (actor) => aliases(store, actor),
+    knownDms: store.directs,
+    texts: textsFor('en').chat,
+    otherTexts: { 'es-ES': textsFor('es').chat, 'es-419': textsFor('es').chat },
+    ...(lost ? { lost } : {}),
+  })
 
 /** Words are made ready at their first use, up to a second of work: not while somebody's first message waits. */
 function makeReady(): void {
@@ -186,45 +172,6 @@ async function register(
     const { host } = new URL(client.rest.options.api)
     throw new ChatProblem(chat.problem.unreachable(host), { cause: error })
   }
-}
-
-/**
- * Practices as they stand at the start and after every change of their servers: what stops their work is told where
- * it still can be, and counted in the log.
- */
-async function watch(
-  client: Client,
-  { store }: OpenStore,
-  bot: Bot,
-  { log, now }: ServiceParts,
-): Promise<void> {
-  const { permissions } = textsFor('en').chat
-  const look = async (practice: PracticeRow, server: Server | null): Promise<void> => {
-    const of = { server: practice.guild }
-    if (!practice.policyConfirmed) log.warn(of, 'the platform policy is not confirmed: nobody can be invited')
-    if (!server) return log.warn(of, 'the bot is not in the server of a practice; it is kept')
-    const texts = textsFor(practice.language)
-    const wrong = await store.transaction((tx) => tellTrouble(tx, practice, server, texts, now()))
-    if (wrong > 0) log.warn({ ...of, wrong }, 'a practice cannot work as it should; see ebb doctor')
-  }
-  for (const practice of await store.transaction((tx) => tx.practices()))
-    await look(practice, serverOf(client, practice.guild, permissions))
-  watchServers({
-    ...{ client, log, names: permissions },
-    changed: async (guild, server) => {
-      const practice = await store.transaction((tx) => tx.practiceOfGuild(guild))
-      if (!practice) return
-      await look(practice, server)
-      await bot.tick()
-    },
-  })
-}
-
-/** A ladder that no file describes any more rests; the keeper hears of it, the coach at the next /plan. */
-async function tellGone(store: OpenStore, ladders: readonly Ladder[], log: Logger): Promise<void> {
-  for (const { ladder, clients } of await store.laddersInPlans())
-    if (!ladders.some(({ id }) => id === ladder))
-      log.warn({ ladder, clients }, 'plans hold a ladder that EBBLINE_LADDERS does not describe; it rests')
 }
 
 async function stop(chat: Chat, bot: Bot, store: OpenStore, way: WithoutStore): Promise<void> {

@@ -23,6 +23,7 @@ const ANYTHING = [
   'service',
   'short-way',
   'drawing',
+  'told-keeper',
   'heartbeat',
   'health',
   'own-ladders',
