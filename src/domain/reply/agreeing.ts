@@ -4,6 +4,7 @@ import { isNum } from './rewrite.ts'
 
 /** "gemelo 4, una", "corva, 3, las 2": the form of the number or its article agrees with sessions alone. */
 export function settleAgreeing(items: readonly Item[], { ofSessions }: Language): void {
+  if (ofSessions.numbers.size + ofSessions.articles.size === 0) return
   if (items.every(({ cue }) => cue === 'num' || cue === 'mark')) return
   items.forEach((n, at) => {
     if (!isNum(n) || n.slot !== null || !isBreak(items[at + 1])) return

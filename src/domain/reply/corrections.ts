@@ -38,7 +38,7 @@ const MOST_AFTER_NO = 3
 /** "5 no 6", "5, no, 6": the first number is taken back; "4, no 2 sessions" denies. */
 export function settleNo(items: readonly Item[], { takesBack }: Language): void {
   items.forEach((item, at) => {
-    if (!takesBack.words.has(item.text) || (item.cue !== 'no' && item.cue !== 'nope')) return
+    if ((item.cue !== 'no' && item.cue !== 'nope') || !takesBack.words.has(item.text)) return
     if (!takesBack.always && !isMark(items[at + 1], ',-.')) return
     const before = isMark(items[at - 1], ',-.?') ? at - 2 : at - 1
     let next = at + 1

@@ -108,6 +108,9 @@ function isOfThing(items: readonly Item[], at: number, { daysOfThings }: Languag
   return next !== undefined && !isBreak(next) && next.cue !== 'mark' && !REPORTED.includes(next.cue)
 }
 
+/** Nothing else opens a date, but for small words before a number ("for the 2nd"). */
+const DATES = new Set<Item['cue']>(['weekday', 'day', 'ago', 'num', 'month'])
+
 function dateAt(
   items: readonly Item[],
   at: number,
@@ -116,6 +119,7 @@ function dateAt(
 ): readonly [number, Day] | null {
   const { today, promptDay } = context
   const item = items[at]!
+  if (!DATES.has(item.cue) && items[at + 1]?.cue !== 'num') return null
   if (isOfThing(items, at, language)) return null
   if (item.cue === 'weekday') return [1, lastWeekday(item.value, today)]
   // "today" after midnight is still the day of the latest prompt

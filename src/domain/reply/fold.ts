@@ -11,7 +11,7 @@ export interface Folded {
 }
 
 const KEYCAP = 0x20e3
-const PLAIN_ASCII = /^[\n -@[-`{-~a-z]*$/
+const PLAIN_ASCII = /^[\n -~]*$/
 const FRACTION = /^\p{No}$/u
 const DROPPED = /[\p{M}\p{Cf}\u115f\u1160\u3164\uffa0]/gu
 const UNREADABLE = /[\p{Cc}\p{Cs}\p{Z}]/gu
@@ -146,7 +146,7 @@ class FoldedText implements Folded {
 /** Reads at most 2,000 characters. Total: any string has a folded form. */
 export function fold(original: string): Folded {
   if (original.length <= MOST_CHARACTERS && PLAIN_ASCII.test(original)) {
-    const text = original.includes('`') ? original.replaceAll('`', "'") : original
+    const text = original.toLowerCase().replaceAll('`', "'")
     return new FoldedText(text, original, null)
   }
   let text = ''

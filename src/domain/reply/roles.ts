@@ -142,14 +142,16 @@ const tellsPain = (items: readonly Item[], at: number): boolean =>
 /** Where dictation wrote "to sessions" or "ate out of ten", no other word than the number can stand. */
 export function settleHomophones(items: readonly Item[], language: Language): void {
   items.forEach((item, at) => {
-    const value = language.homophones.get(item.text)
-    if (value === undefined || item.cue === 'num') return
     const [next, top] = [items[at + 1], items[at + 2]]
+    const isLast = next === undefined && items[at - 1]?.cue === 'zone'
+    const endsPain = isLast || (isBreak(next) && tellsPain(items, at))
+    if (item.cue === 'num' || !(endsPain || next?.cue === 'session' || next?.cue === 'outOf')) return
+    const value = language.homophones.get(item.text)
+    if (value === undefined) return
     const opens = isBreak(items[at - 1]) || items[at - 1]!.cue === 'did'
     const sessions = opens && next?.cue === 'session'
     const scale = next?.cue === 'outOf' && isNum(top) && top.value === TOP_OF_PAIN && !isNum(items[at - 1])
-    const last = next === undefined && items[at - 1]?.cue === 'zone'
-    const ends = value > 2 && (last || (isBreak(next) && tellsPain(items, at)))
+    const ends = endsPain && value > 2
     if (!sessions && !scale && !ends) return
     item.cue = 'num'
     item.value = value

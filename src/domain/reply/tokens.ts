@@ -43,10 +43,13 @@ function digitsEnd(text: string, start: number): number {
   return at
 }
 
+/** The first of the fraction signs. */
+const QUARTER = '¼'.charCodeAt(0)
+
 /** The value of a fraction sign such as ½, or null. */
-function fractionSign(character: string | undefined): number | null {
-  if (character === undefined || character < '¼') return null
-  const parts = character.normalize('NFKD').split('⁄')
+function fractionSignAt(text: string, at: number): number | null {
+  if (!(text.charCodeAt(at) >= QUARTER)) return null
+  const parts = text.charAt(at).normalize('NFKD').split('⁄')
   if (parts.length !== 2) return null
   const value = Number(parts[0]) / Number(parts[1])
   return Number.isFinite(value) ? value : null
@@ -56,7 +59,7 @@ function numberAt(text: string, start: number): Token {
   let end = digitsEnd(text, start)
   if (text[end] === '.' && isDigit(text.charCodeAt(end + 1))) end = digitsEnd(text, end + 1)
   let value = end > start ? Number(text.slice(start, end)) : 0
-  const part = fractionSign(text[end])
+  const part = fractionSignAt(text, end)
   if (part !== null) {
     value += part
     end += 1
@@ -67,7 +70,7 @@ function numberAt(text: string, start: number): Token {
 const startsNumber = (text: string, at: number): boolean =>
   isDigit(text.charCodeAt(at)) ||
   (text[at] === '.' && isDigit(text.charCodeAt(at + 1)) && (at === 0 || text[at - 1] === ' ')) ||
-  fractionSign(text[at]) !== null
+  fractionSignAt(text, at) !== null
 
 function markAt(text: string, start: number): Token {
   const width = isWide(text, start) ? 2 : 1

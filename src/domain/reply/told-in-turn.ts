@@ -49,6 +49,7 @@ function turnAt(items: readonly Item[], at: number): Turn | null {
 /** "am yes pm no calf 4", "session one done session two missed": the number done stands in place of the turns. */
 export function joinTurns(items: readonly Item[], planned: number): readonly Item[] {
   for (let at = 0; at < items.length; at++) {
+    if (namedAt(items, at) === 0) continue
     const turns: Turn[] = []
     let from = at
     for (

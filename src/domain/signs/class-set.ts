@@ -1,21 +1,26 @@
-/** Bits of a number that stay a small integer. */
 const BITS = 32
 
 /** A set of classes, one bit each: a message makes several of them, and they are asked at every word. */
 export class ClassSet {
-  private readonly bits: number[]
+  /** Those of the first 64, which are the cues, are at hand; all others are looked up. */
+  private first = 0
+  private second = 0
+  private readonly others: number[]
 
   /** @param size how many classes there are */
   constructor(private readonly size: number) {
-    this.bits = new Array<number>(Math.ceil(size / BITS)).fill(0)
+    this.others = new Array<number>(Math.ceil(size / BITS)).fill(0)
   }
 
   add(id: number): void {
-    this.bits[id >> 5]! |= 1 << id
+    if (id < BITS) this.first |= 1 << id
+    else if (id < 2 * BITS) this.second |= 1 << id
+    else this.others[id >> 5]! |= 1 << id
   }
 
   has(id: number): boolean {
-    return (this.bits[id >> 5]! & (1 << id)) !== 0
+    const bits = id < BITS ? this.first : id < 2 * BITS ? this.second : this.others[id >> 5]!
+    return (bits & (1 << id)) !== 0
   }
 
   hasAny(ids: readonly number[]): boolean {
@@ -27,7 +32,7 @@ export class ClassSet {
   ids(): number[] {
     const ids: number[] = []
     for (let id = 0; id < this.size; id++) {
-      if (this.bits[id >> 5] === 0) id |= BITS - 1
+      if (id >= 2 * BITS && this.others[id >> 5] === 0) id |= BITS - 1
       else if (this.has(id)) ids.push(id)
     }
     return ids

@@ -51,7 +51,8 @@ export function compileNet(
   const { idiom: plain } = net.words
   const both = plain === undefined ? {} : { [netName('idiom')]: [...plain, ...idiom] }
   const phrases = phrasesOf({ ...own, ...both, contrast }, {}, classes)
-  const cueOf = (name: string): number => (net.words[name] === undefined ? -1 : classes.of(netName(name)))
+  // what the language lacks is a class that nothing tells
+  const cueOf = (name: string): number => (net.words[name] === undefined ? size : classes.of(netName(name)))
   const ordinary = net.frames.flatMap(([, , { unless }]) => unless?.split('|') ?? [])
   const silent = ['idiom', 'deny', 'stop', ...ordinary].map(cueOf)
   const frames = net.frames.map((frame) => frameOf(frame, idsOf))

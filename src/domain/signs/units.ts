@@ -55,7 +55,7 @@ export interface Said {
 
 /** "weak this week" is not the idiom "weak week": an idiom holds its own words and no others. */
 const isIdiom = (entry: Entry, { cue, net }: Compiled): boolean =>
-  entry.has(cue.idiom) || (net.idiom >= 0 && entry.has(net.idiom))
+  entry.has(cue.idiom) || entry.has(net.idiom)
 
 function advance(threads: readonly Thread[], word: Word): readonly Thread[] {
   let next: Thread[] | null = null
