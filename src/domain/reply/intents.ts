@@ -1,5 +1,5 @@
 import { type Item, plainText } from './items.ts'
-import type { Known, Language } from './lexicon/compile.ts'
+import { type Known, type Language, mayGoOn } from './lexicon/compile.ts'
 import type { Intent } from './reading.ts'
 
 /** Where several are heard, the first of these. */
@@ -21,7 +21,7 @@ function heardIn(words: readonly Known[]): Set<Intent> {
     const opening = words[at]!.within
     if (!opening) continue
     for (const intent of opening.alone) heard.add(intent)
-    if (!opening.seconds.has(words[at + 1]?.plain ?? '')) continue
+    if (!mayGoOn(opening, words[at + 1])) continue
     for (const phrase of opening.longer) if (stands(words, at, phrase.words)) heard.add(phrase.means)
   }
   return heard

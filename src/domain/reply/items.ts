@@ -1,5 +1,13 @@
 import type { Day } from '../day.ts'
-import type { Cue, Known, Language, Meaning, Phrase } from './lexicon/compile.ts'
+import {
+  type Cue,
+  type Known,
+  knownAs,
+  type Language,
+  type Meaning,
+  mayGoOn,
+  type Phrase,
+} from './lexicon/compile.ts'
 import { meant } from './slips.ts'
 import { type Ticks, ticksOf } from './ticks.ts'
 import type { Token } from './tokens.ts'
@@ -83,7 +91,7 @@ function knownWord(text: string, language: Language): Known {
   const before = language.met.get(text)
   if (before !== undefined) return before
   const plain = plainWord(text, language)
-  const known = { plain, cues: language.cues.get(plain), within: language.within.get(plain) }
+  const known = knownAs(plain, language)
   if (language.met.size < REMEMBERED) language.met.set(text, known)
   return known
 }
@@ -136,9 +144,9 @@ function covers(steps: readonly Step[], at: number, phrase: Phrase<Meaning>): nu
 function phraseAt(steps: readonly Step[], at: number): { length: number; means: Meaning } | null {
   const opening = steps[at]?.word?.cues
   if (!opening) return null
-  const { longer, seconds, alone } = opening
+  const { longer, alone } = opening
   const second = steps[isHyphen(steps[at + 1]) ? at + 2 : at + 1]?.word
-  if (second && seconds.has(second.plain))
+  if (mayGoOn(opening, second))
     for (const phrase of longer) {
       const length = covers(steps, at, phrase)
       if (length > 0 && !isTakenUp(steps, at, length, phrase.means)) return { length, means: phrase.means }

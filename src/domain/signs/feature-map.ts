@@ -72,18 +72,12 @@ interface Pair<T> {
   taken: number
 }
 
-/** A word as it is spoken, and what the book knows of it. */
-interface Spoken<T> {
-  readonly word: string
-  readonly known: BookWord<T>
-}
-
 const START = '^'
 
 /** The features of a message in their places, looked up once: every window takes its part of them. */
 export class FeatureMap<T> {
   /** The words by token; null for what is none. */
-  readonly spoken: (Spoken<T> | null)[] = []
+  readonly spoken: (BookWord<T> | null)[] = []
   /** Two places a token: by itself, and with the words before it. */
   readonly words = new Places<T>()
   /** A place a unit: its meanings and, where a clause begins, what is told in it. */
@@ -118,21 +112,25 @@ export class FeatureMap<T> {
     let [before, first] = [this.start, this.start]
     for (let i = 0; i < tokens.length; i++) {
       const written = said[i]
-      const word = written == null || written.isCourtesy ? null : wordAt(tokens, i, written)
-      const known = word === null ? null : book.word(word)
-      this.spoken.push(known === null ? null : { word: word!, known })
+      const word = written == null || written.isCourtesy ? null : this.wordAt(i, written)
+      this.spoken.push(word)
       if (tokens[i]!.text === '?') words.add(book.word('?').word)
-      words.add(known?.word)
-      words.add(known?.stem)
+      words.add(word?.word)
+      words.add(word?.stem)
       words.close()
-      if (known !== null) {
-        words.add(before.pair(word!))
-        words.add(first.skip(word!))
+      if (word !== null) {
+        words.add(before.pair(word))
+        words.add(first.skip(word))
         first = before
-        before = known
+        before = word
       }
       words.close()
     }
+  }
+
+  private wordAt(i: number, word: Word): BookWord<T> {
+    const { tokens } = this.features.said
+    return tokens[i]!.kind === 'number' ? this.book.word(numberWord(valueAt(tokens, i))) : this.book.of(word)
   }
 
   private addMeanings(): void {
@@ -222,13 +220,13 @@ class Windows<T> {
     const { words, spoken, start } = this.map
     for (; this.token < to && this.first === start; this.token++) {
       words.take(2 * this.token, 2 * this.token + 1, taker)
-      const said = spoken[this.token]
-      if (said == null) continue
-      const [pair, skip] = [this.before.pair(said.word), this.first.skip(said.word)]
+      const word = spoken[this.token]
+      if (word == null) continue
+      const [pair, skip] = [this.before.pair(word), this.first.skip(word)]
       if (pair !== undefined) taker.add(pair)
       if (skip !== undefined) taker.add(skip)
       this.first = this.before
-      this.before = said.known
+      this.before = word
     }
     words.take(2 * this.token, 2 * to, taker)
     this.token = to
@@ -255,10 +253,6 @@ class Windows<T> {
       }
     this.netUnit = to
   }
-}
-
-function wordAt(tokens: readonly Token[], i: number, { plain }: Word): string {
-  return tokens[i]!.kind === 'number' ? numberWord(valueAt(tokens, i)) : plain
 }
 
 function kindOf({ polarity, context }: Reading, i: number): number {

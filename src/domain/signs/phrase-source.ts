@@ -38,30 +38,23 @@ function placesOf(phrase: string): Place[] {
   return places
 }
 
-const wordsOf = (text: string): string[] =>
-  text
-    .split(' ')
-    .filter((word) => word !== '')
-    .map(shared)
-
-const known = new Map<string, string>()
-
-/** One string a word, however many phrases hold it: it is found without its letters being compared. */
-function shared(word: string): string {
-  const one = known.get(word)
-  if (one === undefined) known.set(word, word)
-  return one ?? word
+const wordsOf = (text: string): string[] => {
+  const words = text.split(' ').filter((word) => word !== '')
+  for (const word of words) if (!numbers.has(word)) numbers.set(word, numbers.size)
+  return words
 }
 
-/** The word as the phrases hold it, if any does. */
-export const asShared = (word: string): string => known.get(word) ?? word
+/** The words of all phrases: numbers are looked up without their letters being read. */
+const numbers = new Map<string, number>()
+const NO_WORD = -1
 
-/** One of 32 bits by the letters of a word: a set of words that lacks the bit does not hold the word. */
-export const bitOf = (word: string): number =>
-  1 << (word.charCodeAt(0) * 7 + word.charCodeAt(word.length - 1) * 3 + word.length)
+/** The number of a word that stands in some phrase, -1 for any other. */
+export const numberOf = (word: string): number => numbers.get(word) ?? NO_WORD
 
-const bare = (place: Place): Place =>
-  place.map((choice) => choice.map((word) => (word.includes("'") ? word.replaceAll("'", '') : word)))
+/** One of 32 bits for a word: a set of words that lacks the bit does not hold the word. */
+export const bitOf = (number: number): number => (number === NO_WORD ? 0 : 1 << number)
+
+const bare = (place: Place): Place => place.map((choice) => wordsOf(choice.join(' ').replaceAll("'", '')))
 
 /** All phrases of the classes, and after them those with an apostrophe once more without. */
 export function phrasesOf(

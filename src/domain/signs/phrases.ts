@@ -1,5 +1,5 @@
 import { ClassSet } from './class-set.ts'
-import { bitOf, type Phrase } from './phrase-source.ts'
+import { bitOf, numberOf, type Phrase } from './phrase-source.ts'
 
 /** The classes that a word or phrase of the lexicon belongs to. */
 export class Entry extends ClassSet {
@@ -16,7 +16,8 @@ export class Entry extends ClassSet {
 
 /** One node of the tree of phrases: the words that may follow, and the phrase that may end here. */
 export interface Node {
-  readonly next: ReadonlyMap<string, Node>
+  /** By the number of the word. */
+  readonly next: ReadonlyMap<number, Node>
   /** The bits of the words that may follow: most words may not, and need not be looked up to know it. */
   readonly bits: number
   readonly entry: Entry | null
@@ -37,11 +38,11 @@ interface Reading {
 }
 
 /** Most nodes lead nowhere; they share one empty map. */
-const LEAF: ReadonlyMap<string, Node> = new Map()
+const LEAF: ReadonlyMap<number, Node> = new Map()
 
 /** Spreads only the choices that are asked for: a phrase of many choices costs its length, not their product. */
 class Branch implements Node {
-  private follows: ReadonlyMap<string, Node> | null = null
+  private follows: ReadonlyMap<number, Node> | null = null
   private followed: number | null = null
   private end: Entry | null | undefined = undefined
 
@@ -51,7 +52,7 @@ class Branch implements Node {
     private readonly words: readonly string[],
   ) {}
 
-  get next(): ReadonlyMap<string, Node> {
+  get next(): ReadonlyMap<number, Node> {
     this.follows ??= this.branches()
     return this.follows
   }
@@ -80,7 +81,7 @@ class Branch implements Node {
     return all.length === 0 ? null : new Set(all.flatMap(({ phrase }) => phrase.classes))
   }
 
-  private branches(): ReadonlyMap<string, Node> {
+  private branches(): ReadonlyMap<number, Node> {
     const byWord = new Map<string, Reading[]>()
     for (const reading of this.readings)
       for (const [word, after] of stepsOf(reading)) {
@@ -90,7 +91,7 @@ class Branch implements Node {
       }
     if (byWord.size === 0) return LEAF
     return new Map(
-      [...byWord].map(([word, list]) => [word, new Branch(this.tree, list, [...this.words, word])]),
+      [...byWord].map(([word, list]) => [numberOf(word), new Branch(this.tree, list, [...this.words, word])]),
     )
   }
 }
@@ -138,7 +139,7 @@ export class Tree {
   /** The classes of the phrase of just these words, without what it inherits. */
   ownOf(words: readonly string[]): ReadonlySet<number> | null {
     let node: Node | undefined = this.root
-    for (const word of words) node = node?.next.get(word)
+    for (const word of words) node = node?.next.get(numberOf(word))
     return node === undefined ? null : (node as Branch).own()
   }
 

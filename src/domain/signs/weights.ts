@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { SIGN_IDS } from './catalogue.ts'
 import { type Book, type BookWord, KINDS, stemOf } from './features.ts'
 import type { ClassIds } from './phrase-source.ts'
+import type { Word } from './words.ts'
 
 /** What was learned from the texts of `tests/domain/signs/corpus`, by `tests/domain/signs/learn.ts`. */
 export const weightsShape = z.strictObject({
@@ -29,18 +30,24 @@ interface Row {
 }
 
 /** What was learned of a word, by itself and before others. */
-class WordRows implements BookWord<Row> {
+export class WordRows implements BookWord<Row> {
   word: Row | undefined = undefined
   stem: Row | undefined = undefined
-  readonly pairs = new Map<string, Row>()
-  readonly skips = new Map<string, Row>()
+  /** By the number of the other word. */
+  readonly pairs = new Map<number, Row>()
+  readonly skips = new Map<number, Row>()
 
-  pair(next: string): Row | undefined {
-    return this.pairs.get(next)
+  constructor(
+    readonly written: string,
+    readonly number: number,
+  ) {}
+
+  pair({ number }: BookWord<Row>): Row | undefined {
+    return this.pairs.get(number)
   }
 
-  skip(next: string): Row | undefined {
-    return this.skips.get(next)
+  skip({ number }: BookWord<Row>): Row | undefined {
+    return this.skips.get(number)
   }
 }
 
@@ -56,6 +63,8 @@ export const writtenNear = (first: string, second: string): string => `[${first}
 
 const STEM = '~'
 const SKIP = ' _ '
+/** The number of all words that nothing was learned of with others. */
+const UNKNOWN = -1
 /** Words kept at hand beside those that were learned, so that memory stays bounded whatever people write. */
 const REMEMBERED = 8192
 
@@ -96,8 +105,8 @@ export class Weights implements Book<Row> {
     const [first, second] = written.split(written.includes(SKIP) ? SKIP : ' ') as [string, string]
     if (written.startsWith('[')) this.setMeaning(written.slice(1, -1).split(' '), row, classes)
     else if (written.startsWith(STEM)) this.stems.set(written.slice(STEM.length), row)
-    else if (written.includes(SKIP)) this.learned(first).skips.set(second, row)
-    else if (written.includes(' ')) this.learned(first).pairs.set(second, row)
+    else if (written.includes(SKIP)) this.learned(first).skips.set(this.learned(second).number, row)
+    else if (written.includes(' ')) this.learned(first).pairs.set(this.learned(second).number, row)
     else this.learned(written).word = row
   }
 
@@ -112,7 +121,7 @@ export class Weights implements Book<Row> {
   }
 
   private learned(word: string): WordRows {
-    const rows = this.words.get(word) ?? new WordRows()
+    const rows = this.words.get(word) ?? new WordRows(word, this.words.size)
     this.words.set(word, rows)
     return rows
   }
@@ -120,10 +129,14 @@ export class Weights implements Book<Row> {
   word(word: string): WordRows {
     const known = this.words.get(word) ?? this.others.get(word)
     if (known !== undefined) return known
-    const rows = new WordRows()
+    const rows = new WordRows(word, UNKNOWN)
     rows.stem = this.stems.get(stemOf(word))
     if (this.others.size < REMEMBERED) this.others.set(word, rows)
     return rows
+  }
+
+  of({ learned }: Word): WordRows {
+    return learned!
   }
 
   meaning(kind: number, id: number): Row | undefined {

@@ -1,7 +1,8 @@
 import type { Token } from '../reply/tokens.ts'
 import type { Compiled } from './compile.ts'
-import { asShared, bitOf } from './phrase-source.ts'
+import { bitOf, numberOf } from './phrase-source.ts'
 import type { Entry, Node } from './phrases.ts'
+import type { WordRows } from './weights.ts'
 
 /** The trees of phrases that a message is read with: one a layer, and the circumstances. */
 export const TREES = ['main', 'net', 'asides'] as const
@@ -45,12 +46,15 @@ export class Word {
   readonly plain: string
   readonly isSkipped: boolean
   readonly isCourtesy: boolean
-  /** "leg's gone dead": the word without its "'s". */
-  private readonly stem: string | null
-  private meant: string | null | undefined = undefined
-  /** The bits of all that it can be found as; every one until a slip was looked for. */
-  private bits = -1
+  /** Numbers of the word itself, of the word without its "'s" ("leg's gone dead"), and of what a slip stands for. */
+  private readonly exact: number
+  private readonly stem: number
+  private readonly meant: number
+  /** The bits of all three. */
+  private readonly bits: number
   private readonly openings: (Opening | null)[] = TREES.map(() => null)
+  /** What the third layer has learned of it. */
+  readonly learned: WordRows | null
   /** Whether no sign can be told with it, whether it names a zone in such a message, and whether it pairs zones. */
   readonly isPlain: boolean
   readonly isZone: boolean
@@ -60,10 +64,14 @@ export class Word {
     readonly written: string,
     private readonly lexicon: Compiled,
   ) {
-    this.plain = asShared(lexicon.spellings.get(written) ?? written)
+    this.plain = lexicon.spellings.get(written) ?? written
+    this.exact = numberOf(this.plain)
+    this.stem = this.plain.endsWith("'s") ? numberOf(this.plain.slice(0, -2)) : -1
+    this.meant = numberOf(lexicon.speller(this.plain) ?? '')
+    this.bits = bitOf(this.exact) | bitOf(this.stem) | bitOf(this.meant)
+    this.learned = lexicon.weights?.word(this.plain) ?? null
     this.isSkipped = lexicon.skipped.has(this.plain)
     this.isCourtesy = lexicon.courtesies.has(written)
-    this.stem = this.plain.endsWith("'s") ? asShared(this.plain.slice(0, -2)) : null
     const { words, zones, pairs } = lexicon.plain
     this.isZone = zones.has(written)
     this.isPlain = words.has(written) || this.isZone
@@ -79,19 +87,11 @@ export class Word {
   stepsFrom(node: Node): readonly Node[] {
     if ((node.bits & this.bits) === 0) return NO_STEPS
     const { next } = node
-    const exact = next.get(this.plain)
-    const stem = this.stem === null ? undefined : next.get(this.stem)
+    const exact = next.get(this.exact)
+    const stem = this.stem < 0 ? undefined : next.get(this.stem)
     if (exact !== undefined) return stem === undefined ? [exact] : [exact, stem]
-    if (stem !== undefined) return [stem]
-    if (this.meant === undefined) this.lookForSlip()
-    const step = this.meant == null ? undefined : next.get(this.meant)
+    const step = stem ?? next.get(this.meant)
     return step === undefined ? NO_STEPS : [step]
-  }
-
-  private lookForSlip(): void {
-    this.meant = this.lexicon.speller(this.plain)
-    this.bits = 0
-    for (const word of [this.plain, this.stem, this.meant]) if (word !== null) this.bits |= bitOf(word)
   }
 
   opens(tree: TreePlace): Opening {

@@ -12,6 +12,7 @@ import {
   writtenNear,
 } from '../../../src/domain/signs/weights.ts'
 import { windowsOf } from '../../../src/domain/signs/windows.ts'
+import type { Word } from '../../../src/domain/signs/words.ts'
 
 /**
  * Learns the weights of the third layer: `npx tsx tests/domain/signs/learn.ts --locale en [--folds 4] [FILE ...]`.
@@ -72,11 +73,16 @@ class Names implements Book<string> {
   constructor(private readonly names: readonly string[]) {}
   word(word: string): BookWord<string> {
     return {
+      written: word,
+      number: 0,
       word,
       stem: `~${stemOf(word)}`,
-      pair: (next) => `${word} ${next}`,
-      skip: (next) => `${word} _ ${next}`,
+      pair: (next) => `${word} ${next.written}`,
+      skip: (next) => `${word} _ ${next.written}`,
     }
+  }
+  of({ plain }: Word): BookWord<string> {
+    return this.word(plain)
   }
   meaning(kind: number, id: number): string {
     return writtenMeaning(kind, this.names[id]!)

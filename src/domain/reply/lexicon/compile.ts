@@ -20,8 +20,9 @@ export interface Meaning {
 export interface Opening<T> {
   /** Phrases of several words, the longest first. */
   readonly longer: readonly Phrase<T>[]
-  /** Their second words: where none of them follows, the phrases need not be looked at. */
+  /** Their second words, and the bits of them: where none follows, the phrases need not be looked at. */
   readonly seconds: ReadonlySet<string>
+  readonly bits: number
   /** The word by itself. */
   readonly alone: readonly T[]
 }
@@ -31,6 +32,7 @@ type Phrasebook<T> = ReadonlyMap<string, Opening<T>>
 /** A word as somebody wrote it, looked up once: its plain spelling, and what may open with it. */
 export interface Known {
   readonly plain: string
+  readonly bit: number
   readonly cues: Opening<Meaning> | undefined
   readonly within: Opening<Intent> | undefined
 }
@@ -91,11 +93,27 @@ function book<T>(pairs: readonly (readonly [string, T])[]): Phrasebook<T> {
   return new Map([...byFirst].map(([first, list]) => [first, openingOf(list)]))
 }
 
+/** One of 32 bits by the letters of a word: a set of words that lacks the bit does not hold the word. */
+const bitOf = (word: string): number =>
+  1 << (word.charCodeAt(0) * 7 + word.charCodeAt(word.length - 1) * 3 + word.length)
+
+export const knownAs = (plain: string, { cues, within }: Pick<Language, 'cues' | 'within'>): Known => ({
+  plain,
+  bit: bitOf(plain),
+  cues: cues.get(plain),
+  within: within.get(plain),
+})
+
+/** Whether a phrase of several words may stand where this word follows the first. */
+export const mayGoOn = ({ seconds, bits }: Opening<unknown>, next: Known | null | undefined): boolean =>
+  next != null && (next.bit & bits) !== 0 && seconds.has(next.plain)
+
 function openingOf<T>(phrases: readonly Phrase<T>[]): Opening<T> {
   const longer = phrases.filter(({ words }) => words.length > 1)
   return {
     longer: longer.sort((a, b) => b.words.length - a.words.length),
     seconds: new Set(longer.map(({ words }) => words[1]!)),
+    bits: longer.reduce((bits, { words }) => bits | bitOf(words[1]!), 0),
     alone: phrases.filter(({ words }) => words.length === 1).map(({ means }) => means),
   }
 }
