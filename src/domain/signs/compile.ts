@@ -158,7 +158,7 @@ export function compile(source: LexiconSource): Compiled {
       asides: new Tree(asides, size, null).root,
     },
     net,
-    weights: lexicon.weights === null ? null : new Weights(lexicon.weights, classes),
+    weights: lexicon.weights === null ? null : new Weights(lexicon.weights, classes, size),
     names: [...classes.ids.keys()],
     size,
     skipped: new Set(lexicon.skipped),

@@ -21,13 +21,8 @@ export type WeightsSource = z.input<typeof weightsShape>
 /** The weight of a sign that nothing was learned of. */
 const NEVER = -99
 
-/** What was learned of one feature: a stretch of the table of signs and weights. */
-interface Row {
-  readonly from: number
-  readonly to: number
-  /** The last sum that took it. */
-  taken: number
-}
+/** What was learned of one feature: the number of its row in the table. */
+type Row = number
 
 /** What was learned of a word, by itself and before others. */
 export class WordRows implements BookWord<Row> {
@@ -74,30 +69,43 @@ export class Weights implements Book<Row> {
   readonly insist: number
   /** By the place of the sign in the catalogue. */
   readonly bias: readonly number[]
-  /** Signs and weights in turn, in tenths, so that sums are of whole numbers; each row has its stretch of it. */
+  /** Signs and weights in turn, in tenths, so that sums are of whole numbers: row after row. */
   readonly table: Int16Array
+  /** Where each row begins; the next begins where it ends. */
+  readonly begins: Int32Array
+  /** By the row: the last sum that took it. */
+  readonly taken: Float64Array
   private readonly words = new Map<string, WordRows>()
   private readonly stems = new Map<string, Row>()
   private readonly others = new Map<string, WordRows>()
   /** By kind, then by class. */
   private readonly meanings: (Row | undefined)[][] = KINDS.map(() => [])
-  /** By class, then by the class near it. */
-  private readonly nears: (Map<number, Row> | undefined)[] = []
+  /** Rows of two classes near each other, counted from 1: by the first, then by the second. */
+  private readonly nears: Int32Array
 
-  constructor(source: WeightsSource, classes: ClassIds) {
+  /** @param size how many classes there are */
+  constructor(
+    source: WeightsSource,
+    classes: ClassIds,
+    private readonly size: number,
+  ) {
     const { ask, insist, bias, signs, features } = weightsShape.parse(source)
     this.ask = ask
     this.insist = insist
     this.bias = SIGN_IDS.map((sign) => bias[signs.indexOf(sign)] ?? NEVER)
+    this.nears = new Int32Array(size * size)
     const table: number[] = []
+    const begins: number[] = []
     for (const line of features) {
       const [written, text] = line.split('|') as [string, string]
-      const from = table.length
+      this.set(written, begins.length, classes)
+      begins.push(table.length)
       for (const [i, part] of (text === '' ? [] : text.split(' ')).entries())
         table.push(i % 2 === 0 ? SIGN_IDS.indexOf(signs[Number(part)]!) : Number(part))
-      this.set(written, { from, to: table.length, taken: 0 }, classes)
     }
     this.table = Int16Array.from(table)
+    this.begins = Int32Array.from([...begins, table.length])
+    this.taken = new Float64Array(begins.length)
     for (const [word, rows] of this.words) rows.stem = this.stems.get(stemOf(word))
   }
 
@@ -111,13 +119,8 @@ export class Weights implements Book<Row> {
   }
 
   private setMeaning([first, second, third]: readonly string[], row: Row, classes: ClassIds): void {
-    if (third === undefined) {
-      this.meanings[KINDS.indexOf(first as (typeof KINDS)[number])]![classes.of(second!)] = row
-      return
-    }
-    const id = classes.of(first!)
-    this.nears[id] ??= new Map()
-    this.nears[id].set(classes.of(third), row)
+    if (third !== undefined) this.nears[classes.of(first!) * this.size + classes.of(third)] = row + 1
+    else this.meanings[KINDS.indexOf(first as (typeof KINDS)[number])]![classes.of(second!)] = row
   }
 
   private learned(word: string): WordRows {
@@ -144,7 +147,8 @@ export class Weights implements Book<Row> {
   }
 
   near(first: number, second: number): Row | undefined {
-    return this.nears[first]?.get(second)
+    const row = this.nears[first * this.size + second]!
+    return row === 0 ? undefined : row - 1
   }
 }
 
@@ -167,12 +171,13 @@ export class Sum {
   }
 
   add(row: Row): void {
-    if (row.taken === this.own) return
-    row.taken = this.own
+    const { table, begins, taken } = this.weights
+    if (taken[row] === this.own) return
+    taken[row] = this.own
     this.features += 1
     const { totals } = this
-    const { table } = this.weights
-    for (let i = row.from; i < row.to; i += 2) totals[table[i]!]! += table[i + 1]!
+    const end = begins[row + 1]!
+    for (let i = begins[row]!; i < end; i += 2) totals[table[i]!]! += table[i + 1]!
   }
 
   /** How much speaks for each sign by now, by its place in the catalogue; 0 is as likely as not. */
