@@ -7,7 +7,7 @@ import { assessmentJson } from './assessment-json.ts'
 import { openDiary, orWrongUse, WrongUse } from './diary-file.ts'
 import type { Io } from './io.ts'
 
-export const help = `Usage: ebbline assess FILE [--on DATE] [--json]
+export const help = `Usage: ebb assess FILE [--on DATE] [--json]
 
 Runs the shared rules over one client's diary and prints the assessment at the end of DATE
 (default: the date of the last row). FILE is CSV or JSON, "-" reads standard input.

@@ -40,7 +40,7 @@ const VERBS: Readonly<Record<string, Verb>> = {
 
 const usage = (): string =>
   [
-    'Usage: ebbline VERB …',
+    'Usage: ebb VERB …',
     ...Object.entries(VERBS).map(([verb, { about }]) => `  ${verb.padEnd(9)} ${about}`),
     'Each verb has --help.',
   ].join('\n')

@@ -9,7 +9,7 @@ import { StoreProblem } from '../store/problem.ts'
 import type { Io } from './io.ts'
 import { told } from './play-told.ts'
 
-export const help = `Usage: ebbline play SCENARIO [--json] [--until DAY] [--database URL] [--direct] [--out DIR]
+export const help = `Usage: ebb play SCENARIO [--json] [--until DAY] [--database URL] [--direct] [--out DIR]
 
 Plays a scenario (YAML) through the whole program under a virtual clock and checks what it expects.
 

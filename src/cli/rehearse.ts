@@ -3,7 +3,7 @@ import { rehearse } from '../rehearsal/rehearse.ts'
 import { ScenarioProblems } from '../rehearsal/scenario/index.ts'
 import type { Io } from './io.ts'
 
-export const help = `Usage: ebbline rehearse [SCENARIO] [--no-page]
+export const help = `Usage: ebb rehearse [SCENARIO] [--no-page]
 
 Plays a scenario (the demo where left out) through the whole program against a stand-in of the chat platform, then
 serves a page on this machine in which the practice can be lived on: be a client, be the coach, let days pass, break

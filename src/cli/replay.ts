@@ -6,7 +6,7 @@ import { flagJson } from './assessment-json.ts'
 import { openDiary, orWrongUse } from './diary-file.ts'
 import type { Io } from './io.ts'
 
-export const help = `Usage: ebbline replay FILE [--json]
+export const help = `Usage: ebb replay FILE [--json]
 
 Plays a client's diary day by day, as if it had come in live: what each day raised, what was over, what was
 proposed at its end. Days to come are never looked at, and a row filled in later is not known before.

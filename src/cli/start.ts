@@ -2,7 +2,7 @@ import { parseArgs } from 'node:util'
 import type { Io } from './io.ts'
 import { orWrongUse } from './wrong-use.ts'
 
-export const help = `Usage: ebbline start [--no-page]
+export const help = `Usage: ebb start [--no-page]
 
 Runs the bot until it is told to stop, with the token in DISCORD_TOKEN and the other settings of the environment.
 Where there is no token it plays the demo on embedded parts and, in a terminal, serves a page to live on in it.

@@ -39,7 +39,7 @@ export const alerts: Texts['alerts'] = {
 /** What a client reads whose break ends while drills still wait. */
 export const backAgain: Texts['backAgain'] = {
   locked:
-    'Qué bien que vuelves. Tus ejercicios siguen parados hasta que te vea alguien médico y tu coach lo anote. Cada mañana te pregunto cómo va.',
+    'Qué bien que vuelves. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Cada mañana te pregunto cómo va.',
   parked:
     'Qué bien que vuelves. Tus ejercicios esperan hasta que un médico u otro profesional esté de acuerdo y tu coach lo anote. Entonces te escribo.',
 }

@@ -62,5 +62,5 @@ export const coachAlert = {
   closed: (outcome) =>
     `Alerta cerrada: ${outcome}. El plan sigue cerrado hasta que registres el visto bueno con /clear.`,
   saysSeen: (ref) =>
-    `${name(ref)} dice que le ha visto alguien médico. El plan sigue cerrado hasta que registres el visto bueno con /clear.`,
+    `${name(ref)} dice que le ha visto un profesional de salud. El plan sigue cerrado hasta que registres el visto bueno con /clear.`,
 } satisfies Partial<Texts['coach']>

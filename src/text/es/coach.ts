@@ -31,7 +31,7 @@ const said = (value: unknown, none: string): string =>
 export const coach: Texts['coach'] = {
   ...coachAlert,
   soon: (ref, signs, sources) =>
-    `${name(ref)} me ha contado: ${signs.join('; ')}. Se le pidió que lo mire alguien médico en los próximos días; mientras tanto no se avanza.\nFuente: ${[...new Set(sources)].join('; ')}`,
+    `${name(ref)} me ha contado: ${signs.join('; ')}. Se le pidió que lo mire un profesional de salud en los próximos días; mientras tanto no se avanza.\nFuente: ${[...new Set(sources)].join('; ')}`,
   noted: (sign) => `Anotado: ${sign}`.slice(0, 80),
   notedBy: (by) => `Anotado por ${by}.`,
   nothingToNote: 'No hay nada abierto que anotar.',

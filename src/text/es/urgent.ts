@@ -1,7 +1,7 @@
 import type { Texts } from '../index.ts'
 import { SAY_CAUDA_EQUINA } from './signs.ts'
 
-const STOPPED = 'Para ya todos tus ejercicios; siguen parados hasta que te vea alguien médico.'
+const STOPPED = 'Para ya todos tus ejercicios; siguen parados hasta que te vea un profesional de salud.'
 const NOT_WAIT = 'No esperes a tu coach.'
 const call = ({ emergency }: { readonly emergency: string | null }): string =>
   emergency ? `llama al ${emergency}` : 'llama al número de emergencias local'
@@ -59,7 +59,7 @@ export const urgent = {
   alreadyAnswered: 'Esto ya tiene respuesta. Escríbeme si algo ha cambiado.',
   drillsStopped: 'Tus ejercicios están parados por ahora.',
   drillsLocked:
-    'Sin ejercicios por ahora: siguen parados hasta que te vea alguien médico y tu coach lo anote.',
+    'Sin ejercicios por ahora: siguen parados hasta que te vea un profesional de salud y tu coach lo anote.',
   drillsWait:
     'Sin ejercicios hasta que respondas a mi pregunta sobre las señales de alarma. Respóndela primero, por favor.',
   parkedWait:
@@ -67,7 +67,7 @@ export const urgent = {
   changesLater:
     'Tu coach y yo hemos mirado tus pasos. Lo que cambia está en tu próximo mensaje. Hasta entonces, descansa de ellos.',
   stillLocked:
-    'Lo he anotado. Tus ejercicios siguen parados hasta que te vea alguien médico y tu coach lo anote. Busca atención si aún no lo has hecho, por favor.',
+    'Lo he anotado. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Busca atención si aún no lo has hecho, por favor.',
   heardLocked:
     'He pasado tus palabras a tu coach. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Si algo empeora, llama al número de emergencias local.',
   onTheWay: '¿Vas de camino a que te atiendan? Por favor, no esperes a nadie de aquí.',
@@ -93,7 +93,7 @@ export const urgent = {
   seenNotYet: 'Por favor, haz que te vean ahora. Si está peor, llama al número de emergencias local.',
   cleared: (prompt, easier) =>
     [
-      'Tu coach ha anotado que te ha visto alguien médico y que está de acuerdo en que sigas.',
+      'Tu coach ha anotado que te ha visto un profesional de salud y que está de acuerdo en que sigas.',
       easier ? 'Empezamos un paso más fácil.' : '',
       prompt
         ? `Tu próximo mensaje llega a las ${prompt}; responde a su pregunta sobre las señales de alarma.`
