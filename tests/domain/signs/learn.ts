@@ -41,7 +41,7 @@ const AT: Readonly<Record<string, Pick<WeightsSource, 'ask' | 'insist'>>> = {
 }
 const ROUNDS = 20
 /** A sign missed weighs as much as so many asked for nothing. */
-const POSITIVE = 4
+const POSITIVE = 3.1
 const STEP = 0.3
 const SHRINK = 1e-5
 /** A feature counts where so many texts have it. */

@@ -22,6 +22,7 @@ export const bladder: LexiconSource['words'] = {
     loo, toilet, bathroom, bog, lav, lavatory, john, restroom, potty, khazi, ladies, gents, washroom,
     the can, privy, little room, smallest room, the throne, wc, toilets, urinal, urinals, pisser, pan`,
   cant: `
+    (am/is/are/was/were/im/i'm/be/been/being/isn't/isnt/wasn't/wasnt/could/did) not (able to/being able to/able), (can/could) not able to,
     can't, cant, can not, cannot, couldn't, couldnt, could not, unable, unable to, not able to,
     not being able to, wasn't able to, wasnt able to, isn't able to, can no longer, no longer able to,
     no longer can, can't seem to, cant seem to, won't let me, impossible, impossible to, struggle,
@@ -168,6 +169,8 @@ export const bladder: LexiconSource['words'] = {
     (normal/normally/fine/ok/okay) to (hardly/barely/nothing/none/not/almost nothing/a trickle/a dribble) (at all/any/anything/),
     (hardly/barely/scarcely) (at all/any/anything/a drop/a trickle), next to nothing, almost nothing`,
   'no-feel': `
+    no (message/messages/signal/signals/feedback) (coming back/coming through/getting through/back),
+    (am/is/are/was/were) not (feeling/getting feeling/getting any feeling/getting sensation/getting any sensation/sensing),
     (don't/dont/do not/never/no longer/not/didn't/didnt/can't/cant) (get/getting/have/having/receive/receiving/pick up) (a/the/any/that/my/) (signal/signals/message/messages/warning/memo/alarm/cue/sensation/feeling/urge/sense),
     stopped (getting/having) (a/the/any/that/my/) (signal/signals/message/messages/warning/alarm/cue/sensation/feeling/urge),
     no feel, no more feeling, no longer any (feeling/sensation/urge), without feel,
@@ -196,6 +199,8 @@ export const bladder: LexiconSource['words'] = {
     pad, pads, tena, sheets, bed, pants, trousers, knickers, underwear, undies, boxers, leggings, shorts,
     jeans, seat`,
   'can-pee': `
+    (can/could) (still/) (tell/feel/know) when (i need the loo/i need the toilet/i need the bathroom/i need to go/i need to pee/i need to wee/my bladder is full/i have to go/im done/i'm done),
+    (can/could) (still/) (hold/control) (my/the/) (pee/wee/urine/water/bladder) (fine/ok/no problem/no issue/no bother/normally/as usual/easily),
     no (bladder/urinary) (control/function) (problem/problems/issue/issues/trouble/troubles/changes/change/loss),
     
     (can/could) (pee/wee/urinate/pee fine/pass urine/pass water/empty my bladder/go for a wee/go for a pee)`,

@@ -98,7 +98,7 @@ export const bowelsAndSex: LexiconSource['words'] = {
     no (problem/problems/trouble/troubles/issue/issues/change/changes) (with/in/getting/having/) (my/) (erection/erections/sex/erect/sexual function)`,
   'cant-come': `
     
-    (can't/cant/cannot/couldn't/couldnt/unable to/not able to/no longer/can no longer/hard to/struggle to) (come/finish/climax),
+    (can't/cant/cannot/couldn't/couldnt/unable to/not able to/no longer/can no longer/hard to/struggle to) (come/finish/climax/get there),
     (finish/come/cum/climax/orgasm/ejaculate) (but/and/though) (i/) (can't/cant/cannot/don't/dont/didn't/didnt/barely/hardly/can hardly/can barely) (feel/notice) (it/anything/a thing/much)`,
   'can-poo': `
     (can/could) (still/) (pee/wee/piss) and (poo/poop/shit/crap), no (bowel/sphincter) (control/function) (problem/problems/issue/issues/trouble/troubles/changes/change/loss), (can/could) (poo/poop/open my bowels/go for a poo)`,

@@ -68,6 +68,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     you already know, as i said at the start, mentioned at the start, told you at the start, as recorded,
     as noted at screening, same, stable, typical, the normal amount, the normal, for ages, regular, ditto`,
   doubt: `
+    (i/) (first/) thought (i/my/the/it) (was/had/were/is/leg/foot/knee/bladder/arm/feet/legs) (was/were/had/),
     not sure if, not sure whether, unsure if, unsure whether, not certain if, can't tell if, cant tell if,
     cannot tell if, hard to tell if, hard to say if, maybe, might be, may be, might have, may have,
     perhaps, possibly, could be, is it normal, is that normal, is this normal, normal for, not sure,
@@ -226,6 +227,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     back passage, anus, bum, bottom, rectum, arse, arsehole, bumhole, butt, backside, hole, behind,
     back end`,
   joined: `
+    (right/left/other) (one/leg/side/calf/foot/thigh/) is (new/brand new/new today/a new one),
     and (1/2/3/4/5/6/7/8/9/10/one/two/three/four/five/six/seven/eight/nine/ten) (in/on) (the/my) (right/left/other),
     has joined in, joined in, joining in, joins in, has joined the party, joined the party,
     joining the party, joined the club, has started too, has started as well, started as well, started too,

@@ -167,6 +167,7 @@ export const cues: LexiconSource['words'] = {
   me: `i, i'm, im, i've, ive, i'd, id, i'll, we, my, mine, me, myself, mi`,
   own: `my, mine, me, the, this, these, i, im, i'm, i've, ive, i'd, that, it, it's, having, myself`,
   person: `
+    (driving/taking/drove/took/take/drive/taken/visiting/helping/caring for/looking after/minding) (him/her/them),
     (i'm/im/i am/i was/been/went/took/taking/taken/drove/driving/drive) (with/visiting/helping/) (her/him/them) (at/in/to/for),
     dad, dads, dad's, father, father's, fathers, mum, mums, mum's, mom, mom's, moms, mother, mother's,
     mothers, brother, brother's, brothers, sister, sister's, sisters, son, son's, sons, daughter,
@@ -197,6 +198,7 @@ export const cues: LexiconSource['words'] = {
     like, same as, just like, similar to, as, remind me of, reminds me of, the way, to tell, told, tell,
     telling, with, embarrassed to tell`,
   supposed: `
+    would (it/the/my/that/numbness/tingling/pain/weakness/these/those) (come/return/get/be/go/happen/start),
     should i (be worried about/worry about/worry),
     what if, what happens if, what would happen if, (what/who/where) (do/would/should/could/will/shall/can) (i/you/we) (do/call/ring/tell/go/contact) if,
     when should (i/you/one/we) (be worried/worry/start to worry/start worrying/be concerned/be scared/panic), (how/at what point) (worried/concerned) should (i/you) be,
@@ -219,6 +221,8 @@ export const cues: LexiconSource['words'] = {
     would be if, before i get, so i don't get, so i dont get, never want, scared of ending up, end up,
     ended up like, unless i, as long as i don't, aslong as, provided i don't, not like those`,
   worried: `
+    (read/reading/saw/seen/watched/watching/heard/found) (a/an/some/the/that) (clip/clips/documentary/reel/reels/tiktok/short/podcast/page/thing/leaflet/blog/poster/programme/book/chapter) (about/on),
+    (stop/quit/keep/kept/keeps/always/you/it/form/bot/app) (ask/asks/asked/asking) (me/) (if/whether), (asking/asks) (me/) (if/whether),
     (read/reading/saw/seen/watched/watching/heard/found/googled/looked up) (something/stuff/things/a lot/lots/a bit/online/a post/a video/videos/an article/articles/a page/a thread/a story/a leaflet) (online/) (about/on),
     (read/reading/saw/seen/heard) (online/on the internet/on the web/somewhere/in the paper) about, asked do you, asked do i, asks do you, asked me do i, asked me if i, do you get,
     worried about, worried about getting, worrying about, worry about, worries about, scared of, scared

@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** What makes a word harmless: exercise, travel, everyday life. */
 export const everyday: LexiconSource['circumstances'] = {
   muscle: `
+    (from/after) (the/my/some/all the/all that/a/yesterday's/) (skipping/skipping rope/jump rope/lunges/wall sit/wall sits/step ups/spin/spinning/leg press/bridges/burpees/box jumps/long walk/digging/gardening/spin class/trampolining),
     hill running, hill reps, hill sprints, from running, after running, from the run, after the run, from hiking, from cycling, from dancing,
     from (hill/hills/running/the run/football/hockey/rugby/tennis/cycling/the ride/the row/dancing/gardening/the hike/hill running/skiing/climbing/the hills/the gym),
     (usual/normal/good) (kind/sort), in a good way, good sore, good ache, leg day, after that row,
@@ -31,6 +32,7 @@ export const everyday: LexiconSource['circumstances'] = {
     ok after turning, settled with, settles with, eased by turning, settled down when, and it settled,
     and it eased, it settled, then settled, easy after turning, went straight back`,
   'on-purpose': `
+    on (the/your/my/this/a/that) (plan/programme/program/diet/regime/meal plan),
     on purpose, (cut/cutting) out (the/) (beer/sugar/sweets/alcohol/booze/bread/carbs/snacks/crisps/chocolate/cakes/biscuits), deliberately, by design, portion control, calorie counting, counting calories,
     cutting for, cut for, race weight, making weight, make weight, lightweight race, with the running club,
     for the season, for the wedding, for my wedding, slimming world,
@@ -93,6 +95,7 @@ export const everyday: LexiconSource['circumstances'] = {
     band, anchor, strap, mat, prop, pillow, phone, door, handle, oar, blade, seat, grip, towel, standards,
     schedule, routine, bar, plates`,
   'legs-plain': `
+    rolled, foam roller, foam rolled, massaged, iced, oiled,
     glide, glides, slider, sliders, rotator, rotators, should i do, do the, did the, one leg at a time, then swap,
     up on (the/a/my), on the (sofa/couch/footstool/pouffe/desk/table), leg day, oar, oars, hand, hands, arm, arms, shoulder, shoulders, blade, blades, glove, gloves, shoe, shoes, sock, socks, fresh, feel strong, feels strong, felt strong, turn, turns, traffic,
     each, did both, do both, stretch, stretched, wall, up the wall, up on the wall, the wall, swapped, shaved,
@@ -108,6 +111,7 @@ export const everyday: LexiconSource['circumstances'] = {
     
     (come/coming) (to/today/tomorrow/monday/tuesday/wednesday/thursday/friday/saturday/sunday/over/in/round/along/with/this/next/up/down/out/back/tonight/on/for/at/until/because)`,
   'wont-plain': `
+    drag, give way, slap, buckle, trip, flop, collapse, wobble, feel numb, feel weak, go numb, go dead, tire,
     hurt, hurts, ache, aches, pain, bother, mind, matter, like, tingle, swell, complain, stop, sore, much,
     look, fit, reach, know, care, need, want, stretch, kneel, touch, bad, good, great, better`,
   'swell-calm': `

@@ -29,6 +29,7 @@ export const helpers: LexiconSource['words'] = {
     accidents`,
   /** Said of nothing that is named: most likely of the bladder. */
   'nothing-out': `
+    not a (drop/single drop/dribble/trickle), (in/drunk/drank) (and/but) (none/nothing) (came/comes/coming/) out,
     nothing (comes/came/will come/is coming/coming/would come) (out/),
     (never/not/isn't/isnt/don't feel/dont feel/never feel/doesn't feel/doesnt feel/not feeling) (quite/fully/completely/properly/totally/) (empty/emptied),
     (don't/dont/never/doesn't/doesnt/no longer) feel (full/fullness), urge (comes/came/is) (too late/late),

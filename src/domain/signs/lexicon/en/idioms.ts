@@ -3,6 +3,12 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    (can't/cant/cannot/couldn't/couldnt/can not/unable to) (speak/talk) (to/with) (the/my/a/your) (physio/physiotherapist/doctor/gp/boss/surgery/nurse/coach/receptionist/insurance/bank/consultant/surgeon/manager/landlord),
+    dropped (my/the/his/her) (phone/mobile/cup/plate/pan/book/keys/bottle/weight/dumbbell/bar/laptop/bag/glass/tray/hammer/brick/tin/box/remote/tablet/mug/knife/shopping),
+    nothing (helps/works/beats/eases it/helps it/helps me) like, (10/9/8/ten/nine/eight) (out of 10/out of ten) for (the/your/my/this/that/) (coach/coaching/effort/app/drills/drill/plan/session/you/trying/style/service/patience),
+    (lost/losing/lose) the will to (do/train/row/count/stretch/cook/clean/argue/finish/work),
+    (the/a/our) stream (by/near/behind/outside/at the back of/down the), feeling of (progress/achievement/success/relief/joy/pride/urgency about), no feeling of (progress/achievement/success/joy/pride),
+    leaky (shower/sink/fridge/washing machine/radiator/umbrella/kettle/pen/battery/mug/cup/flask),
     (ran/running/run) out of breath (laughing/from laughing/with laughter), out of breath (laughing/from laughing/with laughter/giggling), (collapsed/collapsing/fell about/fell over) (laughing/with laughter/giggling/in giggles/in stitches),
     lost sight of (my/the/our/his/her/their) (goal/goals/plan/plans/target/targets/point/priorities/time),
     lost the will to (do/train/exercise/run/row/cook/clean/stretch/study/tidy/argue/work out/diet/lift weights),

@@ -78,6 +78,9 @@ export const mind: LexiconSource['words'] = {
     (better/easier/best/better off/happier/simpler) (for everyone/for them/for all/for my family/) if i (wasn't/wasnt/weren't/werent/was not/am not/were not/was) (around/here/alive/gone/dead/there),
     if i wasn't (here/around/alive) (any more/anymore)`,
   'harm-maybe': `
+    (think/thinking/thought/thoughts) (about/of) (jumping/jumping off/jumping in front of),
+    (switch/switched/switching) off (for good/forever/for ever), (disappear/vanish/be gone) (for good/forever/for ever), (end/ending) (this/it), all of it,
+    no (reason/point/sense) (to/in) (stay/staying/be/being/keep/keeping/carry/carrying/go/going/hang/hanging/stick/sticking) (around/here/alive/on),
     (keep/keep on/go on/carry on/continue) (living/being alive/existing), (worth/bother/bothering) living,
     (stop/stopped/stopping/stand/stood/standing/stay/sit/sat/wait/linger) (at/on/by/near) (the/a/that/it/this) (bridge/edge/ledge/platform/railing/tracks/balcony/cliff), (there's/there is/theres) a (bridge/cliff/railway/multi storey) on my way,
     (look/looking/looked/stare/staring/stared) (over/down) the (edge/bridge/railing/balcony/side),

@@ -35,7 +35,7 @@ export const sensations: LexiconSource['words'] = {
     can't tell when i'm clean, sensation is not there, feeling is not there, feeling isn't there,
     feeling isnt there, feeling not there, wouldn't notice if, wouldnt notice if, wouldn't know if,
     touch feels far away, as if through cloth, through a cloth, like through a layer, muffled, blunted,
-    feel absolutely nothing, feel like leather, leathery, like leather, like cardboard, like plastic,
+    feel absolutely nothing, feel like leather, leathery, like leather, like cloth, like fabric, like cardboard, like plastic,
     (no/zero) (sensibility/sensitivity),
     (don't/dont/doesn't/doesnt/haven't/havent/hasn't/not/didn't/don't really) (have/got/had) (any/much/a lot of/) (feeling/sensation/sensibility/sensitivity),
     lost (the/) (sensibility/sensitivity), loss of (sensibility/sensitivity),

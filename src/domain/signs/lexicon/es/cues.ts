@@ -124,6 +124,7 @@ export const cues: LexiconSource['words'] = {
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `
+    como (se/sabria/puedo saber/podria saber) si, (puede/pueden/podria/podrian) (ir/afectar/pasar/dar/causar/llegar/provocar/producir),
     si (se me/me) (duerme/durmiera/durmiese/adormece/entumece/hormiguea) (el/la/los/las/un/una),
     pongamos que, supon que, suponiendo que, algun dia, el dia que, si un dia, llegado el caso, si algun dia,
     por si (un dia/algun dia/alguna vez/me pasa/me
@@ -169,6 +170,8 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    piernas (cansadas/cargadas/pesadas) de (caminar/andar/correr/remar/pedalear/trabajar/subir/bailar/estar de pie),
+    (por/de) (dormir/apoyarme/dormirme/acostarme/tumbarme/apoyar) (encima/sobre el/sobre la/sobre/en mala postura),
     se me duerme (el pie/la pierna) (si/cuando) me siento encima, (me caigo/me cai/cai/caigo/caimos/cayendo) de (la/) risa,
     (por/al/de/de tanto/) (cruzar/cruce/cruzaba/cruzando) las piernas, (con las/las/) piernas cruzadas,
     (ya no/no) (siento/tengo/noto) (nada de/ningun/apenas/mas) dolor,

@@ -9,6 +9,7 @@ export const everyday: LexiconSource['circumstances'] = {
   /** Said of muscles alone. */
   doms: `agujetas, dolor muscular, musculos cargados`,
   exertion: `
+    despues de (las/subir/subir las/unas/tantas) escaleras, baja forma,
     despues de correr, corriendo, remando, despues de remar, subiendo la cuesta, cuesta, intervalos, carrera,
     entrenando, despues del entreno, al entrenar, en el remo, ergometro, esfuerzo, de risa`,
   settles: `
@@ -30,8 +31,9 @@ export const everyday: LexiconSource['circumstances'] = {
   travel: `viaje, vacaciones`,
   'place-else': `precio, numero, baja la`,
   'balance-drill': `ejercicio, ejercicio de equilibrio, tabla, una pierna, drill`,
-  'arm-work': `remar, agujetas, por remar, guantes, de remar, frio, ampollas, ampolla`,
-  'arm-calm': `agujetas, remar, ampollas`,
+  'arm-work': `
+    dormir encima, dormi encima, dormi sobre, dormir sobre, mala postura,remar, agujetas, por remar, guantes, de remar, frio, ampollas, ampolla`,
+  'arm-calm': `dormir encima, dormi encima, dormi sobre, dormir sobre, mala postura, agujetas, remar, ampollas`,
   'going-place': `
     al gimnasio, gimnasio, trabajo, manana, de viaje, al parque, a entrenar, a remar, lunes, a correr, al
     medico, cita`,
@@ -49,6 +51,7 @@ export const everyday: LexiconSource['circumstances'] = {
     perfecta, perfecto, esta bien, operada, sana, mejor que, mas fuerte que, luego la otra, cambio a la otra,
     y luego, luego el otro, repeticiones, rep, reps, hice, serie, series, estiro, estiramiento`,
   'legs-plain': `
+    estire, estiro, estirando, rodillo, masaje, afeite, depile,
     se hace, se hacen, apoyadas, apoyados, cuanto tiempo, cuantos segundos, o solo (con/) la mala,
     ejercicio, ejercicios, pongo, poner, estirar, estiradas, estiramiento, dobladas, flexionadas, juntas,
     separadas, arriba, abiertas, cansadas, cansados, rigidas, fuertes, hice, hacer, hechas,

@@ -96,6 +96,7 @@ export const sensations: LexiconSource['words'] = {
     chancla, ando como pato`,
   tripping: `tropiezo, me tropiezo, tropezones, tropezando, me tambaleo`,
   'leg-task': `
+    (poner/parar/poner de/subir/sostener/apoyar/levantar) (de/en/sobre) (puntillas/puntitas/puntas/punta de pie/puntas de pie/puntas de los pies/las puntas/los talones/talones/el talon/la punta),
     (ponerme/pararme/andar/caminar/estar/subirme/ponerse/sostenerme/apoyarme) (de/en/sobre)
     (puntillas/puntitas/puntas/punta de pie/puntas de pie/puntas de los pies/las puntas/los
     talones/talones/el talon/la punta), de puntillas, de talones, en puntas de pie, en puntitas,
@@ -105,6 +106,7 @@ export const sensations: LexiconSource['words'] = {
     derecha/pierna izquierda), (apoyar/cargar) (el/la/peso en/) (pie/pierna/peso), subir (las/) escaleras,
     subir escalones, pisar el (pedal/embrague/freno), sostenerme en (una/la) pierna`,
   walk: `
+    poner de pie, parar de pie, mantener en pie, mantener de pie, sostener de pie,
     caminar, andar, ponerme de pie, estar de pie, pararme, mantenerme en pie, mantenerme de pie, dar un paso,
     sostenerme, tenerme en pie`,
   jelly: `de gelatina, como gelatina, de mantequilla, de goma, temblorosas, me tiemblan`,
