@@ -1,7 +1,7 @@
-import type { Token } from '../reply/tokens.ts'
 import type { ClassSet } from './class-set.ts'
 import type { Book, BookWord, Features } from './features.ts'
 import type { Reading } from './match.ts'
+import { numberWord } from './number-words.ts'
 import type { Entry } from './phrases.ts'
 import type { Window } from './windows.ts'
 import type { Word } from './words.ts'
@@ -21,23 +21,6 @@ function firstFrom(items: readonly Window[], position: number): number {
     else high = middle
   }
   return low
-}
-
-/** Numbers differ only where they tell a sign: a pain of 9 or 10, a temperature in °C or °F. */
-function numberWord(value: number): string {
-  if (value === 9 || value === 10) return '#pain'
-  if ((value >= 37.8 && value <= 42.5) || (value >= 100.4 && value <= 107)) return '#fever'
-  return '#'
-}
-
-/** "38,4" with the comma that many write for a decimal point. */
-function valueAt(tokens: readonly Token[], i: number): number {
-  const [token, mark, decimals] = [tokens[i]!, tokens[i + 1], tokens[i + 2]]
-  const whole = token.value ?? 0
-  if (mark?.text !== ',' || mark.start !== token.end || decimals?.start !== mark.end) return whole
-  return decimals.kind === 'number' && decimals.end - decimals.start === 1
-    ? whole + (decimals.value ?? 0) / 10
-    : whole
 }
 
 /** Features by place, in a row, so that those of places side by side are taken at one go. */
@@ -130,7 +113,7 @@ export class FeatureMap<T> {
 
   private wordAt(i: number, word: Word): BookWord<T> {
     const { tokens } = this.features.said
-    return tokens[i]!.kind === 'number' ? this.book.word(numberWord(valueAt(tokens, i))) : this.book.of(word)
+    return tokens[i]!.kind === 'number' ? this.book.word(numberWord(tokens, i)) : this.book.of(word)
   }
 
   private addMeanings(): void {
