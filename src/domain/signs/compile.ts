@@ -43,6 +43,7 @@ export interface Compiled {
   readonly skipped: ReadonlySet<string>
   readonly plain: Plain
   readonly courtesies: ReadonlySet<string>
+  readonly answers: { readonly words: ReadonlySet<string>; readonly before: ReadonlySet<string> }
   readonly spellings: ReadonlyMap<string, string>
   readonly cue: Readonly<Record<Cue, number>>
   /** The second layer, which only asks. */
@@ -163,6 +164,7 @@ export function compile(source: LexiconSource): Compiled {
     size,
     skipped: new Set(lexicon.skipped),
     courtesies: new Set(lexicon.courtesies),
+    answers: { words: new Set(lexicon.answers.words), before: new Set(lexicon.answers.before) },
     plain: {
       words: new Set(lexicon.plain.words),
       zones: new Set(lexicon.plain.zones),

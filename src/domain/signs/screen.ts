@@ -1,6 +1,7 @@
 import { type Care, higherCare } from '../care.ts'
 import { type Folded, fold } from '../reply/fold.ts'
 import { type Token, tokenise } from '../reply/tokens.ts'
+import { answersApart } from './answers.ts'
 import { careOf, inTheirOrder, type SignId } from './catalogue.ts'
 import type { Compiled } from './compile.ts'
 import { Context } from './context.ts'
@@ -96,10 +97,10 @@ export function readingOf(text: string, locale: string): Features & { readonly f
   return { folded, ...featuresOf(saidIn(tokenise(folded), lexicon), lexicon) }
 }
 
-const saidIn = (tokens: readonly Token[], lexicon: Compiled): Said => ({
-  tokens,
-  words: wordsOf(tokens, lexicon),
-})
+function saidIn(written: readonly Token[], lexicon: Compiled): Said {
+  const tokens = answersApart(written, lexicon)
+  return { tokens, words: wordsOf(tokens, lexicon) }
+}
 
 function featuresOf(said: Said, lexicon: Compiled): Features {
   const units = unitsOf(said, lexicon, MAIN)

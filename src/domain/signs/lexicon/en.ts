@@ -184,6 +184,12 @@ export const en: LexiconSource = {
   },
   spellings,
   skipped,
+  answers: {
+    words: 'no, nope, nah, naw, nay, noo',
+    before: `
+      i, i'm, im, i've, ive, i'd, id, i'll, my, still, it's, its, there's, theres, no, not, never, nothing,
+      can't, cant, cannot, couldn't, couldnt, don't, dont, didn't, didnt, haven't, havent, hasn't, hasnt, won't, wont, isn't, isnt`,
+  },
   courtesies: 'thanks, thank, thx, ty, cheers, ta, please, pls, plz',
   plain: {
     words: `

@@ -170,6 +170,7 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    (siento/noto) (todo/todo bien/perfectamente) (ahi abajo/alla abajo/por ahi abajo/ahi/al limpiarme),
     piernas (cansadas/cargadas/pesadas) de (caminar/andar/correr/remar/pedalear/trabajar/subir/bailar/estar de pie),
     (por/de) (dormir/apoyarme/dormirme/acostarme/tumbarme/apoyar) (encima/sobre el/sobre la/sobre/en mala postura),
     se me duerme (el pie/la pierna) (si/cuando) me siento encima, (me caigo/me cai/cai/caigo/caimos/cayendo) de (la/) risa,

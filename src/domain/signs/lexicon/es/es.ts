@@ -158,6 +158,7 @@ export const es: LexiconSource = {
   },
   spellings,
   skipped,
+  answers: { words: 'no, nop, nope, nada, nel', before: 'no, ya, yo, todavia, aun' },
   courtesies: 'gracias, porfa, grax',
   plain: {
     words: `
