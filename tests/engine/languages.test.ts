@@ -204,6 +204,15 @@ describe('a client who changed language, and still knows the words of the one be
     expect(receipt?.text).toContain('Anotado: 2 sesiones, rodilla, dolor 4.')
   })
 
+  it('is asked about a sign that is only hinted at in the other language', async () => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron', { language: 'es' })
+    await practice.until('2026-03-03', '09:00')
+    const [question] = await practice.say('heron', 'leg feels like jelly')
+    expect(question?.kind).toBe('ask')
+    expect(question?.text).toContain(es.signs['leg-weakness'].question)
+  })
+
   it('is let go by the word that the invitation named, also under a question', async () => {
     practice = await openPractice('2026-03-02')
     await practice.enrol('heron', { language: 'es' })
