@@ -65,7 +65,7 @@ function highestOf(features: Features, weights: Weights, windows: readonly Windo
 export function learnedOf(features: Features): readonly Likely[] {
   const { weights } = features.reading.lexicon
   const words = features.said.words.reduce((count, word) => count + (word === null ? 0 : 1), 0)
-  if (weights === null || words <= ANSWER) return NONE
+  if (weights === null || words <= ANSWER || onlyAnswers(features)) return NONE
   const windows = windowsOf(features.reading)
   const { evidence, window } = highestOf(features, weights, windows)
   const { context, lexicon } = features.reading
@@ -77,6 +77,14 @@ export function learnedOf(features: Features): readonly Likely[] {
     likely.push({ sign: SIGN_IDS[i]!, likelihood, at: unitsIn(features, windows[window[i]!]!) })
   }
   return likely
+}
+
+/** "no it is not": words that only answer have nothing in them to weigh. */
+function onlyAnswers({ reading: { units, lexicon } }: Features): boolean {
+  const { no, not, nil, filler, own, restart } = lexicon.cue
+  const light = [no, not, nil, filler, own, restart]
+  if (units.some(({ entry }) => !light.some((cue) => entry.has(cue)))) return false
+  return units.some(({ entry }) => entry.has(no) || entry.has(nil))
 }
 
 function unitsIn({ reading }: Features, { start, end }: Window): number[] {

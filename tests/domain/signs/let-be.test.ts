@@ -22,6 +22,7 @@ describe('what is let be', () => {
     ['en', 'today it is more in the right leg'],
     ['en', 'can lift my toes, can walk on heels'],
     ['en', 'leg feels strong today'],
+    ['en', 'no it is not'],
     ['en', 'my foot does not drag'],
     ['en', 'saw a clip about saddle numbness'],
     ['en', 'would numbness come back if I stop the drills'],
