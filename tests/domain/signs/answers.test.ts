@@ -12,6 +12,9 @@ describe('a no that answers, its comma left out', () => {
     ['es', 'no no puedo orinar', 'bladder-change'],
     ['es', 'no ya no controlo el pis', 'bladder-change'],
     ['es', 'nop no puedo hacer pis', 'bladder-change'],
+    ['es', 'no sigo sin poder orinar', 'bladder-change'],
+    ['es', 'nop sigo con las piernas dormidas', 'both-legs'],
+    ['es', 'no continúo sin sentir nada ahí abajo', 'saddle-numbness'],
     ['es', 'no no siento nada ahí abajo', 'saddle-numbness'],
   ] as const)('%s: %s', (locale, text, sign) => expect(screen(text, locale).signs).toContain(sign))
 
@@ -20,6 +23,8 @@ describe('a no that answers, its comma left out', () => {
     ['en', 'nope no pins and needles between my legs'],
     ['en', 'no my bladder is fine'],
     ['en', 'no bladder trouble, no bowel trouble'],
+    ['en', "it doesn't wake me"],
+    ['es', 'no mi vejiga está bien'],
     ['es', 'no no tengo hormigueo ni debilidad'],
     ['es', 'no tengo problemas para orinar'],
     ['es', 'siento todo ahí abajo, orino bien'],

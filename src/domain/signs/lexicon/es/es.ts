@@ -158,7 +158,7 @@ export const es: LexiconSource = {
   },
   spellings,
   skipped,
-  answers: { words: 'no, nop, nope, nada, nel', before: 'no, ya, yo, todavia, aun' },
+  answers: { words: 'no, nop, nope, nada, nel', before: 'no, ya, yo, todavia, aun, sigo, continuo, mi, mis' },
   courtesies: 'gracias, porfa, grax',
   plain: {
     words: `
