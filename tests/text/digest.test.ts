@@ -73,7 +73,7 @@ describe("the client's card", () => {
       '**heron** · week 4, Mon 9 Mar to Sun 15 Mar',
       '**Can move on**',
       'Replies 6/7 · sessions 11/12 of the days answered (92 %, likely 65-99 %)',
-      'Reach week by week (baseline calf): calf, calf, knee; centralising, toward the back',
+      'Reach week by week (baseline calf): calf, calf, knee: centralising, toward the back',
       'Pain, median of 7 days: 4 now, 5 a week ago, 6 at baseline, 2 points (33 %) better: enough to matter (2 points and 30 %); worst 6 on Tue 10 Mar',
       'Flags: gate to the next rung met (since Fri 13 Mar)',
       'Rungs: Bend back 2/3, Glide 1/2 (resting)',

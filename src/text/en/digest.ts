@@ -142,7 +142,7 @@ function sessions({ replies, sessions: { done, planned, percent, low, high } }: 
 function reach({ reach: { path, direction, baseline } }: WeekFacts): string {
   const weeks = path.map((zone) => (zone === null ? 'no answer' : REACH[zone])).join(', ')
   const from = baseline === null ? '' : ` (baseline ${REACH[baseline]})`
-  return `Reach week by week${from}: ${weeks || 'no answer'}; ${DIRECTION[direction]}`
+  return `Reach week by week${from}: ${weeks || 'no answer'}: ${DIRECTION[direction]}`
 }
 
 function pain({ pain }: WeekFacts): string {

@@ -125,7 +125,7 @@ function sessions({ replies, sessions: { done, planned, percent, low, high } }: 
 function reach({ reach: { path, direction, baseline } }: WeekFacts): string {
   const weeks = path.map((zone) => (zone === null ? 'sin respuesta' : REACH[zone])).join(', ')
   const from = baseline === null ? '' : ` (al inicio ${REACH[baseline]})`
-  return `Alcance por semanas${from}: ${weeks || 'sin respuesta'}; ${DIRECTION[direction]}`
+  return `Alcance por semanas${from}: ${weeks || 'sin respuesta'}: ${DIRECTION[direction]}`
 }
 
 function pain({ pain }: WeekFacts): string {
