@@ -7,6 +7,8 @@ import { isUrgent } from './retry-at.ts'
 
 // So many rows are claimed at a time.
 const BATCH = 50
+// In the lane for all nothing is sent during a claim: fewer of them, or it falls behind the pace the platform allows.
+const BATCH_FOR_ALL = 100
 // A healthy store takes some hundredths of a second.
 const CLAIM_MS = 300
 // What is no more pressing than an answer goes in the lane for all.
@@ -36,12 +38,12 @@ export function createTaken(outbox: OutboxStore, now: () => Date) {
   }
 
   /** Where nothing can be written in time, urgent messages go unclaimed: twice is better than too late. */
-  const rowsTo = async (leastPressing: number): Promise<OutboxRow[]> => {
-    const claimed = outbox.claim(now(), BATCH, leastPressing)
+  const rowsTo = async (leastPressing: number, most: number): Promise<OutboxRow[]> => {
+    const claimed = outbox.claim(now(), most, leastPressing)
     claimed.catch(() => undefined)
     const rows = await within(claimed, CLAIM_MS, null).catch(() => null)
     if (rows) return rows
-    const urgent = (await outbox.waiting(now(), BATCH)).filter((row) => isUrgent(row) && !taken.has(row.id))
+    const urgent = (await outbox.waiting(now(), most)).filter((row) => isUrgent(row) && !taken.has(row.id))
     return urgent.length > 0 ? urgent : claimed
   }
 
@@ -60,7 +62,7 @@ export function createTaken(outbox: OutboxStore, now: () => Date) {
   return {
     /** The next rows in order. */
     async next(): Promise<OutboxRow[]> {
-      const rows = (await claim(() => rowsTo(LEAST_PRESSING))).filter((row) => !isBehind(row))
+      const rows = (await claim(() => rowsTo(LEAST_PRESSING, BATCH_FOR_ALL))).filter((row) => !isBehind(row))
       for (const row of rows) take(row)
       return rows
     },
@@ -76,7 +78,7 @@ export function createTaken(outbox: OutboxStore, now: () => Date) {
     },
     /** The next for which somebody waits and which `mayGo`. */
     async nextPressing(mayGo: (row: OutboxRow) => boolean): Promise<OutboxRow | null> {
-      const row = (await claim(() => rowsTo(ANSWER))).find((row) => mayGo(row) && !isBehind(row))
+      const row = (await claim(() => rowsTo(ANSWER, BATCH))).find((row) => mayGo(row) && !isBehind(row))
       if (row) take(row)
       return row ?? null
     },
