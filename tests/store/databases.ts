@@ -19,19 +19,11 @@ export interface Bench {
   open(url?: string): Promise<OpenStore>
 }
 
-/**
- * Writes the tests once for both databases; PostgreSQL's are skipped, and say why, where there is no server.
- * @param sideBySide both at once: for a story that mostly waits, told with `it.sequential`
- */
-export function onBothDatabases(
-  title: string,
-  tests: (bench: Bench) => void,
-  { sideBySide = false }: { readonly sideBySide?: boolean } = {},
-): void {
-  const options = { concurrent: sideBySide }
-  describe(`${title} (sqlite)`, options, () => tests(bench('sqlite', sqliteAddresses())))
+/** Writes the tests once for both databases; PostgreSQL's are skipped, and say why, where there is no server. */
+export function onBothDatabases(title: string, tests: (bench: Bench) => void): void {
+  describe(`${title} (sqlite)`, () => tests(bench('sqlite', sqliteAddresses())))
   if (POSTGRES) {
-    describe(`${title} (postgresql)`, options, () => tests(bench('postgresql', postgresAddresses(POSTGRES))))
+    describe(`${title} (postgresql)`, () => tests(bench('postgresql', postgresAddresses(POSTGRES))))
     return
   }
   console.warn(`${title} on postgresql ${SKIPPED}`)
