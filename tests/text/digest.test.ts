@@ -124,7 +124,7 @@ describe("the client's card", () => {
     })
     const card = digestCard(empty)
     expect(card).toContain('no sessions planned on the days answered')
-    expect(card).toContain('no answer, no answer; direction unclear')
+    expect(card).toContain('no answer, no answer: direction unclear')
     expect(card).toContain('5 now, not known a week ago, 4 at baseline, 1 point (25 %) worse')
   })
 
