@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import pg from 'pg'
+import type pg from 'pg'
 import type { Posting } from '../../src/engine/ports.ts'
 import type { Change } from '../../src/engine/rows.ts'
 import {
@@ -15,6 +15,7 @@ import {
 import { openStore } from '../../src/store/open.ts'
 import { run, type ServiceProcess } from '../end-to-end/service-process.ts'
 import * as samples from '../store/samples.ts'
+import { administer } from '../store/server.ts'
 
 // a transaction may take half a minute: so many rows at once
 const AT_ONCE = 500
@@ -167,14 +168,4 @@ async function apply(url: string, changes: readonly Change[], postings: readonly
       }),
     )
   await close()
-}
-
-async function administer<Row extends pg.QueryResultRow>(url: string, sql: string) {
-  const client = new pg.Client({ connectionString: url })
-  await client.connect()
-  try {
-    return await client.query<Row>(sql)
-  } finally {
-    await client.end()
-  }
 }

@@ -1,9 +1,9 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import pg from 'pg'
 import { afterAll, afterEach, describe } from 'vitest'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
+import { addressOn, administer } from './server.ts'
 
 /** Address of a PostgreSQL server on which the tests may make databases of their own. */
 export const POSTGRES = process.env.EBBLINE_TEST_POSTGRES
@@ -73,25 +73,13 @@ export function sqliteAddresses(): () => Promise<string> {
 /** Gives addresses of new databases on a server, which are dropped when the tests of this file are done. */
 function postgresAddresses(server: string): () => Promise<string> {
   const names: string[] = []
-  afterAll(() =>
-    administer(
-      server,
-      names.map((name) => `DROP DATABASE IF EXISTS "${name}" WITH (FORCE)`),
-    ),
-  )
+  afterAll(async () => {
+    for (const name of names) await administer(server, `DROP DATABASE IF EXISTS "${name}" WITH (FORCE)`)
+  })
   return async () => {
     const name = `ebbline_test_${process.pid}_${Date.now()}_${names.length}`
     names.push(name)
-    await administer(server, [`CREATE DATABASE "${name}"`])
-    const url = new URL(server)
-    url.pathname = `/${name}`
-    return url.href
+    await administer(server, `CREATE DATABASE "${name}"`)
+    return addressOn(server, name)
   }
-}
-
-async function administer(server: string, statements: readonly string[]): Promise<void> {
-  const client = new pg.Client({ connectionString: server })
-  await client.connect()
-  for (const statement of statements) await client.query(statement)
-  await client.end()
 }

@@ -5,6 +5,7 @@ import { afterEach, expect, it } from 'vitest'
 import { migratePostgresql } from '../../src/store/migrate-postgresql.ts'
 import { readMigrations } from '../../src/store/migrations.ts'
 import { onBothDatabases } from './databases.ts'
+import { connected } from './server.ts'
 
 /** A database as the first version left it after five days of two invented clients. */
 const VERSION_1 = readFileSync(new URL('fixtures/version-1-sqlite.sql', import.meta.url), 'utf8')
@@ -41,16 +42,6 @@ const stopCutting = (): void => {
 }
 afterEach(stopCutting)
 
-async function on<T>(url: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
-  const client = new pg.Client({ connectionString: url })
-  await client.connect()
-  try {
-    return await work(client)
-  } finally {
-    await client.end()
-  }
-}
-
 async function fillAsVersion1(url: string): Promise<void> {
   await migratePostgresql(url, SERVER, readMigrations('postgresql').slice(0, 1))
   const old = new SqliteDatabase(':memory:')
@@ -59,7 +50,7 @@ async function fillAsVersion1(url: string): Promise<void> {
     .prepare("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE '\\_%' ESCAPE '\\'")
     .pluck()
     .all() as string[]
-  await on(url, async (client) => {
+  await connected(url, async (client) => {
     // rows come in no order
     await client.query('SET session_replication_role = replica')
     for (const table of tables)
@@ -76,7 +67,7 @@ async function fillAsVersion1(url: string): Promise<void> {
 
 /** Columns, indexes and rows. */
 const contents = (url: string): Promise<unknown> =>
-  on(url, async (client) => {
+  connected(url, async (client) => {
     const whole = await client.query("SELECT schema_to_xml_and_xmlschema('public', true, false, '') AS xml")
     const indexes = await client.query(
       "SELECT indexdef FROM pg_indexes WHERE schemaname = 'public' ORDER BY 1",

@@ -1,10 +1,10 @@
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import SqliteDatabase from 'better-sqlite3'
-import pg from 'pg'
 import { readAddress } from '../../../src/store/address.ts'
 import { move } from '../../../src/store/move.ts'
+import { addressOn, administer, connected } from '../../store/server.ts'
 import { copyFiles, DATABASE, type Snapshot } from './snapshot.ts'
 
 export interface StoredRow {
@@ -63,7 +63,7 @@ export function homesOnServer(server: string): Homes {
     copyFiles(snapshot.folder, folder)
     const from = readAddress(`file:${join(folder, DATABASE)}`)
     const quietly = { nothingWaits: () => undefined, progress: () => undefined, stopped: () => false }
-    await move(from, readAddress(addressOf(server, template)), { folder: join(folder, 'data'), ...quietly })
+    await move(from, readAddress(addressOn(server, template)), { folder: join(folder, 'data'), ...quietly })
     rmSync(folder, { recursive: true })
     return template
   }
@@ -74,8 +74,7 @@ export function homesOnServer(server: string): Homes {
       made += 1
       const own = name(made)
       await administer(server, `CREATE DATABASE "${own}" TEMPLATE "${template}"`)
-      const [databaseUrl, folder] = [addressOf(server, own), newFolder()]
-      mkdirSync(folder, { recursive: true })
+      const [databaseUrl, folder] = [addressOn(server, own), newFolder()]
       return {
         ...{ databaseUrl, folder },
         rows: () => rowsOfServer(databaseUrl),
@@ -105,7 +104,7 @@ export function rowsOfFile(path: string): readonly StoredRow[] {
 }
 
 async function rowsOfServer(url: string): Promise<readonly StoredRow[]> {
-  return withClient(url, async (client) => {
+  return connected(url, async (client) => {
     const tables = await client.query<{ name: string }>(
       `SELECT tablename AS name FROM pg_tables WHERE schemaname = 'public'`,
     )
@@ -114,23 +113,4 @@ async function rowsOfServer(url: string): Promise<readonly StoredRow[]> {
       for (const row of (await client.query(`SELECT * FROM "${table}"`)).rows) rows.push({ table, row })
     return rows
   })
-}
-
-function addressOf(server: string, name: string): string {
-  const url = new URL(server)
-  url.pathname = `/${name}`
-  return url.href
-}
-
-const administer = (server: string, statement: string): Promise<unknown> =>
-  withClient(server, (client) => client.query(statement))
-
-async function withClient<T>(url: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
-  const client = new pg.Client({ connectionString: url })
-  await client.connect()
-  try {
-    return await work(client)
-  } finally {
-    await client.end()
-  }
 }
