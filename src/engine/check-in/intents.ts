@@ -28,7 +28,7 @@ export function onIntent(draft: Draft, reading: Reading, text: string): void {
     case 'thanks':
       return notice(draft, client.welcomeBack)
     case 'correct':
-      return notice(draft, client.howToCorrect)
+      return isLocked(draft.file) ? heardWhileLocked(draft, text) : notice(draft, client.howToCorrect)
     default:
       if (asksForRecord(draft, text)) return void draft.toClient({ kind: 'report', ...ownRecord(draft) })
       return isLocked(draft.file) ? heardWhileLocked(draft, text) : notice(draft, client.notUnderstood)
