@@ -1,5 +1,6 @@
 import { plain } from '../src/engine/answer.ts'
 import type { ClientCommand } from '../src/engine/command.ts'
+import { withCare } from '../src/engine/urgent/with-care.ts'
 
 /** For a client how to check in, and when to call for help; for a coach what there is. */
 export const help: ClientCommand = {
@@ -7,5 +8,5 @@ export const help: ClientCommand = {
   who: 'client',
   options: [],
   forCoach: (texts) => texts.commands.helpForCoach,
-  run: (draft) => plain(draft.texts.client.help, draft.client.ref),
+  run: (draft) => plain(withCare(draft, draft.texts.client.help), draft.client.ref),
 }

@@ -135,6 +135,26 @@ describe('while locked', () => {
     expect(told[0]!.text).toContain('Please go now')
   })
 
+  it.each(['👍', '👍🏽', 'ok', 'Okay.', 'will do'])(
+    'takes %s for no yes to that, and asks again',
+    async (said) => {
+      await practice.wait(31)
+      const [told] = await practice.say('heron', said)
+      expect(told?.text).toContain('I ask again')
+      expect(told?.asks).toBe('on-the-way')
+      const [yes] = await practice.say('heron', 'yes')
+      expect(yes?.text).toContain('do not put it off')
+    },
+  )
+
+  it.each(['thanks', 'help', 'how long is the waiting list for the boathouse?', 'I am back', 'leave'])(
+    'answers "%s" and says that drills stay stopped and care comes first',
+    async (said) => {
+      await practice.say('heron', said)
+      expect(practice.to('heron').at(-1)?.text).toContain('Your drills are still stopped. Please get care')
+    },
+  )
+
   it('asks each morning whether they were seen and whether anything is new, and sends no prompt, nudge or lapse', async () => {
     await practice.until('2026-03-20', '09:00')
     const kinds = practice

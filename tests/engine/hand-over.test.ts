@@ -165,7 +165,8 @@ describe('what is said where another lock stays', () => {
     expect(practice.to('heron').at(-1)?.text).toBe(backAgain.locked)
     await practice.say('heron', 'take a break')
     await practice.command('resume', {}, 'heron')
-    expect((await practice.command('resume', {}, 'heron'))?.text).toBe(client.notPaused)
+    const again = await practice.command('resume', {}, 'heron')
+    expect(again?.text).toContain(client.notPaused)
   })
 
   it('after a break: the next prompt is named where it comes', async () => {

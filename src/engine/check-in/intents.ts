@@ -5,6 +5,7 @@ import { askCoach } from '../course/questions.ts'
 import type { Draft } from '../draft.ts'
 import { workToday } from '../plan/work.ts'
 import { isLocked } from '../status.ts'
+import { withCare } from '../urgent/with-care.ts'
 import { pauseInWords, resumeInWords } from './quiet.ts'
 
 /** A message that is no check-in: what else was meant. */
@@ -18,15 +19,15 @@ export function onIntent(draft: Draft, reading: Reading, text: string): void {
     case 'leave':
       return leave(draft)
     case 'help':
-      return notice(draft, client.help)
+      return notice(draft, withCare(draft, client.help))
     case 'today':
       return void draft.toClient({ kind: 'plan', ...workToday(draft) })
     case 'question':
       if (!/\p{L}/u.test(text)) return notice(draft, client.notUnderstood)
       askCoach(draft, text)
-      return notice(draft, client.questionPassedOn)
+      return notice(draft, withCare(draft, client.questionPassedOn))
     case 'thanks':
-      return notice(draft, client.welcomeBack)
+      return notice(draft, withCare(draft, client.welcomeBack))
     case 'correct':
       return isLocked(draft.file) ? heardWhileLocked(draft, text) : notice(draft, client.howToCorrect)
     default:

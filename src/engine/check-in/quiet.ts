@@ -6,6 +6,7 @@ import { lastAnswered, silentSince } from '../history.ts'
 import { lowerAll, rungsOn } from '../plan/rungs.ts'
 import { tellChange, undoButton } from '../plan/step-change.ts'
 import { isLocked, openHold } from '../status.ts'
+import { withCare } from '../urgent/with-care.ts'
 
 /** What a run of silent days asks for, on the morning after `day`. True where the client was paused by it. */
 export function afterSilence(draft: Draft, day: Day): boolean {
@@ -49,8 +50,8 @@ export function pause(draft: Draft, reason: 'client' | 'coach' | 'quiet' | 'regi
 /** A pause that the client asks for, and what they hear: a lock goes on through it. */
 export function pauseInWords(draft: Draft): string {
   const { client, course } = draft.texts
-  if (isRegionBreak(draft)) return course.regionStays
-  if (!pause(draft, 'client', 'client')) return client.alreadyPaused
+  if (isRegionBreak(draft)) return withCare(draft, course.regionStays)
+  if (!pause(draft, 'client', 'client')) return withCare(draft, client.alreadyPaused)
   return isLocked(draft.file) ? client.pausedLocked : client.paused
 }
 
@@ -59,8 +60,8 @@ export const isRegionBreak = ({ file }: Draft): boolean => openHold(file, 'pause
 
 /** The client says that they are back: what they hear. */
 export function resumeInWords(draft: Draft): string {
-  if (isRegionBreak(draft)) return draft.texts.course.regionStays
-  return resume(draft, 'client') ? backInWords(draft) : draft.texts.client.notPaused
+  if (isRegionBreak(draft)) return withCare(draft, draft.texts.course.regionStays)
+  return resume(draft, 'client') ? backInWords(draft) : withCare(draft, draft.texts.client.notPaused)
 }
 
 /** Ends the pause; after a long gap each ladder starts a rung lower. */

@@ -6,7 +6,9 @@ import { afterEnd } from '../course/course-acts.ts'
 import { askCoach } from '../course/questions.ts'
 import type { Draft } from '../draft.ts'
 import type { Words } from '../event.ts'
+import type { AskedRow } from '../rows.ts'
 import { isPressing } from '../status.ts'
+import { askOnTheWayAgain } from '../urgent/follow-up.ts'
 import { carry, latestAsked } from './asked.ts'
 import { routineSigns } from './asking.ts'
 import { changeLanguage, languageWished } from './change-language.ts'
@@ -52,6 +54,14 @@ const hasSign = (draft: Draft, text: string): boolean => screenWords(draft, text
 
 /** A thumb up, of any skin, and no word. */
 const THUMB = /^(?:👍\p{Emoji_Modifier}?\s*)+$/u
+/** Heard, in either language, and perhaps no more than that. */
+const OKAY = /^(?:o?k|okay|okey|vale|de acuerdo|bueno|got it|understood|entendido|will do|👌)[.!]*$/iu
+
+/** What is asked once more, where all that came may only say that it was read. */
+function askedAgain(asked: AskedRow | null, said: string): ((draft: Draft, day: Day) => void) | null {
+  if (asked?.ask === 'on-the-way' && (THUMB.test(said) || OKAY.test(said))) return askOnTheWayAgain
+  return asked?.ask === 'signs' && !asked.pressing && THUMB.test(said) ? askSigns : null
+}
 
 /** Under "how did it go, and is a sign new?" a thumb may stand for either: the signs are asked about by themselves. */
 function askSigns(draft: Draft, day: Day): void {
@@ -73,9 +83,10 @@ function onReply(draft: Draft, event: Words, beside: Beside | null): void {
     if (noted) return answeredInWords(draft, noted)
   }
   const promptDay = promptDayAt(draft)
-  if (asked?.ask === 'signs' && !asked.pressing && THUMB.test(event.text.trim())) {
+  const again = askedAgain(asked, event.text.trim())
+  if (again) {
     trail(draft, event.edits ? 'edit' : 'words', event.text, promptDay, {})
-    return askSigns(draft, promptDay)
+    return again(draft, promptDay)
   }
   const { reading, context } = readWith(draft, beside?.rest ?? event.text, promptDay, asked)
   // the context is kept too, so that the same words can be read again later

@@ -2,6 +2,7 @@ import { dayAt } from '../../domain/local-time.ts'
 import type { Draft } from '../draft.ts'
 import type { DueKind } from '../rows.ts'
 import { drillsWithheld, isLocked } from '../status.ts'
+import { withCare } from '../urgent/with-care.ts'
 import { keepEndAsked, remindButtons } from './come-back.ts'
 import { courseFacts, liftLine } from './course-summary.ts'
 import { endWay, erasedAt } from './end.ts'
@@ -9,7 +10,8 @@ import { endWay, erasedAt } from './end.ts'
 /** The client leaves: prompts and questions end at once. What is kept, and how to have it erased, is said. */
 export function leave(draft: Draft): void {
   close(draft, 'left')
-  draft.toClient({ kind: 'discharge', text: draft.texts.client.left(draft.file.practice.retentionDays) })
+  const text = withCare(draft, draft.texts.client.left(draft.file.practice.retentionDays))
+  draft.toClient({ kind: 'discharge', text })
   draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.left(draft.client.ref, isLocked(draft.file)) })
 }
 

@@ -37,6 +37,13 @@ export function morningFollowUp(draft: Draft, day: Day): void {
 /** Half an hour after the urgent message: are they on the way? */
 export function urgentFollowUp(draft: Draft, at: Date): void {
   if (!isLocked(draft.file) || draft.now.getTime() > at.getTime() + STALE_MS) return
+  askOnTheWay(draft, '')
+}
+
+/** A thumb or an "ok" may only say that the question was read: it is asked again, and nobody is told that all is well. */
+export const askOnTheWayAgain = (draft: Draft): void => askOnTheWay(draft, `${draft.texts.client.notTold}\n`)
+
+function askOnTheWay(draft: Draft, before: string): void {
   const { client } = draft.texts
   const buttons: Button[] = [
     { name: 'on-the-way', label: client.onTheWayYes, act: { do: 'on-the-way', value: 'yes' } },
@@ -46,7 +53,7 @@ export function urgentFollowUp(draft: Draft, at: Date): void {
   draft.toClient({
     kind: 'follow-up',
     asks: 'on-the-way',
-    text: talksOfSelfHarm(draft) ? client.withSomebody : client.onTheWay,
+    text: before + (talksOfSelfHarm(draft) ? client.withSomebody : client.onTheWay),
     buttons,
   })
 }

@@ -76,10 +76,13 @@ export const urgent = {
     'I have written it down. Your drills stay stopped until a medical person has seen you and your coach has noted it. Please get care if you have not yet.',
   heardLocked:
     'I have passed your words on to your coach. Your drills stay stopped until a medical person has seen you and your coach has noted it. If anything gets worse, call your local emergency number.',
+  careFirst:
+    'Your drills are still stopped. Please get care if you have not yet; do not wait for anybody here.',
+  notTold: 'Thank you. I cannot tell from that how it is, so I ask again.',
   onTheWay: 'Are you on your way to get care? Please do not wait for anybody here.',
   onTheWayYes: 'Yes, or there already',
   onTheWayNo: 'Not yet',
-  onTheWayThanks: 'Good that you have help. Say there what you told me.',
+  onTheWayThanks: 'Good that you seek help. Please do not put it off, and say there what you told me.',
   goNow:
     'Please go now, or call your local emergency number. Ask somebody to take you. Do not drive yourself.',
   untaken:

@@ -70,10 +70,14 @@ export const urgent = {
     'Lo he anotado. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Busca atención si aún no lo has hecho, por favor.',
   heardLocked:
     'He pasado tus palabras a tu coach. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Si algo empeora, llama al número de emergencias local.',
+  careFirst:
+    'Tus ejercicios siguen parados. Busca atención si aún no lo has hecho, por favor; no esperes a nadie de aquí.',
+  notTold: 'Gracias. Con eso no sé cómo estás, así que pregunto otra vez.',
   onTheWay: '¿Vas de camino a que te atiendan? Por favor, no esperes a nadie de aquí.',
   onTheWayYes: 'Sí, o ya estoy allí',
   onTheWayNo: 'Aún no',
-  onTheWayThanks: 'Qué bien que tienes ayuda. Di allí lo que me contaste.',
+  onTheWayThanks:
+    'Qué bien que buscas ayuda. No lo dejes para después, por favor, y di allí lo que me contaste.',
   goNow:
     'Por favor, ve ahora, o llama al número de emergencias local. Pide a alguien que te lleve. No conduzcas tú.',
   untaken:
