@@ -164,3 +164,7 @@ export function regionOf(code: string): Region | null {
   const key = code.trim().toUpperCase()
   return BY_CODE.get(ALIASES[key] ?? key) ?? null
 }
+
+/** The emergency number where somebody is; null where that is not known. */
+export const emergencyNumber = ({ region }: { readonly region: string | null }): string | null =>
+  region ? (regionOf(region)?.emergency.number ?? null) : null

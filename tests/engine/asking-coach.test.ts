@@ -71,6 +71,15 @@ describe('a question of a client', () => {
     expect(last().text).toBe('Your coach writes: See you on Sunday.')
   })
 
+  it('is answered with care first while an urgent sign is open, and the coach is told so', async () => {
+    await practice.say('heron', 'how much may I lift?')
+    await practice.say('heron', 'numb between my legs since this morning')
+    for (const text of ['You can lift 20 kg', 'and take it slowly']) {
+      expect((await practice.command('answer', { client: 'heron', text }))?.text).toContain('urgent sign is open')
+      expect(last().text).toMatch(new RegExp(`${text}[\\s\\S]*still stopped. Please get care`))
+    }
+  })
+
   it('is named in the roll-call once it has waited two days', async () => {
     const waits = () =>
       practice.toCoach().some((one) => one.kind === 'roll-call' && one.text.includes('without an answer'))

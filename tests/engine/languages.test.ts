@@ -153,7 +153,7 @@ describe('another language', () => {
     const said = await practice.say('wren', 'en español')
     expect(said.map(({ text }) => text)).toEqual([
       es.course.language,
-      es.client.hintedSign(es.signs['severe-unrelenting'].question, false),
+      es.client.hintedSign(es.signs['severe-unrelenting'].question, 'same-day', null),
     ])
     await practice.wait(5)
     expect(practice.to('wren').at(-1)?.text).toContain('haz que te vea hoy')

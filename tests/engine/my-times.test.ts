@@ -37,7 +37,7 @@ describe('words while the plan is locked', () => {
   it('that are no check-in go to the coach and are not called unreadable', async () => {
     await practice.say('heron', 'numb between my legs since this morning')
     const told = await practice.say('heron', 'home again after the operation')
-    expect(told).toMatchObject([{ about: 'heron' }, { kind: 'notice', text: client.heardLocked }])
+    expect(told).toMatchObject([{ about: 'heron' }, { kind: 'notice', text: client.heardLocked('112') }])
     expect(practice.toCoach().at(-1)?.text).toContain('home again after the operation')
   })
 })

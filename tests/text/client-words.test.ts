@@ -45,9 +45,9 @@ const urgent: Record<string, string> = {
   onTheWay: client.onTheWay,
   untaken: client.untaken,
   takenUp: client.takenUp,
-  dischargedLocked: en.course.dischargedLocked('You began at calf and are now at back.'),
+  dischargedLocked: en.course.dischargedLocked('You began at calf and are now at back.', null),
   whichSign: client.whichSign,
-  ...Object.fromEntries(SIGN_IDS.map((id) => [`hinted ${id}`, hintedSign(en, '2026-03-02', id).text])),
+  ...Object.fromEntries(SIGN_IDS.map((id) => [`hinted ${id}`, hintedSign(en, '2026-03-02', id, '112').text])),
 }
 
 describe('what a client reads', () => {

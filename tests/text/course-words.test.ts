@@ -28,8 +28,8 @@ const said: Record<string, string> = {
   sexualNoted: course.sexualNoted(false),
   askActivities: course.askActivities(facts.activities.map(({ name }) => name)),
   activitiesNoted: course.activitiesNoted(facts.activities),
-  dischargedLocked: course.dischargedLocked(summary),
-  dischargedAndAsked: `${course.discharged(summary)}\n${course.askRemind}`,
+  dischargedLocked: course.dischargedLocked(summary, null),
+  dischargedAndAsked: `${course.discharged(summary, true)}\n${course.askRemind}`,
   remindYes: course.remindNoted(true),
   erased: course.erased(214, '2026-12-25'),
 }

@@ -86,13 +86,13 @@ const urgent: Record<string, string> = {
   untaken: es.client.untaken,
   takenUp: es.client.takenUp,
   whichSign: es.client.whichSign,
-  dischargedLocked: es.course.dischargedLocked(summary),
+  dischargedLocked: es.course.dischargedLocked(summary, null),
   stopped: es.decided.stopped,
-  ...Object.fromEntries(SIGN_IDS.map((id) => [`hinted ${id}`, hintedSign(es, '2026-03-02', id).text])),
+  ...Object.fromEntries(SIGN_IDS.map((id) => [`hinted ${id}`, hintedSign(es, '2026-03-02', id, '112').text])),
 }
 const longest: Record<string, string> = {
   welcome: es.client.welcome('Harbour Boathouse Rowing and Strength', 365),
-  discharged: `${es.course.discharged(summary)}\n${es.course.askRemind}`,
+  discharged: `${es.course.discharged(summary, true)}\n${es.course.askRemind}`,
 }
 
 describe('what a client reads in Spanish', () => {

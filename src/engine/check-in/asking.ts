@@ -130,7 +130,7 @@ export function whichSign(texts: Texts, day: Day, listed: readonly SignId[]): Qu
 }
 
 /** Somebody hinted at a sign: yes or no, and what to do meanwhile if the answer is yes. */
-export function hintedSign(texts: Texts, day: Day, sign: SignId): Question {
+export function hintedSign(texts: Texts, day: Day, sign: SignId, emergency: string | null): Question {
   const buttons: Button[] = [
     { name: 'yes', label: texts.words.yes, act: { do: 'sign', sign, value: 'yes' }, style: 'danger' },
     { name: 'no', label: texts.words.no, act: { do: 'sign', sign, value: 'no' } },
@@ -139,6 +139,6 @@ export function hintedSign(texts: Texts, day: Day, sign: SignId): Question {
   const text =
     sign === 'self-harm'
       ? texts.client.hintedSelfHarm(question)
-      : texts.client.hintedSign(question, careOf(sign) === 'emergency')
+      : texts.client.hintedSign(question, careOf(sign), emergency)
   return { ...calm('signs', day, text, buttons), pressing: true }
 }

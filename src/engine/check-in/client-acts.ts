@@ -1,5 +1,6 @@
 import { type Day, daysBetween, isDay } from '../../domain/day.ts'
 import { isReach } from '../../domain/reach.ts'
+import { emergencyNumber } from '../../domain/region.ts'
 import type { Ask } from '../../domain/reply/reading.ts'
 import { isSignId } from '../../domain/signs/catalogue.ts'
 import type { Draft } from '../draft.ts'
@@ -40,7 +41,7 @@ export function applyAct(draft: Draft, act: Act, values: readonly string[], word
       return noted(seen(draft, act.value === 'yes', act.day as Day))
     case 'on-the-way':
       answeredNow(draft, 'on-the-way')
-      return noted(act.value === 'yes' ? draft.texts.client.onTheWayThanks : draft.texts.client.goNow)
+      return noted(act.value === 'yes' ? draft.texts.client.onTheWayThanks : draft.texts.client.goNow(emergencyNumber(draft.client)))
     default:
       return null
   }
@@ -57,7 +58,7 @@ function seen(draft: Draft, yes: boolean, day: Day): string {
   const { coach } = draft.forCoach
   if (yes)
     draft.toCoach({ kind: 'notice', key: draft.id('seen', day), text: coach.saysSeen(draft.client.ref) })
-  return yes ? draft.texts.client.seenThanks : draft.texts.client.seenNotYet
+  return yes ? draft.texts.client.seenThanks : draft.texts.client.seenNotYet(emergencyNumber(draft.client))
 }
 
 interface Chosen {

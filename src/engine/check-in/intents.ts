@@ -1,3 +1,4 @@
+import { emergencyNumber } from '../../domain/region.ts'
 import type { Reading } from '../../domain/reply/reading.ts'
 import { leave } from '../course/leave.ts'
 import { asksForRecord, ownRecord } from '../course/own-record.ts'
@@ -41,7 +42,7 @@ function heardWhileLocked(draft: Draft, text: string): void {
   const { ref } = draft.client
   const quoted = draft.file.practice.quote ? text : null
   draft.toCoach({ kind: 'notice', text: draft.forCoach.courseForCoach.saysLocked(ref, quoted) })
-  notice(draft, draft.texts.client.heardLocked)
+  notice(draft, draft.texts.client.heardLocked(emergencyNumber(draft.client)))
 }
 
 const notice = (draft: Draft, text: string): void => void draft.toClient({ kind: 'notice', text })

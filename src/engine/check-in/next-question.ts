@@ -2,6 +2,7 @@ import { CARES } from '../../domain/care.ts'
 import { answered } from '../../domain/checkin.ts'
 import type { Day } from '../../domain/day.ts'
 import { rank } from '../../domain/reach.ts'
+import { emergencyNumber } from '../../domain/region.ts'
 import { type Ask, SLOTS, type Slot } from '../../domain/reply/reading.ts'
 import type { RuleId } from '../../domain/rules/assessment.ts'
 import { assessOn } from '../coach/watch.ts'
@@ -47,7 +48,7 @@ function pressingQuestion(draft: Draft): Question | null {
   const [hinted] = [...askedSigns(draft.file)].sort(
     (a, b) => CARES.indexOf(b.care) - CARES.indexOf(a.care) || a.at.getTime() - b.at.getTime(),
   )
-  if (hinted) return hintedSign(texts, hinted.day, hinted.sign)
+  if (hinted) return hintedSign(texts, hinted.day, hinted.sign, emergencyNumber(draft.client))
   const waiting = (ask: Ask) => draft.file.asked.find((row) => row.ask === ask && row.pressing)
   const which = waiting('signs')
   if (which) return whichSign(texts, which.day, listedSigns(draft.file))

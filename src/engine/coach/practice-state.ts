@@ -1,4 +1,4 @@
-import { regionOf } from '../../domain/region.ts'
+import { emergencyNumber, regionOf } from '../../domain/region.ts'
 import type { Texts } from '../../text/index.ts'
 import type { Server } from '../event.ts'
 import type { PracticeRow } from '../rows.ts'
@@ -70,7 +70,7 @@ function notesOn(practice: PracticeRow, server: Server, setUp: Texts['setUp']): 
 export function practiceState(practice: PracticeRow, server: Server | null, texts: Texts): string {
   const { setUp } = texts
   const { missing, notes } = lackingOf(practice, server, texts)
-  const emergency = practice.region === null ? null : (regionOf(practice.region)?.emergency.number ?? null)
+  const emergency = emergencyNumber(practice)
   return [
     missing.length === 0 ? setUp.done : setUp.notDone,
     ...setUp.settings({ ...practice, emergency }),

@@ -1,5 +1,7 @@
 import { dayAt } from '../../domain/local-time.ts'
+import { emergencyNumber } from '../../domain/region.ts'
 import type { Draft } from '../draft.ts'
+import { rungsOn } from '../plan/rungs.ts'
 import type { DueKind } from '../rows.ts'
 import { drillsWithheld, isLocked } from '../status.ts'
 import { withCare } from '../urgent/with-care.ts'
@@ -26,15 +28,18 @@ export function discharge(draft: Draft): void {
   const lines = [...courseForCoach.courseLines(courseFacts(draft, draft.forCoach)), ...liftLine(draft)]
   const withheld = drillsWithheld(draft.file)
   close(draft, 'discharged')
+  const still = isLocked(draft.file) ? [courseForCoach.signStillOpen] : []
   const gone = courseForCoach.endsOn(dayAt(erasedAt(draft.file), draft.client.zone))
   draft.toCoach({
     kind: 'discharge',
-    text: courseForCoach.discharged(draft.client.ref, [...lines, gone]),
+    text: courseForCoach.discharged(draft.client.ref, [...still, ...lines, gone]),
   })
-  if (withheld) return void draft.toClient({ kind: 'discharge', text: course.dischargedLocked(summary) })
+  const number = emergencyNumber(draft.client)
+  if (withheld) return void draft.toClient({ kind: 'discharge', text: course.dischargedLocked(summary, number) })
+  const breathing = 'settle' in rungsOn(draft.file, draft.today)
   const buttons = remindButtons(draft)
   keepEndAsked(draft, 'remind', buttons)
-  const text = `${course.discharged(summary)}\n${course.askRemind}`
+  const text = `${course.discharged(summary, breathing)}\n${course.askRemind}`
   draft.toClient({ kind: 'discharge', asks: 'remind', text, buttons })
 }
 

@@ -4,6 +4,8 @@ import type { Draft } from '../draft.ts'
 import type { Button, Form } from '../message.ts'
 import type { ClientFile } from '../ports.ts'
 import type { QuestionRow } from '../rows.ts'
+import { isLocked } from '../status.ts'
+import { withCare } from '../urgent/with-care.ts'
 
 /** A question without an answer for so long is named in the roll-call. */
 const OVERDUE_MS = 2 * 24 * 3_600_000
@@ -59,8 +61,21 @@ export function answerQuestion(draft: Draft, id: string, words: string, by: stri
   if (row.answeredAt !== null) return courseForCoach.answeredAlready(row.answeredBy ?? '')
   if (text === '') return courseForCoach.emptyAnswer
   draft.put('question', { ...row, answeredAt: draft.now, answeredBy: by, answer: text })
-  draft.toClient({ kind: 'notice', text: draft.texts.course.answered(row.words, text) })
-  return courseForCoach.answeredBy(by)
+  return wordsToClient(draft, draft.texts.course.answered(row.words, text), courseForCoach.answeredBy(by))
+}
+
+/** A coach's word where no question waits. Gives what the coach sees. */
+export function writeToClient(draft: Draft, words: string): string {
+  const { courseForCoach, commands } = draft.forCoach
+  if (draft.client.stage === 'left') return courseForCoach.hasLeft(draft.client.ref)
+  const text = draft.texts.commands.fromCoach(words.trim().slice(0, ANSWER_MOST))
+  return wordsToClient(draft, text, commands.answered)
+}
+
+/** What a coach writes may be about drills: while care is sought it ends with that, and the coach is told so. */
+function wordsToClient(draft: Draft, text: string, done: string): string {
+  draft.toClient({ kind: 'notice', text: withCare(draft, text) })
+  return isLocked(draft.file) ? `${done}\n${draft.forCoach.courseForCoach.writtenLocked}` : done
 }
 
 /** The question that has waited longest, or null. */

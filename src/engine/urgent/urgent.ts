@@ -2,7 +2,7 @@ import { CARES, type Care, higherCare, stopsDrills } from '../../domain/care.ts'
 import type { Day } from '../../domain/day.ts'
 import { addDays } from '../../domain/day.ts'
 import { timeAt } from '../../domain/local-time.ts'
-import { regionOf } from '../../domain/region.ts'
+import { emergencyNumber, regionOf } from '../../domain/region.ts'
 import { isCaudaEquina, SIGNS, type SignId } from '../../domain/signs/catalogue.ts'
 import type { Texts } from '../../text/index.ts'
 import { answeredNow, endClock } from '../check-in/asked.ts'
@@ -75,7 +75,7 @@ export function urgentTextFor(
   { signs, care, now }: { signs: readonly SignId[]; care: Care; now: Date },
 ): string {
   const region = where.region ? regionOf(where.region) : null
-  const emergency = region?.emergency.number ?? null
+  const emergency = emergencyNumber(where)
   const bodily = signs.filter((sign) => sign !== 'self-harm')
   const cauda = signs.some(isCaudaEquina)
   if (bodily.length < signs.length) {

@@ -55,10 +55,10 @@ export const course = {
     ]
       .filter(Boolean)
       .join('\n'),
-  discharged: (summary: string): string =>
-    `This is the end of our way together. Well done!\n${summary}\nIf it comes back: go back to the calm breathing, ease off, and ask your coach. If you go numb between the legs, or have bladder or bowel trouble, weakness or trouble in both legs, get help at once.`,
-  dischargedLocked: (summary: string): string =>
-    `This is the end of our way together.\n${summary}\nWhat I wrote about getting care still holds: please do not wait with it. If anything gets worse, call your local emergency number.`,
+  discharged: (summary: string, breathing: boolean): string =>
+    `This is the end of our way together. Well done!\n${summary}\nIf it comes back: ${breathing ? 'go back to the calm breathing, ' : ''}ease off, and ask your coach. If you go numb between the legs, or have bladder or bowel trouble, weakness or trouble in both legs, get help at once.`,
+  dischargedLocked: (summary: string, emergency: string | null): string =>
+    `This is the end of our way together.\n${summary}\nWhat I wrote about getting care still holds: please do not wait with it. If anything gets worse, call ${emergency ?? 'your local emergency number'}.`,
   askRemind: 'Shall I ask once, four weeks from now, how it is?',
   remindYes: 'Yes, ask me',
   remindNo: 'No, thank you',
@@ -99,6 +99,10 @@ export const courseForCoach = {
     `Wants back: ${harmless(wanted, 60)}${load ? ` · load now: ${harmless(load, 60)}` : ''}`,
   discharged: (ref: string, lines: readonly string[]): string =>
     [`**${harmless(ref)}** has been discharged.`, ...lines].join('\n'),
+  signStillOpen:
+    '**An urgent sign is still open: please reach them.** The alert goes on until it is taken up, and the morning question until you record a clearance with /clear.',
+  writtenLocked:
+    'An urgent sign is open, so I added that the drills stay stopped and that care comes first.',
   courseLines: ({ weeks, began, now, activities, percent }: CourseFacts): string[] => [
     `${weeksOf(weeks)} · began at ${began || 'not known'} · now at ${now || 'not known'}`,
     ...(activities.length > 0 ? [`Matters (0-10, first → now): ${activities.map(path).join(', ')}`] : []),

@@ -1,3 +1,4 @@
+import type { Care } from '../../domain/care.ts'
 import { SAY_CAUDA_EQUINA } from './signs.ts'
 
 const STOPPED = 'Stop all your drills now; they stay stopped until somebody medical has seen you.'
@@ -8,6 +9,13 @@ interface Numbers {
 }
 const call = ({ emergency }: Numbers): string =>
   emergency ? `call ${emergency}` : 'call your local emergency number'
+
+/** As what follows a yes says, so that nobody is sent to a doctor today and then in the next days. */
+function ifYes(care: Care, emergency: string | null): string {
+  if (care === 'soon')
+    return 'have a doctor or nurse look at it in the next days, sooner if it gets worse fast.'
+  return `stop, and ${care === 'emergency' ? `${call({ emergency })} or go to an emergency department` : 'see a doctor today'} – do not wait for me.`
+}
 
 /** What a client hears when a sign is there or hinted at. Short; what to do comes first. */
 export const urgent = {
@@ -40,8 +48,8 @@ export const urgent = {
     `Thank you for telling me about: ${signs.join(', ')}. Please have it looked at by a doctor or nurse in the next days. If it gets worse fast, go sooner. Your coach is told.`,
   severe:
     'That is a lot of pain, two check-ins in a row. Go easy today. If no position helps, or numbness, weakness, bladder or bowel trouble comes, be seen today; at once if it is sudden.',
-  hintedSign: (question: string, emergency: boolean): string =>
-    `I want to be sure I read this right. ${question}\nIf yes: stop, and ${emergency ? 'call your local emergency number or go to an emergency department' : 'see a doctor today'} – do not wait for me. If I hear nothing for 10 minutes I take it as yes.`,
+  hintedSign: (question: string, care: Care, emergency: string | null): string =>
+    `I want to be sure I read this right. ${question}\nIf yes: ${ifYes(care, emergency)} If I hear nothing for 10 minutes I take it as yes.`,
   hintedSelfHarm: (question: string): string =>
     `I want to be sure I read this right, and it is good that you write. ${question}\nIf yes: please call a crisis line or your local emergency number now, or go to somebody you trust. If I hear nothing for 10 minutes I take it as yes and tell your coach.`,
   routineSigns:
@@ -67,15 +75,15 @@ export const urgent = {
   alreadyAnswered: 'This is answered already. Write to me if something has changed.',
   drillsStopped: 'Your drills are stopped for now.',
   drillsLocked:
-    'No drills for now: they stay stopped until a medical person has seen you and your coach has noted it.',
+    'No drills for now: they stay stopped until a medical person has seen you and your coach has noted it. Please get care if you have not yet.',
   drillsWait: 'No drills until my question about warning signs is answered. Please answer it first.',
   parkedWait: 'No drills yet: a doctor or another clinician should agree first, and your coach notes it.',
   changesLater:
     'Your coach and I have looked at your steps. What changes stands in your next prompt. Until then, rest from them.',
   stillLocked:
     'I have written it down. Your drills stay stopped until a medical person has seen you and your coach has noted it. Please get care if you have not yet.',
-  heardLocked:
-    'I have passed your words on to your coach. Your drills stay stopped until a medical person has seen you and your coach has noted it. If anything gets worse, call your local emergency number.',
+  heardLocked: (emergency: string | null): string =>
+    `I have passed your words on to your coach. Your drills stay stopped until a medical person has seen you and your coach has noted it. If anything gets worse, ${call({ emergency })}.`,
   careFirst:
     'Your drills are still stopped. Please get care if you have not yet; do not wait for anybody here.',
   notTold: 'Thank you. I cannot tell from that how it is, so I ask again.',
@@ -83,8 +91,8 @@ export const urgent = {
   onTheWayYes: 'Yes, or there already',
   onTheWayNo: 'Not yet',
   onTheWayThanks: 'Good that you seek help. Please do not put it off, and say there what you told me.',
-  goNow:
-    'Please go now, or call your local emergency number. Ask somebody to take you. Do not drive yourself.',
+  goNow: (emergency: string | null): string =>
+    `Please go now, or ${call({ emergency })}. Ask somebody to take you. Do not drive yourself.`,
   untaken:
     'Nobody has answered the alert to your coach yet. Please do not wait for us: get care now if you have not.',
   takenUp:
@@ -99,7 +107,8 @@ export const urgent = {
   nothingNew: 'Nothing new',
   somethingNew: 'Something new',
   seenThanks: 'Thank you. Your coach will ask who saw you, and opens your plan again after that.',
-  seenNotYet: 'Please be seen now. If it is worse, call your local emergency number.',
+  seenNotYet: (emergency: string | null): string =>
+    `Please be seen now. If it is worse, ${call({ emergency })}.`,
   cleared: (prompt: string | null, easier: boolean): string =>
     [
       'Your coach has noted that a medical person has seen you and agrees that you go on.',

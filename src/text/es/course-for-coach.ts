@@ -28,6 +28,10 @@ export const courseForCoach: Texts['courseForCoach'] = {
   lift: (wanted, load) =>
     `Quiere recuperar: ${harmless(wanted, 60)}${load ? ` · carga ahora: ${harmless(load, 60)}` : ''}`,
   discharged: (ref, lines) => [`**${harmless(ref)}** ha terminado, con el alta.`, ...lines].join('\n'),
+  signStillOpen:
+    '**Sigue abierta una señal urgente: contacta con la persona, por favor.** La alerta sigue hasta que alguien la tome, y la pregunta de cada mañana hasta que registres el visto bueno con /clear.',
+  writtenLocked:
+    'Hay una señal urgente abierta, así que añadí que los ejercicios siguen parados y que la atención va primero.',
   courseLines: ({ weeks, began, now, activities, percent }) => [
     `${count(weeks, 'semana')} · empezó en ${began || 'sin dato'} · ahora en ${now || 'sin dato'}`,
     ...(activities.length > 0 ? [matters(activities)] : []),

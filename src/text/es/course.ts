@@ -56,10 +56,10 @@ export const course: Texts['course'] = {
     ]
       .filter(Boolean)
       .join('\n'),
-  discharged: (summary) =>
-    `Aquí termina nuestro camino juntos. ¡Buen trabajo!\n${summary}\nSi vuelve: vuelve a la respiración en calma, afloja y pregunta a tu coach. Si notas adormecido entre las piernas, o problemas al orinar o al hacer caca, debilidad o algo en las dos piernas, busca ayuda al momento.`,
-  dischargedLocked: (summary) =>
-    `Aquí termina nuestro camino juntos.\n${summary}\nLo que escribí sobre buscar atención sigue en pie: no esperes, por favor. Si algo empeora, llama al número de emergencias local.`,
+  discharged: (summary, breathing) =>
+    `Aquí termina nuestro camino juntos. ¡Buen trabajo!\n${summary}\nSi vuelve: ${breathing ? 'vuelve a la respiración en calma, ' : ''}afloja y pregunta a tu coach. Si notas adormecido entre las piernas, o problemas al orinar o al hacer caca, debilidad o algo en las dos piernas, busca ayuda al momento.`,
+  dischargedLocked: (summary, emergency) =>
+    `Aquí termina nuestro camino juntos.\n${summary}\nLo que escribí sobre buscar atención sigue en pie: no esperes, por favor. Si algo empeora, llama al ${emergency ?? 'número de emergencias local'}.`,
   askRemind: '¿Te pregunto una vez, dentro de cuatro semanas, cómo va?',
   remindYes: 'Sí, pregúntame',
   remindNo: 'No, gracias',

@@ -1,3 +1,4 @@
+import type { Care } from '../../domain/care.ts'
 import type { Texts } from '../index.ts'
 import { SAY_CAUDA_EQUINA } from './signs.ts'
 
@@ -5,6 +6,12 @@ const STOPPED = 'Para ya todos tus ejercicios; siguen parados hasta que te vea u
 const NOT_WAIT = 'No esperes a tu coach.'
 const call = ({ emergency }: { readonly emergency: string | null }): string =>
   emergency ? `llama al ${emergency}` : 'llama al número de emergencias local'
+
+function ifYes(care: Care, emergency: string | null): string {
+  if (care === 'soon')
+    return 'haz que lo mire un médico o una enfermera en los próximos días, y antes si empeora rápido.'
+  return `para, y ${care === 'emergency' ? `${call({ emergency })} o ve a urgencias` : 've hoy al médico'}; no me esperes.`
+}
 
 /** What a client hears when a sign is there or hinted at. Short; what to do comes first. */
 export const urgent = {
@@ -33,8 +40,8 @@ export const urgent = {
     `Gracias por contarme esto: ${signs.join(', ')}. Por favor, haz que lo mire un médico o una enfermera en los próximos días. Si empeora rápido, ve antes. Tu coach recibe el aviso.`,
   severe:
     'Es mucho dolor, dos veces seguidas. Hoy ve con calma. Si ninguna postura ayuda, o si aparece adormecimiento, debilidad o problemas al orinar o al hacer caca, haz que te vean hoy; y ya mismo si es de golpe.',
-  hintedSign: (question, emergency) =>
-    `Quiero entenderte bien. ${question}\nSi es que sí: para, y ${emergency ? 'llama al número de emergencias local o ve a urgencias' : 've hoy al médico'}; no me esperes. Si no sé nada de ti en 10 minutos, lo tomo como un sí.`,
+  hintedSign: (question, care, emergency) =>
+    `Quiero entenderte bien. ${question}\nSi es que sí: ${ifYes(care, emergency)} Si no sé nada de ti en 10 minutos, lo tomo como un sí.`,
   hintedSelfHarm: (question) =>
     `Quiero entenderte bien, y me alegra que escribas. ${question}\nSi es que sí: llama ahora a una línea de crisis o al número de emergencias local, o ve con alguien de confianza. Si no sé nada de ti en 10 minutos, lo tomo como un sí y aviso a tu coach.`,
   routineSigns:
@@ -59,7 +66,7 @@ export const urgent = {
   alreadyAnswered: 'Esto ya tiene respuesta. Escríbeme si algo ha cambiado.',
   drillsStopped: 'Tus ejercicios están parados por ahora.',
   drillsLocked:
-    'Sin ejercicios por ahora: siguen parados hasta que te vea un profesional de salud y tu coach lo anote.',
+    'Sin ejercicios por ahora: siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Busca atención si aún no lo has hecho, por favor.',
   drillsWait:
     'Sin ejercicios hasta que respondas a mi pregunta sobre las señales de alarma. Respóndela primero, por favor.',
   parkedWait:
@@ -68,8 +75,8 @@ export const urgent = {
     'Tu coach y yo hemos mirado tus pasos. Lo que cambia está en tu próximo mensaje. Hasta entonces, descansa de ellos.',
   stillLocked:
     'Lo he anotado. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Busca atención si aún no lo has hecho, por favor.',
-  heardLocked:
-    'He pasado tus palabras a tu coach. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Si algo empeora, llama al número de emergencias local.',
+  heardLocked: (emergency) =>
+    `He pasado tus palabras a tu coach. Tus ejercicios siguen parados hasta que te vea un profesional de salud y tu coach lo anote. Si algo empeora, ${call({ emergency })}.`,
   careFirst:
     'Tus ejercicios siguen parados. Busca atención si aún no lo has hecho, por favor; no esperes a nadie de aquí.',
   notTold: 'Gracias. Con eso no sé cómo estás, así que pregunto otra vez.',
@@ -78,8 +85,8 @@ export const urgent = {
   onTheWayNo: 'Aún no',
   onTheWayThanks:
     'Qué bien que buscas ayuda. No lo dejes para después, por favor, y di allí lo que me contaste.',
-  goNow:
-    'Por favor, ve ahora, o llama al número de emergencias local. Pide a alguien que te lleve. No conduzcas tú.',
+  goNow: (emergency) =>
+    `Por favor, ve ahora, o ${call({ emergency })}. Pide a alguien que te lleve. No conduzcas tú.`,
   untaken:
     'Nadie ha respondido aún al aviso que mandé a tu coach. Por favor, no nos esperes: busca atención ahora si no lo has hecho.',
   takenUp:
@@ -94,7 +101,7 @@ export const urgent = {
   nothingNew: 'Nada nuevo',
   somethingNew: 'Algo nuevo',
   seenThanks: 'Gracias. Tu coach te va a preguntar quién te vio, y después abre tu plan otra vez.',
-  seenNotYet: 'Por favor, haz que te vean ahora. Si está peor, llama al número de emergencias local.',
+  seenNotYet: (emergency) => `Por favor, haz que te vean ahora. Si está peor, ${call({ emergency })}.`,
   cleared: (prompt, easier) =>
     [
       'Tu coach ha anotado que te ha visto un profesional de salud y que está de acuerdo en que sigas.',
