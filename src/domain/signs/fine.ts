@@ -26,7 +26,8 @@ class Fines {
       if (!this.is(i, this.cue.fine) || this.polarity.turnedOdd[i] === 1) continue
       if (this.opensClause(i)) continue
       if (this.saysCannot(i) || this.tellsHowBadly(i)) this.polarity.turnedOdd[i] = 1
-      else if (!this.fineBefore(i)) this.fineAfter(i)
+      // "controlo la caca" is a verb, and speaks of what follows
+      else if (this.is(i, this.cue.restart) || !this.fineBefore(i)) this.fineAfter(i)
     }
   }
 

@@ -36,6 +36,8 @@ export const circumstances: LexiconSource['circumstances'] = {
     (numbness/tingling/tingle/pins and needles/swelling/fever) (went/was gone/had gone/cleared/stopped) (in/by/last) (january/february/march/april/may/june/july/august/september/october/november/december/spring/summer/autumn/winter/year/month),
     no longer (wakes/wake/waking/waking up/waken/numb/tingly/tingles/tingling/tingle/swollen/red/hot/sweating/sweat/shivering/feverish/dizzy/sore)`,
   gone: `
+    (all/it all/everything/strength/feeling/power/it) came back (within/by itself/on its own) (a/) (few/couple of/days/weeks/months/),
+    (all/it all/everything/strength/feeling/power/it) came back (within) (days/weeks/months/a few weeks/a few days/a few months/the year/a month/a week),
     went away, gone away, gone now, has gone, have gone, all gone, went off, gone off, cleared, cleared up,
     disappeared,
     vanished, resolved, resolved itself, over now, ceased, not any more, not anymore, passed off, wore off,
@@ -269,7 +271,9 @@ export const circumstances: LexiconSource['circumstances'] = {
     still, today, yesterday, this morning, last night, right now, at the moment, keeps, keep,
     just happened, currently, already, happening, is happening, all day, all night, for days, two days,
     three days, i can't, i cant, i cannot, i couldn't, i couldnt, i've lost, i have lost, ive lost, i lost`,
+  'again-now': `again, now, lately, recently, this week, last night, tonight, these days, started, starting, same`,
   'cant-said': `
+    zero on, none on, 0 on, nil on, not one on, nothing on, not even one,
     can't, cant, couldn't, couldnt, cannot, impossible, unable, failed, no chance, not happening, won't,
     wont, gone`,
   'hot-cold': `hot, cold, freezing, boiling, sweats, sweating, clammy, fever`,

@@ -53,7 +53,7 @@ export const events: LexiconSource['words'] = {
     wont lift, won't move, wont move, won't work, wont work, not working, doesn't work, doesnt work,
     paralysed, paralyzed, no strength, no power, lost strength, lost power, lost feeling, no feeling,
     lost the feeling, lost all feeling, losing feeling, can't feel, cant feel, cannot feel,
-    dropping things, drop things, dropped things, dropping stuff, clumsy, can't feel anything,
+    dropping things, drop things, dropped things, dropping stuff, clumsy, clumsier, clumsiness, (getting/more/less/lost) (clumsy/clumsiness/nimble/dexterity/dextrous), can't feel anything,
     gone to sleep, asleep, weak and heavy, stopped working, stopped responding, stops working, packed in,
     packed up,
     not responding, won't respond, (won't/wont/doesn't/doesnt/not) (do/doing) what (i/i'm/im) (tell/want/ask),
@@ -146,6 +146,8 @@ export const events: LexiconSource['words'] = {
     rock, rocks, rock face, ski lift, slope, skis, skiing, snowboard, snowboarding, cellar, manhole, hole,
     pit, jetty, dock, pontoon, handlebars`,
   'crash-strong': `
+    (shelf/rack/tent/shed/fence/tower/bench/deckchair/gazebo/chair/scaffold/scaffolding/wall/tree/ceiling) (collapsed/came down/fell/fell down/blew down/tipped over/fell over) (right/) (on/onto/on top of) (me/my back/my spine/my neck/my hip/my legs/my leg/my head),
+    (collapsed/collapsing/gave way) (on/onto/on top of) (me/my back/my spine/my neck/my hip/my legs/my leg/my head),
     (something/a box/a crate/a rack/a shelf/an oar/oars/a boat/the boat/a tree/a branch/a sack/a bag) (really/very/heavy/big/) (heavy/) (fell/landed/dropped/came down/toppled/crashed) (on/onto/across) (me/my back/my spine/my neck/my hip),
     car crash, car accident, car wreck, car smash, car collision, road accident, traffic accident, rta,
     rtc, mva, motor accident, motorbike accident, motorcycle accident, bike accident, bike crash,
@@ -189,6 +191,7 @@ export const events: LexiconSource['words'] = {
     (work/workplace/industrial/farm/farming/gym/rowing/boating/sports/sporting/climbing/forklift/machinery) accident`,
   'blow-word': `hit by, struck by, crushed, squashed, squashed by, knocked by, caught by, bashed by, whacked by`,
   'fall-minor': `
+    (slid/slipped/rolled/slumped) (off/out of) (the/my/a/) (bed/chair/sofa/couch/stool/seat/armchair/bench/toilet/step) (onto/on to/to/and onto/and hit/on/) (the/) (floor/ground/carpet/tiles/),
     fell over, fell down, had a fall, have a fall, took a fall, took a tumble, had a tumble, tumbled over,
     slipped, slipped over, slipped on, slipped and fell, slip and fall, tripped over, tripped and fell,
     fell on my (bum/back/side/knees/knee/hip/arse/backside/bottom/butt/ass/face/hands), fell onto,

@@ -17,7 +17,8 @@ export const everyday: LexiconSource['circumstances'] = {
     from the hill, after the hill, after the (last/first/second/third/final/) (set/one/drill/sets/drills),
     last set, after that set, after deadlifts, after lunges, after the class, after a long row`,
   exertion: `
-    5k, 10k, pb, parkrun, park run, marathon, match, football, tennis, the swim,
+    (1/2/3/4/5/6/8/10/12/21/42) (k/km), (500/1000/2000/5000/6000) (m/metres/meters),
+    (after/on/during/from) (the/my/a/that/that last/last/) (test/piece/set/climb/circuit/lengths/hiit/spin/bike/swim/jog/game/burpees/skipping), pb, parkrun, park run, marathon, match, football, tennis, the swim,
     when i (saw/heard/read/opened/watched), horror film, scary film, penalty shootout, interview, exam,
     after the stairs, after stairs, after the run, after the row, after the erg, after rowing, erg, hill,
     hills, run, running, sprint, sprints, sprinting, row, rowing, the session, training, on the bike,
@@ -58,6 +59,7 @@ export const everyday: LexiconSource['circumstances'] = {
     work trips, school trip, city trip, trip home, holiday, flight, abroad, weekend`,
   'place-else': `drop me, drop off, dropped off, pain dropped, number dropped, dropped to`,
   'balance-drill': `
+    paddle board, paddleboard, surfboard, slackline, ice rink,
     wobble board, bosu, rocker board, stability ball, balance drill, balance board, balance exercise, balance work, work life balance, bank balance,
     balance ball, balanced, new balance, on one leg, single leg, one legged, one foot`,
   'arm-work': `

@@ -19,6 +19,9 @@ export const helpers: LexiconSource['words'] = {
     tripping, dragging, slapping, stumbling, falling, buckling, wetting, dribbling, straining, drooping,
     hesitancy, giving way, hot, red, swelling, swollen`,
   yes: `yes, yep, yeah, yup, aye, present, positive, affirmative, y, tick, ✓, ✅, true`,
+  'child-wet': `
+    (as a/when i was a/when a/as a small/as a little) (kid/child/boy/girl/toddler/bairn/nipper/youngster) (i/) (used to/would/) (wet/pee/peed/wee/weed) (the/my/in the/in my/) (bed/pants/myself/),
+    (i/) (used to/would/) (wet/pee/peed/wee/weed) (the/my/in the/in my/) (bed/pants/myself) (as a/when i was a/as a small/as a little/when i was) (kid/child/boy/girl/toddler/bairn/nipper/youngster/little/small)`,
   'wish-lift': `
     (wish/wished/if only) (i/) could (still/) (lift/raise/move/wiggle/bend) (my/the) (left/right/) (foot/feet/toes/toe/big toe/leg/ankle)`,
   'wish-pee': `(wish/wished/if only) (i/) could (just/still/) (pee/wee/have a wee/empty my bladder/feel myself pee)`,

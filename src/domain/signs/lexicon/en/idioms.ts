@@ -3,6 +3,20 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    (wobbly/shaky/unsteady/unstable) (wifi/internet/connection/signal/start/table/chair/desk/stool/tooth/camera/video/phone/laptop/fence/shelf/tripod/picture/reception/ladder),
+    (wifi/internet/connection/signal/table/chair/desk/stool/tooth/camera/video/tripod) (is/was/'s/went/gone/got/looks) (a bit/so/very/really/too/all/) (wobbly/shaky/unsteady/unstable),
+    (unsteady/wobbly/shaky/wobbling/wobbled) (on/in) (the/a/my/that/an/) (paddle board/paddleboard/sup/board/surfboard/ice/skates/ice skates/roller skates/bosu/boat/kayak/canoe/scull/single scull/dinghy/pontoon/slackline/stilts/heels/high heels/unicycle/horse/skateboard/beam/bike/bicycle),
+    (lost my balance/fell over/fell about/lost balance/off balance) (laughing/from laughing/with laughter/giggling),
+    (cancer/bowel cancer/breast cancer/cervical cancer/prostate cancer/skin cancer) (screening/screen) (letter/appointment/invite/invitation/kit/leaflet/reminder/text/booked/programme/test),
+    (cancer/bowel cancer/breast cancer) (research/charity/fundraiser/charity run/race for life/awareness/ward volunteer),
+    (36/37/38/39/40/41/42) degrees (out/outside/here/out here/out there/in the shade/in the sun/in the boathouse/in the gym/in the garden/in the car/in the office/abroad), (it's/its/it is/it was) (36/37/38/39/40/41/42) degrees (out/outside/here/out here/out there/and sunny/and humid),
+    (bit of a/a bit of/bit of/slight/a slight/mild/a mild/minor) (tummy/stomach/belly) (ache/upset/bug/cramp/gripe),
+    (hit/banged/bashed/knocked/cracked/bumped/whacked) (my/the) funny bone, funny bone, any thoughts, (any/your/some) thoughts (on/about) (this/that/it/the/my/yoga/pilates),
+    (thinking/thought) (of/about) (trying/buying/joining/starting/booking/switching/adding/signing/swapping/cooking/making),
+    (kettlebell/dumbbell/weight/shelf/rack/scaffold/scaffolding/roof/tent/gazebo/bridge/bank/market/display/stack/tower) collapse,
+    (my/the) (brain/brian/head/mind) (has/had/is/was/'s/went/feels/felt) (gone/going/all/so/a bit/) numb (from/with/after) (spreadsheets/work/numbers/emails/boredom/exams/meetings/revision/admin/study/studying/paperwork/the meeting/zoom),
+    (between/on/against/under/) (the/) (two/both/four/back/front) legs of (the/a/my/that/this) (chair/table/stool/bench/bed/tripod/desk/sofa/rack/trestle/piano), legs of (the/a/my/that/this) (chair/table/stool/bench/bed/tripod/desk/sofa/rack/trestle/piano/trousers), (two/both) legs of (the/a/my/our) (trip/journey/race/relay/flight/tie/match/chair/table),
+    (chair/table/stool/bench/bed/desk/trouser/trestle/tripod) legs,
     (can't/cant/cannot/couldn't/couldnt/can not/unable to) (speak/talk) (to/with) (the/my/a/your) (physio/physiotherapist/doctor/gp/boss/surgery/nurse/coach/receptionist/insurance/bank/consultant/surgeon/manager/landlord),
     dropped (my/the/his/her) (phone/mobile/cup/plate/pan/book/keys/bottle/weight/dumbbell/bar/laptop/bag/glass/tray/hammer/brick/tin/box/remote/tablet/mug/knife/shopping),
     nothing (helps/works/beats/eases it/helps it/helps me) like, (10/9/8/ten/nine/eight) (out of 10/out of ten) for (the/your/my/this/that/) (coach/coaching/effort/app/drills/drill/plan/session/you/trying/style/service/patience),

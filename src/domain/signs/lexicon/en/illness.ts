@@ -99,6 +99,7 @@ export const illness: LexiconSource['words'] = {
     (can't/cant/cannot/couldn't/unable to) find (any/a/one) way to (lie/sit/stand/sleep),
     so bad i can't (lie/sit/stand/sleep/move/think), pain so bad`,
   constant: `
+    (never/not) (a/one/even a/for a) (minute/moment/second) (better/easier/off/free/without/of peace/of relief/'s peace/peace/rest/relief), always the same, (sitting/lying/standing/walking/whatever i do/whatever position) (it's/its/it is/) (all/always) the same,
     constant, constantly, non stop, nonstop, all the time, round the clock, 24 7, day and night,
     continuous, continuously, never stops, never goes away, never goes, all day and night,
     all day and all night, every minute, doesn't stop, doesnt stop, won't stop, wont stop, ceaseless,

@@ -78,6 +78,9 @@ export const mind: LexiconSource['words'] = {
     (better/easier/best/better off/happier/simpler) (for everyone/for them/for all/for my family/) if i (wasn't/wasnt/weren't/werent/was not/am not/were not/was) (around/here/alive/gone/dead/there),
     if i wasn't (here/around/alive) (any more/anymore)`,
   'harm-maybe': `
+    (plan/planned/planning/plan out/imagine/imagining/imagined/picture/picturing/work out/working out/worked out/know/decide/decided/rehearse/rehearsing) (exactly/just/) how (i'd/id/i would/i could/i might/i'll/i will) (do it/end it/go),
+    (wonder/wondering/ask myself/asking myself/question/not sure/don't see/dont see/can't see/cant see/don't know/dont know) (what/) the point (of/in) (any of it/anything/it all/all this/all of it/all of this/me/going on/carrying on/any of this/living) (is/anymore/any more/),
+    (easier/better/simpler/kinder) (for/on) (all/everyone/everybody/them/you all/all of you/all of them/us all/the family/my family/the kids/my kids/the lot of you) (if/without),
     (think/thinking/thought/thoughts) (about/of) (jumping/jumping off/jumping in front of),
     (switch/switched/switching) off (for good/forever/for ever), (disappear/vanish/be gone) (for good/forever/for ever), (end/ending) (this/it), all of it,
     no (reason/point/sense) (to/in) (stay/staying/be/being/keep/keeping/carry/carrying/go/going/hang/hanging/stick/sticking) (around/here/alive/on),
@@ -108,6 +111,10 @@ export const mind: LexiconSource['words'] = {
     want to disappear, no hope, lost hope, breaking point, broken inside, over it all, can't live, die,
     dying, death, kill, hate my life, hate myself, a burden, no way out, can't face, cant face, no future,
     pointless, everything is pointless, nothing left, can't be bothered living, lost the will`,
+  /** No finding in name, so that what it holds ("under a bus") is not taken for what happened. */
+  'harm-if': `
+    if i (went under/fell under/walked under/stepped under/stepped in front of/walked in front of/got hit by/was hit by/got run over by/got knocked down by/was knocked down by/went off/drove off/drove into) (a/the/that/an/) (bus/train/lorry/truck/car/tram/bridge/cliff/road/wall/tree),
+    if i got run over, if i (got/was) (run over/hit/knocked down/flattened/crushed)`,
   'harm-not': `
     (worth/for a) living (in/with/near/here), living with (my/the/him/her), kill me now,
     (rather/sooner) (die/be dead) than (do/eat/row/run/go/watch/wear/drink/sit/listen/miss/have/hear/get/see/another/burpees/more/that), kill two birds, two birds, birds with one stone, sorry for being (late/slow/a pain/so/quiet/lazy),

@@ -22,6 +22,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['saddle-numbness', 'saddle yes', { within: 1 }],
   ['saddle-numbness', 'saddle', { alone: true, unsure: true, unless: 'saddle-plain' }],
   // bladder
+  ['bladder-change', 'child-wet', { needs: 'again-now', unsure: true }],
   ['bladder-change', 'strong', {}],
   ['bladder-change', 'cant-hold', { unsure: true, sure: 'toilet', unless: 'gym' }],
   ['bladder-change', 'cant-go', { unsure: true, sure: 'toilet', unless: 'going-place' }],
@@ -134,6 +135,8 @@ export const patterns: LexiconSource['patterns'] = [
   ['both-legs', 'both-legs', { alone: true, unsure: true, unless: 'legs-plain' }],
   // weakness
   ['leg-weakness', 'weak-alone', {}],
+  ['leg-weakness', 'neither-leg', {}],
+  ['both-legs', 'neither-leg', {}],
   ['leg-weakness', `leg|legs|both-legs|other-leg & ${WEAK}`, { within: 4, unless: 'lift-talk' }],
   ['leg-weakness', 'cant leg-task', { within: 2, unless: 'only-pain' }],
   ['leg-weakness', 'no-tiptoe', { unless: 'only-pain' }],
@@ -272,5 +275,5 @@ export const patterns: LexiconSource['patterns'] = [
   // self-harm
   ['self-harm', 'harm', {}],
   ['self-harm', 'harm-noun', {}],
-  ['self-harm', 'harm-maybe', { unsure: true }],
+  ['self-harm', 'harm-maybe|harm-if', { unsure: true }],
 ]

@@ -50,6 +50,8 @@ export const strength: LexiconSource['words'] = {
   /** No finding in name, so that it does not mean "can't go on" as well. */
   'no-tiptoe': `
     (can't/cant/cannot/couldn't/couldnt) go (up/) on (my/the/) (tiptoe/tiptoes/tip toe/tip toes/toes/heels)`,
+  'neither-leg': `
+    neither (leg/foot/knee/of my legs/of the legs/of my knees/ankle) (will/would/can/could/wants to/is able to/does/do/did/is/are) (hold/holding/support/supporting/take/taking/carry/carrying/work/working/respond/responding/lift/move/bend/straighten) (me/my weight/properly/up/)`,
   'weak-alone': `
     foot drop, footdrop, drop foot, dropfoot, dropped foot, foot slap, foot slapping, foot slaps,
     foot flop, foot flops, foot drags, foot dragging,

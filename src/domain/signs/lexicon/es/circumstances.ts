@@ -101,6 +101,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     no me sale, no sale, raro, distinto, problema, problemas, a cada rato, cada rato, cada dos por tres, no
     llego, urgencia, casi nada, gotas, no puedo, me cuesta, tarda, tardo, apretar, fuerza, no siento, no noto,
     escapa, no aguanto, corriendo, mojado, de mas, muchas veces, no se si, horas`,
+  again: `otra vez, de nuevo, vuelve, vuelvo, volvio, volvi, vuelto, igual, lo mismo, tambien, ahora me pasa, me vuelve`,
   organ: `
     pene, pito, polla, verga, clitoris, vagina, vulva, pija, testiculos, huevos, miembro, genitales, picha`,
   anal: `culo, ano, trasero, recto, cola, atras`,
@@ -123,6 +124,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     caminar, andar, al caminar, al andar, escaleras, caminando, andando, paso, pasos, pisar, suelo, caigo,
     bajar, subir, cai`,
   'cant-said': `
+    no (hubo/habia/ha habido/hay) (manera/forma/modo), ni modo, sin exito, en vano, y nada,
     no puedo, no pude, no consigo, no logro, imposible, no podia, me cuesta, incapaz, apenas puedo, no me
     sale, no alcanzo, ya no puedo, no he podido`,
   'without-trying': `

@@ -60,7 +60,7 @@ export const cues: LexiconSource['words'] = {
   and: `y, e, mas, ademas de, asi como, tanto, junto con`,
   restart: `
     (me/se me/se me ha/me ha) (hormiguea/hormiguean/cosquillea/cosquillean/duele/duelen/arde/arden/quema/queman/falla/fallan/duerme/duermen/escapa/escapan/sale/va/cae/dobla/afloja/aflojan/cuesta/falta/aprieta), noto, siento, tengo, estoy, yo, me, se me, no puedo, no noto,
-    no siento, meo, orino, cago, hago, voy, llevo, ando, ahora, hoy, desde, perdi, he, cuando`,
+    no siento, controlo, lo controlo, la controlo, meo, orino, cago, hago, voy, llevo, ando, ahora, hoy, desde, perdi, he, cuando`,
   verb: `
     hago pis, hago pipi, hago caca, hago popo, hice pis, hice pipi, hice caca, orino, orine, meo, mee, cago, cague, se paro, se para, se ha parado,
     duele, duelen, arde, arden, quema, queman, pica, pican, late, laten, hormiguea, hormiguean, cosquillea, cosquillean,
@@ -82,7 +82,7 @@ export const cues: LexiconSource['words'] = {
   fine: `
     bien, normal, normales, ok, okey, okay, oki, perfecto, perfecta, perfectos, perfectas, perfectamente, todo
     bien, sin problema, sin problemas, como siempre, todo normal, en orden, sano, sana, genial, estupendo, de
-    maravilla, igual que siempre, bajo control, con normalidad, normalmente, sin novedad, sin novedades, sin
+    maravilla, igual que siempre, bajo control, controlo, controlo bien, lo controlo, las controlo, los controlo, la controlo, con normalidad, normalmente, sin novedad, sin novedades, sin
     cambios, sin cambio, correcto, correctamente, al 100, joya, chevere, de lujo, intacto, intacta, igual, 👍`,
   rest: `(todo/) (lo demas/lo otro), el resto (de cosas/), (las/los) demas (cosas/senales/), todo el resto, por lo demas`,
   manner: `bien, normal, normalmente, del todo, como siempre, correctamente, como antes, con normalidad`,
@@ -170,6 +170,14 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    (tobillo/rodilla) (flojo/floja/debil/inestable) (de/por/desde) (un/una/el/la/aquel/aquella) (esguince/torcedura/lesion) (viejo/vieja/antiguo/antigua/de hace anos),
+    (estoy/estaba/estar/estuve/estando/rato/horas/tiempo/quede/quedo/quedarme/paso/pase) parada (en/de pie/frente/delante/mucho/todo/esperando/junto/al/a la/con/sin), de estar parada,
+    (horas/rato/dia/manana/tarde/noche/turno/tiempo) (de pie/) parada, parada (de/del) (bus/autobus/metro/tren/tranvia/taxi/guagua/colectivo/micro),
+    se me (cae/cayo/caia/caera) la cara de (verguenza/pena),
+    (me/se me/le/nos) (rompe/rompio/parte/partio/rompia/partia/encoge/encogio) el (corazon/alma),
+    fiebre (del/de los/de/por el/por los/por) (sabado/sabado noche/viernes/oro/compras/rebajas/mundial/carnaval/futbol),
+    pulso (del/en el/de mi/con el/que marca el) reloj, pulso en reposo, por el pulso, (tomar/tome/tomo/medir/midio/mide/medi) el pulso,
+    (a/por la/en la) mitad (del/de la/de un/de una/de) (video/camino/sesion/ejercicio/pelicula/partido/entreno/entrenamiento/serie/clase/semana/turno/reunion/rutina/comida/capitulo),
     (siento/noto) (todo/todo bien/perfectamente) (ahi abajo/alla abajo/por ahi abajo/ahi/al limpiarme),
     piernas (cansadas/cargadas/pesadas) de (caminar/andar/correr/remar/pedalear/trabajar/subir/bailar/estar de pie),
     (por/de) (dormir/apoyarme/dormirme/acostarme/tumbarme/apoyar) (encima/sobre el/sobre la/sobre/en mala postura),

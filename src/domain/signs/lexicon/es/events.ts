@@ -94,6 +94,8 @@ export const events: LexiconSource['words'] = {
     late/palpita/pulsa), latido en (la barriga/el vientre/el abdomen/la panza/la tripa)`,
   tear: `desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, late, latidos, palpita, rasgado`,
   'crash-strong': `
+    me (vole/volaba/he volado) (de/por encima de) (la/el/mi) (bici/bicicleta/moto/patinete/scooter/caballo/yegua/manillar/manubrio),
+    (sali/salgo/he salido/salia) (volando/despedido/despedida/disparado/disparada/lanzado/lanzada) (de/por encima de/contra/por) (la/el/mi/un/una/) (bici/bicicleta/moto/patinete/scooter/caballo/yegua/manillar/manubrio/coche/carro/auto/arbol/muro/pared),
     (me/) (tiro/tumbo/derribo/lanzo) (el/un) (caballo/coche/toro), (me/) (tiro/derribo) una ola,
     (tuve/tuvimos/he tenido/sufri) un (choque/accidente/golpe fuerte/atropello/accidente grave), me
     (estrelle/he estrellado/estampe/la pegue/di contra/volque) (con/contra/en/) (la/el/un/una/)

@@ -16,6 +16,7 @@ export const functions: LexiconSource['words'] = {
     pipi, orinas, orinaba, meaba, pichi`,
   loo: `bano, al bano, aseo, wc, inodoro, vater, excusado, retrete, el water, orinal`,
   cant: `
+    (apenas/mal/malamente/a duras penas/peor) controlo, controlo (apenas/mal/peor/poco/menos), no (hubo/habia/ha habido) (manera/forma/modo) (de/),
     (no/ya no/apenas/casi no) (me/lo/la/los/las/se me/me lo/me la/te) (puedo/podia/pude/consigo/logro/logre/consegui/he podido),
     no hay quien, no puedo, no podia, no pude, no he podido, no podes, ya no puedo, no consigo, no logro, no
     logre, no consegui, me cuesta, me costo, me esta costando, cuesta, imposible, es imposible, soy incapaz

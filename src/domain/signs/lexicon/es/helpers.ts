@@ -5,6 +5,10 @@ export const helpers: LexiconSource['words'] = {
   elsewhere: `
     ejercicio, ejercicios, sesion, sesiones, sueno, trabajo, animo, energia, apetito, plan, familia,
     entrenamiento, gimnasio, banda, video, enlace, boton`,
+  'child-wet': `
+    (de/cuando era) (nino/nina/pequeno/pequena/chico/chica/crio/cria/chiquito/chiquita/bebe) (yo/) me (hacia/meaba/orinaba) (pis/pipi/encima/) (en la cama/encima/),
+    me (hacia/meaba/orinaba) (pis/pipi/) (en la cama/encima) (de/cuando era) (nino/nina/pequeno/pequena/chico/chica/crio/cria/chiquito/chiquita),
+    (de/cuando era) (nino/nina/pequeno/pequena/chico/chica/crio/cria/chiquito/chiquita) mojaba la cama, mojaba la cama (de/cuando era) (nino/nina/pequeno/pequena/chico/chica/crio/cria/chiquito/chiquita)`,
   'thing-word': `
     problemas para, problema para, dificultad para, dificultades para,
     dolor de pecho, dolor en el pecho, dolores en el pecho, opresion en el pecho, falta de aire, dificultad

@@ -49,6 +49,8 @@ export const mind: LexiconSource['words'] = {
     no quiero seguir con (el/los/este/estos/la/las/mi) (programa/plan/mensajes/bot/app/curso/estudio/avisos/preguntas/seguimiento/recordatorios),
     (quiero/quisiera) (acabar/terminar) con (el/los/este/estos/mi) (programa/plan/mensajes/bot/curso/estudio/seguimiento)`,
   'harm-maybe': `
+    nadie (lo notaria/se daria cuenta/se enteraria/me buscaria) (si/),
+    si yo (muriera/muriese/me muero/no estuviera/no estuviese/no existiera/no existiese/desapareciera/desapareciese/dejara de existir/faltara), si (yo/) (me muriera/me muriese/me matara/me matase/no despertara/no me despertara),
     no puedo mas, ya no puedo mas, no aguanto mas, ya no aguanto mas, no doy mas, no lo aguanto mas, no puedo
     seguir asi, no puedo seguir, estoy desesperado, estoy desesperada, desesperado, desesperada, sin
     esperanza, no tengo esperanza, no veo salida, sin salida, todo me da igual, hundido, hundida, tocado

@@ -13,6 +13,19 @@ export const spellings: Readonly<Record<string, string>> = {
   hize: 'hice',
   ise: 'hice',
   ize: 'hice',
+  inchado: 'hinchado',
+  inchada: 'hinchada',
+  inchados: 'hinchados',
+  inchadas: 'hinchadas',
+  inchazon: 'hinchazon',
+  inchao: 'hinchado',
+  inxado: 'hinchado',
+  inxada: 'hinchada',
+  hinchao: 'hinchado',
+  incho: 'hincho',
+  ormigueos: 'hormigueos',
+  ormiguea: 'hormiguea',
+  ormiguean: 'hormiguean',
   k: 'que',
   ke: 'que',
   qe: 'que',
@@ -43,7 +56,7 @@ export const spellings: Readonly<Record<string, string>> = {
 
 /** Everyday words that a typing slip must never be made of. */
 export const ordinary = `
-  beca, colas, compra, compras, clases, cocinando, cuentas, cuadro, cerdo, clientes, camisa, casco,
+  aca, alla, escribes, escribe, escribiste, escribas, beca, colas, compra, compras, clases, cocinando, cuentas, cuadro, cerdo, clientes, camisa, casco,
   castillo, causa, chicos, clave, facil, falso, fama, feria, fila, finca, foco, fresa, fuente, gatos,
   guitarra, hacha, hoja, huella, humor, jugo, junta, lago, lampara, lente, libros, liga, lobo, loco, loca,
   luna, maleta, manzana, mapa, mar, mesas, moda, mono, mora, mosca, moscas, multa, museo, nata, notas,

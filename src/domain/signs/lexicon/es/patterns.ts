@@ -53,6 +53,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['bladder-change', 'bladder', { alone: true, unsure: true }],
   ['bladder-change', 'pee', { alone: true, unsure: true, unless: 'pee-plain' }],
   ['bladder-change', 'pee', { needs: 'loo-odd', unsure: true }],
+  ['bladder-change', 'child-wet', { needs: 'again', unsure: true }],
   ['bladder-change', 'pad-word', { unsure: true, needs: 'wet-word' }],
   ['bladder-change', 'loo', { unsure: true, needs: 'loo-odd' }],
   ['bladder-change', 'need-to-go', { unsure: true, needs: 'loo-odd' }],

@@ -4,6 +4,7 @@ import type { NetSource } from '../../shape.ts'
 export const plain: NetSource['words'] = {
   /** Read whole, and silent. */
   idiom: `
+    if i (went under/fell under/got hit by/was hit by/got run over by/got knocked down by/was knocked down by) (a/the/that/an/) (bus/train/lorry/truck/car/tram),
     weight loss, loss of weight, weight gain,
     (feel/felt/feels/feeling) nothing but, number (one/two/three/1/2/3) on (the/my/your/our/his/her) (list/plan/menu/agenda/programme/program/bill),
     lazy (day/days/session/morning/evening/sunday/saturday/weekend/bones/me/today/week/afternoon/start/sod/git/bum/mood/night/with/about/on the),

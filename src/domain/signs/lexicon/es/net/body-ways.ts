@@ -84,6 +84,7 @@ export const bodyWays: NetSource['words'] = {
     puse, pongo, puesto, necesito, tengo que, tuve que, de adulto, goteo, por si, duermo con, salgo con,
     dormir con,
     voy con, ando con, cambio, cambiar`,
+  childhood: `(de/cuando era) (nino/nina/pequeno/pequena/chico/chica/crio/cria/chiquito/chiquita)`,
   baby: `
     bebe, hijo, hija, nieto, nieta, nene, nena, regla, menstruacion, periodo, sobrino, sobrina, crio, cria,
     recien
