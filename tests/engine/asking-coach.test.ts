@@ -75,7 +75,9 @@ describe('a question of a client', () => {
     await practice.say('heron', 'how much may I lift?')
     await practice.say('heron', 'numb between my legs since this morning')
     for (const text of ['You can lift 20 kg', 'and take it slowly']) {
-      expect((await practice.command('answer', { client: 'heron', text }))?.text).toContain('urgent sign is open')
+      expect((await practice.command('answer', { client: 'heron', text }))?.text).toContain(
+        'urgent sign is open',
+      )
       expect(last().text).toMatch(new RegExp(`${text}[\\s\\S]*still stopped. Please get care`))
     }
   })

@@ -97,6 +97,7 @@ describe('the end of the way', () => {
     await practice.command('discharge', { client: 'heron' })
     expect(last()).toMatchObject({ kind: 'discharge', asks: null, buttons: [] })
     expect(last().text).not.toMatch(/breathing/)
+    expect(lastToCoach().text).toContain('urgent sign is still open')
   })
 
   it('is no bar to beginning again: another record, and no word about the old one', async () => {

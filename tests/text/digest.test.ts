@@ -102,6 +102,15 @@ describe("the client's card", () => {
     expect(card[2]).toMatch(/^Signs open: bladder change \(emergency\) since Wed 11 Mar\. Drills are stopped/)
   })
 
+  it('still tells of a sign that was cleared in the week', () => {
+    const cleared = [
+      { sign: 'saddle-numbness', care: 'emergency', day: '2026-03-11', cleared: '2026-03-15' },
+    ] as const
+    expect(digestCard(week({ cleared })).split('\n')[1]).toBe(
+      'Signs cleared: saddle numbness or tingling (emergency) from Wed 11 Mar, cleared Sun 15 Mar.',
+    )
+  })
+
   it('names the least change that the rules go by', () => {
     expect(meaningfulPain(6, 4)).toBe(true)
     expect(meaningfulPain(6, 4.5)).toBe(false)

@@ -36,7 +36,10 @@ const NAMED: readonly RuleId[] = [...SPREADING, 'pain-severe']
 
 /** What one client's week asks of the coach. */
 export function attention(facts: WeekFacts): Attention {
-  const reasons = ATTENTION_REASONS.flatMap((reason) => {
+  const ended = facts.standing === 'discharged' || facts.standing === 'left'
+  // whoever has ended is waited for no more, but a sign of theirs is
+  const asked = ended ? (['alert-open', 'urgent', 'soon-sign'] as const) : ATTENTION_REASONS
+  const reasons = asked.flatMap((reason) => {
     const found = FINDERS[reason](facts)
     return found === null ? [] : [{ reason, since: found.since }]
   })

@@ -29,10 +29,20 @@ export interface WeekExtra {
   readonly barrier: string | null
   /** An emergency or same-day sign is open. */
   readonly urgentOpen: boolean
+  /** Emergency and same-day signs cleared in this week; absent: none. */
+  readonly cleared?: readonly ClearedSign[]
   /** An alert is open that nobody has taken up. */
   readonly alertOpen: boolean
   /** Who has an open alert, and since when; absent or null: nobody has one. */
   readonly taken?: TakenFact | null
+}
+
+/** A sign that had stopped the drills, from its day until the clearance was recorded. */
+export interface ClearedSign {
+  readonly sign: SignId
+  readonly care: Care
+  readonly day: Day
+  readonly cleared: Day
 }
 
 /** An open alert is in somebody's hands, in the practice's local time. */
@@ -66,6 +76,8 @@ export interface WeekFacts {
   readonly taken: TakenFact | null
   /** Not yet cleared, or noted where `soon`. */
   readonly signs: readonly { readonly sign: SignId; readonly care: Care; readonly day: Day }[]
+  /** Such as had stopped the drills, cleared in these days: a week with an emergency must not read like any other. */
+  readonly cleared: readonly ClearedSign[]
   /** Days answered of the days looked at. */
   readonly replies: { readonly answered: number; readonly days: number }
   /** Days without reply that end on `on`, 0 where that day was answered. */

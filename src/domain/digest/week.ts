@@ -31,6 +31,7 @@ export function weekFacts(history: History, assessment: Assessment, on: Day, ext
     alertOpen: extra.alertOpen,
     taken: extra.taken ?? null,
     signs: assessment.openSigns,
+    cleared: extra.cleared ?? [],
     replies: { answered: adherence.replies, days: adherence.days },
     silentDays: silentDays(checkIns, start, on),
     sessions: {

@@ -41,7 +41,11 @@ export function applyAct(draft: Draft, act: Act, values: readonly string[], word
       return noted(seen(draft, act.value === 'yes', act.day as Day))
     case 'on-the-way':
       answeredNow(draft, 'on-the-way')
-      return noted(act.value === 'yes' ? draft.texts.client.onTheWayThanks : draft.texts.client.goNow(emergencyNumber(draft.client)))
+      return noted(
+        act.value === 'yes'
+          ? draft.texts.client.onTheWayThanks
+          : draft.texts.client.goNow(emergencyNumber(draft.client)),
+      )
     default:
       return null
   }

@@ -1,5 +1,6 @@
-import type { Day } from '../../domain/day.ts'
-import type { Standing, TakenFact, WeekFacts } from '../../domain/digest/facts.ts'
+import { stopsDrills } from '../../domain/care.ts'
+import { addDays, type Day } from '../../domain/day.ts'
+import type { ClearedSign, Standing, TakenFact, WeekFacts } from '../../domain/digest/facts.ts'
 import { weekFacts } from '../../domain/digest/week.ts'
 import type { WeeksLog } from '../../domain/digest/weeks.ts'
 import { lastRung } from '../../domain/ladder/ladders.ts'
@@ -27,6 +28,7 @@ export function factsOn(draft: Draft, on: Day, assessment: Assessment): WeekFact
     lastRungs: Object.fromEntries(ladders.map((ladder) => [ladder.id, lastRung(ladder)])),
     barrier: past ? null : barrierOf(draft),
     urgentOpen: past ? heldOn(file, 'lock', on).length > 0 : isLocked(file),
+    cleared: clearedWithin(file, addDays(on, -6), on),
     alertOpen: !past && openAlerts(draft).some((alert) => alert.takenBy === null),
     taken: past ? null : takenOf(draft),
   })
@@ -40,6 +42,14 @@ const heldOn = (file: ClientFile, kind: HoldRow['kind'], day: Day): HoldRow[] =>
       dayAt(hold.at, file.client.zone) <= day &&
       (hold.endedAt === null || dayAt(hold.endedAt, file.client.zone) > day),
   )
+
+function clearedWithin({ signs, client }: ClientFile, first: Day, on: Day): ClearedSign[] {
+  return signs.flatMap(({ sign, care, day, state, endedAt }) => {
+    if (state !== 'cleared' || endedAt === null || !stopsDrills(care)) return []
+    const cleared = dayAt(endedAt, client.zone)
+    return cleared >= first && cleared <= on ? [{ sign, care, day, cleared }] : []
+  })
+}
 
 function standingOn(file: ClientFile, day: Day): Standing {
   if (heldOn(file, 'lock', day).length > 0) return 'locked'

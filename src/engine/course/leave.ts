@@ -35,7 +35,8 @@ export function discharge(draft: Draft): void {
     text: courseForCoach.discharged(draft.client.ref, [...still, ...lines, gone]),
   })
   const number = emergencyNumber(draft.client)
-  if (withheld) return void draft.toClient({ kind: 'discharge', text: course.dischargedLocked(summary, number) })
+  if (withheld)
+    return void draft.toClient({ kind: 'discharge', text: course.dischargedLocked(summary, number) })
   const breathing = 'settle' in rungsOn(draft.file, draft.today)
   const buttons = remindButtons(draft)
   keepEndAsked(draft, 'remind', buttons)

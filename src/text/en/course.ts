@@ -101,8 +101,7 @@ export const courseForCoach = {
     [`**${harmless(ref)}** has been discharged.`, ...lines].join('\n'),
   signStillOpen:
     '**An urgent sign is still open: please reach them.** The alert goes on until it is taken up, and the morning question until you record a clearance with /clear.',
-  writtenLocked:
-    'An urgent sign is open, so I added that the drills stay stopped and that care comes first.',
+  writtenLocked: 'An urgent sign is open, so I added that the drills stay stopped and that care comes first.',
   courseLines: ({ weeks, began, now, activities, percent }: CourseFacts): string[] => [
     `${weeksOf(weeks)} · began at ${began || 'not known'} · now at ${now || 'not known'}`,
     ...(activities.length > 0 ? [`Matters (0-10, first → now): ${activities.map(path).join(', ')}`] : []),

@@ -124,10 +124,20 @@ function needs(facts: WeekFacts): string {
   return group === 'move' ? '**Can move on**' : ''
 }
 
-function signs({ signs, urgentOpen }: WeekFacts): string {
+function signs({ signs, cleared, urgentOpen }: WeekFacts): string {
   const open = signs.map(({ sign, care, day }) => `${SIGN_WORDS[sign].short} (${care}) since ${date(day)}`)
   const stopped = urgentOpen ? "Drills are stopped until a clinician's clearance is recorded." : ''
-  return [open.length === 0 ? '' : `Signs open: ${listed(open)}.`, stopped].filter(Boolean).join(' ')
+  const past = cleared.map(
+    (one) =>
+      `${SIGN_WORDS[one.sign].short} (${one.care}) from ${date(one.day)}, cleared ${date(one.cleared)}`,
+  )
+  return [
+    open.length === 0 ? '' : `Signs open: ${listed(open)}.`,
+    past.length === 0 ? '' : `Signs cleared: ${listed(past)}.`,
+    stopped,
+  ]
+    .filter(Boolean)
+    .join(' ')
 }
 
 function sessions({ replies, sessions: { done, planned, percent, low, high } }: WeekFacts): string {

@@ -98,7 +98,7 @@ export const urgent = {
   takenUp:
     'A coach has seen your message and has taken it up. Please still get care as I wrote; do not wait for a call.',
   morning:
-    'Good morning. Your drills are still stopped. Have you been seen by a doctor or a hospital since? And is anything new: numbness between the legs, bladder, bowels, both legs, weakness?',
+    'Good morning. Your drills stay stopped until your coach has noted who saw you. Have you been seen by a doctor or a hospital? And is anything new: numbness between the legs, bladder, bowels, both legs, weakness?',
   morningSelfHarm:
     'Good morning. I hope you have talked to somebody. If the thoughts are still there, please call the crisis line or your emergency number now. Has anything else changed: numbness, bladder, bowels, legs?',
   withSomebody: 'Are you with somebody, or talking to somebody, now? Please do not stay alone with it.',

@@ -101,14 +101,24 @@ function needs(facts: WeekFacts): string {
   return group === 'move' ? '**Puede avanzar**' : ''
 }
 
-function signs({ signs, urgentOpen }: WeekFacts): string {
+function signs({ signs, cleared, urgentOpen }: WeekFacts): string {
   const open = signs.map(
     ({ sign, care, day }) => `${SIGN_WORDS[sign].short} (${CARE[care]}) desde ${date(day)}`,
   )
   const stopped = urgentOpen
     ? 'Los ejercicios están parados hasta que se registre el visto bueno de un profesional de salud.'
     : ''
-  return [open.length === 0 ? '' : `Señales abiertas: ${listed(open)}.`, stopped].filter(Boolean).join(' ')
+  const past = cleared.map(
+    (one) =>
+      `${SIGN_WORDS[one.sign].short} (${CARE[one.care]}) del ${date(one.day)}, visto bueno el ${date(one.cleared)}`,
+  )
+  return [
+    open.length === 0 ? '' : `Señales abiertas: ${listed(open)}.`,
+    past.length === 0 ? '' : `Señales con visto bueno: ${listed(past)}.`,
+    stopped,
+  ]
+    .filter(Boolean)
+    .join(' ')
 }
 
 function sessions({ replies, sessions: { done, planned, percent, low, high } }: WeekFacts): string {

@@ -92,7 +92,7 @@ export const urgent = {
   takenUp:
     'Un coach ha visto tu mensaje y se ocupa de él. Aun así, busca atención como te escribí; no esperes una llamada.',
   morning:
-    'Buenos días. Tus ejercicios siguen parados. ¿Te ha visto ya un médico o un hospital? ¿Y hay algo nuevo: adormecido entre las piernas, al orinar, al hacer caca, las dos piernas, debilidad?',
+    'Buenos días. Tus ejercicios siguen parados hasta que tu coach anote quién te vio. ¿Te ha visto ya un médico o un hospital? ¿Y hay algo nuevo: adormecido entre las piernas, al orinar, al hacer caca, las dos piernas, debilidad?',
   morningSelfHarm:
     'Buenos días. Espero que hayas hablado con alguien. Si los pensamientos siguen ahí, llama ahora a la línea de crisis o a tu número de emergencias. ¿Ha cambiado algo más: adormecimiento, al orinar, al hacer caca, las piernas?',
   withSomebody: '¿Estás con alguien, o hablas con alguien, ahora? Por favor, no te quedes a solas con esto.',

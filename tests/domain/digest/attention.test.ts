@@ -36,6 +36,12 @@ describe('who needs the coach', () => {
     )
   })
 
+  it('is not somebody discharged for what the rules found, but for a sign still open', () => {
+    const flags = [flag('reach-spread', 'ease-back'), flag('quiet')]
+    expect(attention(week({ standing: 'discharged', flags })).group).toBe('rest')
+    expect(attention(week({ standing: 'discharged', urgentOpen: true })).group).toBe('needs')
+  })
+
   it('says since when', () => {
     const flags = [flag('regain', 'hold', '2026-03-12'), flag('reach-spread', 'ease-back', '2026-03-11')]
     expect(attention(week({ flags })).reasons).toEqual([{ reason: 'spreading', since: '2026-03-11' }])

@@ -11,6 +11,7 @@ export const week = (given: Partial<WeekFacts> = {}): WeekFacts => ({
   alertOpen: false,
   taken: null,
   signs: [],
+  cleared: [],
   replies: { answered: 6, days: 7 },
   silentDays: 0,
   sessions: { done: 11, planned: 12, percent: 91.67, low: 64.61, high: 98.51 },
