@@ -4,7 +4,7 @@ import type { Weeks, WeeksDay } from '../../domain/digest/weeks.ts'
 import type { LadderId } from '../../domain/ladder/plan.ts'
 import { REACHES, rank, reachAt } from '../../domain/reach.ts'
 import { median } from '../../domain/trend/median.ts'
-import { DIRECTION, date, flagWords, ladderName, REACH, shortDate } from './digest.ts'
+import { DIRECTION, date, flagWords, inWords, ladderName, REACH, shortDate } from './digest.ts'
 import { SIGN_WORDS } from './signs.ts'
 
 /** The platform takes 1,024 characters of alt text; here is room to spare. */
@@ -24,9 +24,9 @@ function markWords(mark: Mark): string {
     const [first, ...more] = mark.signs
     return `${mark.how}: ${more.length > 0 ? `${mark.signs.length} signs` : SIGN_WORDS[first!].short}`
   }
-  if (mark.kind === 'flag') return flagWords(mark) + (mark.level === 'note' ? '' : ` (${mark.level})`)
+  if (mark.kind === 'flag') return flagWords(mark) + (mark.level === 'note' ? '' : ` (${inWords(mark.level)})`)
   if (mark.kind === 'decision')
-    return `coach: ${mark.decision}${mark.ladder === null ? '' : `, ${ladder(mark.ladder)}`}`
+    return `coach: ${inWords(mark.decision)}${mark.ladder === null ? '' : `, ${ladder(mark.ladder)}`}`
   return rungWords(mark)
 }
 

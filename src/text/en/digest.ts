@@ -183,7 +183,7 @@ export function flagWords({ rule, figures }: Pick<Flag, 'rule' | 'figures'>): st
 }
 
 /** "ease-back" is a name in files; a coach reads "ease back". */
-const inWords = (name: Level | Proposal): string => (name === 'ease-back' ? 'ease back' : name)
+export const inWords = (name: Level | Proposal): string => (name === 'ease-back' ? 'ease back' : name)
 const flag = ({ rule, level, day, figures }: Flag): string =>
   `${flagWords({ rule, figures })} (${level === 'note' ? '' : `${inWords(level)}, `}since ${date(day)})`
 const rung = ({ ladder, rung, last, resting }: RungFact): string =>
