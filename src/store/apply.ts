@@ -2,23 +2,25 @@ import { createHash } from 'node:crypto'
 import type { Message } from '../engine/message.ts'
 import type { Outcome, Posting } from '../engine/ports.ts'
 import type { Change, OutboxRow, Table } from '../engine/rows.ts'
+import type { Model } from './columns.ts'
 import type { Db } from './database.ts'
-import { TABLE_ORDER, tableOf, toStored } from './tables.ts'
+import { dropRow, postRow, putRow, type Target } from './put.ts'
+import { TABLE_ORDER } from './tables.ts'
 
 // 80 bits: among a million messages the chance of two with one id is below one in a trillion.
 const ID_LENGTH = 20
-
-// What was written is not read back: that takes longer than the writing.
-const ID_ALONE = { select: { id: true } } as const
 
 /** The outbox id of a key: the same message always has the same id, so that writing it again changes nothing. */
 export const outboxId = (key: string): string =>
   createHash('sha256').update(key).digest('hex').slice(0, ID_LENGTH)
 
 /** Writes what an event leads to. Must run inside a transaction. */
-export async function applyOutcome(db: Db, outcome: Outcome): Promise<void> {
-  for (const change of inOrder(outcome.changes)) await applyChange(db, change)
-  await post(db, outcome.postings)
+export async function applyOutcome(target: Target, db: Db, outcome: Outcome): Promise<void> {
+  for (const change of inOrder(outcome.changes)) {
+    if ('put' in change) await putRow(target, db, modelOf(change.put), change.row)
+    else await dropRow(db, modelOf(change.drop), change.id)
+  }
+  for (const posting of outcome.postings) await postRow(target, db, outboxRow(posting))
 }
 
 /** Rows that others refer to first; changes of one table keep the order in which they were given. */
@@ -28,60 +30,25 @@ function inOrder(changes: readonly Change[]): Change[] {
 
 const nameOf = (change: Change): Table => ('put' in change ? change.put : change.drop)
 
-async function applyChange(db: Db, change: Change): Promise<void> {
-  if ('drop' in change) {
-    await tableOf(db, change.drop).deleteMany({ where: { id: change.id } })
-    return
-  }
-  const row = toStored(change.row)
-  await tableOf(db, change.put as 'note').upsert({
-    where: { id: row.id },
-    create: row as never,
-    update: row as never,
-    ...ID_ALONE,
-  })
-}
-
-async function post(db: Db, postings: readonly Posting[]): Promise<void> {
-  if (postings.length === 0) return
-  const wanted = { key: { in: postings.map((posting) => posting.message.key) } }
-  const written = await db.outbox.findMany({ where: wanted, select: { key: true } })
-  const keys = new Set(written.map((row) => row.key))
-  let seq = await lastSeq(db)
-  for (const posting of postings) {
-    if (keys.has(posting.message.key)) continue
-    keys.add(posting.message.key)
-    seq += 1
-    // one by one: the client takes three times as long to write a list, even of one
-    await tableOf(db, 'outbox').create({ data: toStored(outboxRow(posting, seq)), ...ID_ALONE })
-  }
-}
-
-/** The number of the message written last; asked for as a row, since the client is slower to find a maximum. */
-async function lastSeq(db: Db): Promise<number> {
-  const last = await db.outbox.findFirst({ orderBy: { seq: 'desc' }, select: { seq: true } })
-  return last?.seq ?? 0
-}
+const modelOf = (table: Table): Model => `${table[0]!.toUpperCase()}${table.slice(1)}` as Model
 
 /** Keeps a message that is shown in place and never delivered. Must run inside a transaction. */
 export async function keepShown(
+  target: Target,
   db: Db,
   message: Message,
   of: { practiceId: string; clientId: string | null; at: Date },
 ): Promise<string> {
   const { at, ...whose } = of
-  const posting: Posting = { message, ...whose, priority: 4, notBefore: at, expires: null }
-  const row = toStored<OutboxRow>({
-    ...outboxRow(posting, (await lastSeq(db)) + 1),
-    state: 'sent',
-    sentAt: at,
-    reason: 'shown in place',
-  })
-  await tableOf(db, 'outbox').upsert({ where: { id: row.id }, create: row, update: row, ...ID_ALONE })
+  const row = outboxRow({ message, ...whose, priority: 4, notBefore: at, expires: null })
+  // shown again, it is what is shown now
+  await dropRow(db, 'Outbox', row.id)
+  await postRow(target, db, { ...row, state: 'sent', sentAt: at, reason: 'shown in place' })
   return row.id
 }
 
-function outboxRow(posting: Posting, seq: number): OutboxRow {
+/** A message that has yet to leave; its number in the ledger is given by the ledger. */
+function outboxRow(posting: Posting): Omit<OutboxRow, 'seq'> {
   const { message, ...travel } = posting
   return {
     ...travel,
@@ -89,7 +56,6 @@ function outboxRow(posting: Posting, seq: number): OutboxRow {
     key: message.key,
     kind: message.kind,
     body: message,
-    seq,
     state: 'waiting',
     attempts: 0,
     sentAt: null,

@@ -1,4 +1,5 @@
 import type { Prisma, PrismaClient } from '../generated/sqlite/client.ts'
+import type { Seal } from '../seal.ts'
 
 /**
  * What a query needs. Both generated clients have the same models; SQLite's type is the narrower of the two, so
@@ -9,6 +10,8 @@ export type Db = Prisma.TransactionClient
 /** A database in use: every query of the store goes through one of the two ways. */
 export interface Database {
   readonly kind: 'sqlite' | 'postgresql'
+  /** What closes and opens the words of people; null: they are kept as they are. */
+  readonly seal: Seal | null
   /** Runs statements that need no transaction. */
   use<T>(work: (db: Db) => Promise<T>): Promise<T>
   /** Runs the work in one transaction, alone among all writers; whatever it throws undoes all of it. */

@@ -2,7 +2,6 @@ import type { Concerned, KnownClient, Store } from '../engine/ports.ts'
 import type { SharedDues } from '../engine/several.ts'
 import type { Seal } from '../seal.ts'
 import { type Address, readAddress } from './address.ts'
-import { warmUp } from './client-file.ts'
 import type { Database } from './database.ts'
 import { type Directs, directsOf } from './directs.ts'
 import { dueStore } from './dues.ts'
@@ -67,7 +66,6 @@ export async function openStore(
 ): Promise<OpenStore> {
   const database =
     seal === 'unread' ? await openDatabase(readAddress(url), null, sync) : await openSealed(url, seal, sync)
-  await database.transaction(warmUp)
   const settle = async () => (ledger === null ? null : settleErasures(database, ledger))
   const erasures = await settle()
   let closing: Promise<void> | null = null
@@ -133,7 +131,7 @@ function transactions(database: Database, settle: () => Promise<unknown>): Store
   return {
     async transaction(work) {
       let erased = false
-      const result = await database.transaction((db) => work(createTx(db, () => (erased = true))))
+      const result = await database.transaction((db) => work(createTx(database, db, () => (erased = true))))
       if (!erased) return result
       await database.scrub()
       // what cannot be written to the ledger now is in the database, and is tried again at the next opening

@@ -80,6 +80,7 @@ export function openPostgresql(url: string, seal: Seal | null = null): Database 
 
   return {
     kind: 'postgresql',
+    seal,
     use: (work) => track(() => work(client)),
     // Writers take turns here already, so that those who wait do not hold all the connections.
     transaction: (work) => queue.run(() => oneTransaction(client, work)),

@@ -36,66 +36,50 @@ export const sealing = (client: PrismaClient, seal: Seal): PrismaClient =>
     query: {
       $allModels: {
         async $allOperations({ model, args, query }) {
-          const columns = columnsOf(model)
-          const found =
-            columns.length === 0
-              ? await query(args)
-              : opened(seal, model, columns, await query(closed(seal, model, columns, args as Row) as never))
-          return (args as Row)?.include ? withRelations(seal, found) : found
+          return columnsOf(model).length === 0
+            ? query(args)
+            : opened(seal, model, await query(closed(seal, model, args as Row) as never))
         },
       },
     },
   }) as unknown as PrismaClient
 
 /** What is written, by each of the names under which the client takes it. */
-function closed(seal: Seal, model: string, columns: readonly string[], args: Row): Row {
+function closed(seal: Seal, model: string, args: Row): Row {
   const id = (args.where as Row | undefined)?.id
-  const close = (row: unknown): unknown => {
-    if (Array.isArray(row)) return row.map(close)
-    const here = { ...(row as Row) }
-    for (const column of columns) {
-      if (here[column] === undefined || here[column] === null) continue
-      const text = JSON_COLUMNS.includes(column) ? JSON.stringify(here[column]) : String(here[column])
-      here[column] = seal.close(text, placeOf(model, column, here.id ?? id))
-    }
-    return here
-  }
+  const close = (row: unknown): unknown =>
+    Array.isArray(row) ? row.map(close) : closeRow(seal, model, row as Row, (row as Row).id ?? id)
   const written = ['data', 'create', 'update'].filter((name) => args?.[name] !== undefined)
   return { ...args, ...Object.fromEntries(written.map((name) => [name, close(args[name])])) }
 }
 
-function opened(seal: Seal, model: string, columns: readonly string[], result: unknown): unknown {
-  if (Array.isArray(result)) return result.map((row) => opened(seal, model, columns, row))
+/** The row with its words sealed for their place; of a table of which nothing is, as it is. */
+export function closeRow(seal: Seal, model: string, open: Row, id: unknown = open.id): Row {
+  const row = { ...open }
+  for (const column of columnsOf(model)) {
+    const value = row[column]
+    if (value === undefined || value === null) continue
+    const text = JSON_COLUMNS.includes(column) ? JSON.stringify(value) : String(value)
+    row[column] = seal.close(text, placeOf(model, column, id))
+  }
+  return row
+}
+
+function opened(seal: Seal, model: string, result: unknown): unknown {
+  if (Array.isArray(result)) return result.map((row) => opened(seal, model, row))
   if (result === null || typeof result !== 'object') return result
-  const row = { ...(result as Row) }
-  for (const column of columns) {
+  return openRow(seal, model, result as Row)
+}
+
+/** The row as it was before it was sealed; of a table of which nothing is, as it is. */
+export function openRow(seal: Seal, model: string, closed: Row): Row {
+  const row = { ...closed }
+  for (const column of columnsOf(model)) {
     const value = row[column]
     if (typeof value !== 'string') continue
     const text = openAt(seal, value, placeOf(model, column, row.id))
     row[column] = text === value || !JSON_COLUMNS.includes(column) ? text : JSON.parse(text)
   }
-  return row
-}
-
-/** The rows of other tables that come with a row, by the names of the relations. */
-const RELATIONS = {
-  signs: 'Sign',
-  screenings: 'Screening',
-  decisions: 'Decision',
-  plans: 'Plan',
-  holds: 'Hold',
-  activities: 'Activity',
-  questions: 'Question',
-  asked: 'Asked',
-} as const satisfies Readonly<Record<string, SealedTable>>
-
-/** The same rows, those that come with them opened. */
-function withRelations(seal: Seal, found: unknown): unknown {
-  if (Array.isArray(found)) return found.map((row) => withRelations(seal, row))
-  if (found === null || typeof found !== 'object') return found
-  const row = { ...(found as Row) }
-  for (const [name, table] of Object.entries(RELATIONS))
-    if (row[name] !== undefined) row[name] = opened(seal, table, SEALED_COLUMNS[table], row[name])
   return row
 }
 

@@ -96,6 +96,7 @@ export function openSqlite(path: string, seal: Seal | null = null, sync: Sync = 
 
   return {
     kind: 'sqlite',
+    seal,
     use: (work) => patiently(() => queue.run(() => stays(() => work(client)))),
     transaction: (work) =>
       writers.run(() => patiently(() => queue.run(() => stays(() => oneTransaction(client, work))))),

@@ -1,7 +1,8 @@
 import type { ClientFile, Tx } from '../engine/ports.ts'
 import type { ClientRow } from '../engine/rows.ts'
+import { Prisma } from '../generated/sqlite/client.ts'
 import { applyOutcome, keepShown } from './apply.ts'
-import { loadFiles, type Reach } from './client-file.ts'
+import { findFiles, loadFiles, type Reach, type Source } from './client-file.ts'
 import type { Db } from './database.ts'
 import { eraseClient, rowsOf } from './erase.ts'
 import { noteErasure } from './erasures.ts'
@@ -9,14 +10,12 @@ import { keptOf } from './kept.ts'
 import { tableOf } from './tables.ts'
 
 /** Reading and writing inside one transaction; `erased` hears of it where a client is removed. */
-export function createTx(db: Db, erased: () => void): Tx {
+export function createTx(source: Source, db: Db, erased: () => void): Tx {
   const practices = tableOf(db, 'practice')
   const clients = tableOf(db, 'client')
 
-  async function file(where: object, reach?: Reach): Promise<ClientFile | null> {
-    const client = await clients.findFirst({ where })
-    return client ? ((await loadFiles(db, [client], reach))[0] ?? null) : null
-  }
+  const file = async (which: Prisma.Sql, reach: Reach = 'recent'): Promise<ClientFile | null> =>
+    (await findFiles(source, db, which, reach))[0] ?? null
 
   const rowsOfUser = (user: string): Promise<ClientRow[]> =>
     clients.findMany({ where: { user }, orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] })
@@ -26,13 +25,14 @@ export function createTx(db: Db, erased: () => void): Tx {
     practice: (id) => practices.findFirst({ where: { id } }),
     practiceOfGuild: (guild) => practices.findFirst({ where: { guild } }),
     practices: () => practices.findMany({ orderBy: [{ name: 'asc' }, { id: 'asc' }] }),
-    clientsOfUser: async (user) => loadFiles(db, await rowsOfUser(user)),
+    clientsOfUser: async (user) => loadFiles(source, db, await rowsOfUser(user)),
     clientRowsOfUser: rowsOfUser,
-    client: (id) => file({ id }),
-    wholeClient: (id) => file({ id }, 'whole'),
-    clientByRef: (practiceId, ref) => file({ practiceId, ref }),
+    client: (id) => file(Prisma.sql`c."id" = ${id}`),
+    wholeClient: (id) => file(Prisma.sql`c."id" = ${id}`, 'whole'),
+    clientByRef: (practiceId, ref) => file(Prisma.sql`c."practiceId" = ${practiceId} AND c."ref" = ${ref}`),
     roster: async (practiceId) =>
       loadFiles(
+        source,
         db,
         await clients.findMany({ where: { practiceId, stage: { not: 'left' } }, orderBy: { ref: 'asc' } }),
       ),
@@ -68,8 +68,8 @@ export function createTx(db: Db, erased: () => void): Tx {
     outbox: (id) => tableOf(db, 'outbox').findFirst({ where: { id } }),
     outboxByKey: (key) => tableOf(db, 'outbox').findFirst({ where: { key } }),
     due: (id) => tableOf(db, 'due').findFirst({ where: { id } }),
-    keepShown: (message, of) => keepShown(db, message, of),
-    apply: (outcome) => applyOutcome(db, outcome),
+    keepShown: (message, of) => keepShown(source, db, message, of),
+    apply: (outcome) => applyOutcome(source, db, outcome),
     withdraw: async (clientId, reason, which) => {
       const outbox = tableOf(db, 'outbox')
       const waiting = await outbox.findMany({ where: { clientId, state: 'waiting' } })

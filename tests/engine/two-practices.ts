@@ -67,7 +67,7 @@ export async function openTwo(): Promise<TwoPractices> {
         transaction: <T>(work: (tx: ReturnType<typeof createTx>) => Promise<T>) =>
           database
             .transaction(async (db): Promise<T> => {
-              const handled = await work(createTx(db, () => {}))
+              const handled = await work(createTx(database, db, () => {}))
               tried = compare(handled as { answer: Answer | null }, before, await dump(db))
               throw new TakenBack()
             })

@@ -48,7 +48,7 @@ export async function openTrial(path: string): Promise<Trial> {
   const attempt: Trial['attempt'] = async (events, look) => {
     const tried: Tried[] = []
     const taken = database.transaction(async (db) => {
-      const tx = createTx(db, () => {})
+      const tx = createTx(database, db, () => {})
       const engine = createEngine({ commands, textsFor, store: { transaction: (work) => work(tx) } })
       const known = new Set((await waiting(db)).map(({ id }) => id))
       for (const event of events) {

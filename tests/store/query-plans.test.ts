@@ -119,7 +119,9 @@ function held(url: () => string, planner: () => { plan: Plan; close(): Promise<v
   it.each(Object.entries(HOT))('%s', async (what, use) => {
     caught.splice(0)
     await use(store)
-    const statements = caught.splice(0).filter(({ sql }) => /^\s*(SELECT|UPDATE|DELETE|WITH)/i.test(sql))
+    const statements = caught
+      .splice(0)
+      .filter(({ sql }) => /^\s*(SELECT|INSERT|UPDATE|DELETE|WITH)/i.test(sql))
     const told = new Set<string>()
     for (const asked of statements)
       for (const { text, scans } of await explain.plan(asked)) {
