@@ -78,6 +78,8 @@ function two(a: Item, b: Item, field: Field): BareFound {
   const { zones, most } = field
   const [big, bigger] = [onlyPain(a, most), onlyPain(b, most)]
   if (big && bigger) return ask('pain')
+  // "7 foot 11": what no scale holds makes the other one doubtful as well
+  if ((big && b.value > most) || (bigger && a.value > most)) return ask('sessions', 'pain')
   if (big) return { sessions: b, pains: [a], unsure: [] }
   if (bigger) return { sessions: a, pains: [b], unsure: [] }
   if (zones.length === 0) return ask('sessions', 'pain')

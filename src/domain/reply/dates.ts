@@ -108,6 +108,13 @@ function isOfThing(items: readonly Item[], at: number, { daysOfThings }: Languag
   return next !== undefined && !isBreak(next) && next.cue !== 'mark' && !REPORTED.includes(next.cue)
 }
 
+/** "Sat 1 thigh 5, Sun ..." names a day; "sat 2 hours" and "sat" alone do not. */
+function weekdayAmong(items: readonly Item[], at: number, { weekdaysAmong }: Language): number | null {
+  const named = items[at]!.cue === 'word' ? weekdaysAmong.get(items[at]!.text) : undefined
+  if (named === undefined || !isBreak(items[at - 1]) || items[at + 2]?.cue === 'unit') return null
+  return items.some(({ cue }) => cue === 'weekday' || cue === 'day') ? named : null
+}
+
 /** Nothing else opens a date, but for small words before a number ("for the 2nd"). */
 const DATES = new Set<Item['cue']>(['weekday', 'day', 'ago', 'num', 'month'])
 
@@ -124,6 +131,8 @@ function dateAt(
   if (item.cue === 'weekday') return [1, lastWeekday(item.value, today)]
   // "today" after midnight is still the day of the latest prompt
   if (item.cue === 'day') return [1, item.value === 0 ? promptDay : addDays(today, -item.value)]
+  const among = weekdayAmong(items, at, language)
+  if (among !== null) return [1, lastWeekday(among, today)]
   const ofMonth = dayOfMonth(items, at, today, language)
   if (ofMonth) return ofMonth
   if (item.cue === 'ago') return daysAgo(items, at, today)

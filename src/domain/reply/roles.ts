@@ -59,7 +59,8 @@ export const ofAll: Join = (items, at, planned) => {
   const [from, all, name] = [items[at], items[at + 1], items[at + 2]]
   const opens = from?.cue === 'from' || from?.cue === 'outOf'
   if (!opens || isNum(items[at - 1]) || !isNum(all) || all.value !== planned) return null
-  if (items[at - 1]?.cue === 'both' || items[at - 1]?.cue === 'all') return [2, [skipped(items, at, at + 1)]]
+  if (['both', 'all', 'nothing'].includes(items[at - 1]?.cue ?? 'mark'))
+    return [2, [skipped(items, at, at + 1)]]
   if (name?.cue !== 'session') return null
   return isNum(items[at + 3]) ? null : [3, [skipped(items, at, at + 2)]]
 }

@@ -171,6 +171,7 @@ function denyBackward(items: readonly Item[], from: number): void {
     const passes: readonly Item['cue'][] = [
       'pain',
       'be',
+      'was',
       'soft',
       'now',
       'and',

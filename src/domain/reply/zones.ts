@@ -102,13 +102,20 @@ export function findReach(items: readonly Item[]): ReachFound {
 
 const LIMBS: readonly Item['cue'][] = ['zone', 'leg', 'legs', 'sideNoun']
 
+/** "pantorrilla de la izquierda": past the small words that join a side to its limb. */
+function beforeSmall(items: readonly Item[], at: number): number {
+  let last = at - 1
+  while (items[last]?.cue === 'article') last -= 1
+  return last
+}
+
 function sideAt(items: readonly Item[], at: number): boolean {
   let next = at + 1
   while (items[next]?.cue === 'article' || items[next]?.cue === 'partOf' || items[next]?.cue === 'moved')
     next += 1
   if (items[next]?.cue === 'arm' || items[next]?.unread) return false
   if (LIMBS.includes(items[next]?.cue ?? 'mark')) return true
-  const last = items[at - 1]
+  const last = items[beforeSmall(items, at)]
   const named = isMark(last, ',(') ? items[at - 2] : last
   if (named && LIMBS.includes(named.cue) && named.value !== 1 && !named.unread) return endsHere(items, at + 1)
   if (last?.cue === 'inside' && endsHere(items, at + 1)) return true

@@ -51,6 +51,7 @@ export interface Language {
   readonly firstOfRow: ReadonlySet<string>
   readonly ofSessions: { readonly numbers: ReadonlySet<string>; readonly articles: ReadonlySet<string> }
   readonly homophones: ReadonlyMap<string, number>
+  readonly weekdaysAmong: ReadonlyMap<string, number>
   readonly cues: Phrasebook<Meaning>
   readonly within: Phrasebook<Intent>
   readonly whole: ReadonlyMap<string, Intent>
@@ -132,6 +133,9 @@ function single(rows: readonly Row[], language: string): Map<string, Meaning> {
   return meanings
 }
 
+const byWord = (lists: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, number> =>
+  new Map(Object.entries(lists).flatMap(([n, list]) => list.map((w): [string, number] => [w, Number(n)])))
+
 /** Checks and prepares the data of one language. Throws with the place of the first fault. */
 export function compile(data: LexiconData): Language {
   const lexicon = LexiconSchema.parse(data)
@@ -161,11 +165,8 @@ export function compile(data: LexiconData): Language {
       numbers: new Set(lexicon.ofSessions.numbers),
       articles: new Set(lexicon.ofSessions.articles),
     },
-    homophones: new Map(
-      Object.entries(lexicon.homophones).flatMap(([n, list]) =>
-        list.map((w): [string, number] => [w, Number(n)]),
-      ),
-    ),
+    homophones: byWord(lexicon.homophones),
+    weekdaysAmong: byWord(lexicon.weekdaysAmong),
     cues: book([...meanings]),
     within: book(within),
     whole: new Map(whole),

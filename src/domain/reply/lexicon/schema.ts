@@ -142,6 +142,8 @@ export const LexiconSchema = z.strictObject({
   daysBack: numbered,
   /** 1 is Monday. */
   weekdays: numbered,
+  /** Words that name a weekday only before a number, where another day is named ("Sat 1 thigh 5, Sun ..."). */
+  weekdaysAmong: numbered.default({}),
   months: numbered,
   cues: z.partialRecord(z.enum(Object.keys(CUES) as [PlainCue, ...PlainCue[]]), phrases),
   /** Heard anywhere in a message, or only as the whole of it. */

@@ -47,6 +47,7 @@ const places = {
     end of my, ball of, muscle, muscles, joint, bone, nerve
   `,
   inside: `
+    coming till, coming until, coming to, coming to my, coming up to, coming down to, comes till, comes until, comes down to, coming till my, coming till the, going till, goes till, till my, till the,
     in, in the, in my, in a, at the, at my, into, into the, into my, on the, on my, down, down the,
     down my, down to the, down to my, to the, to my, around the, around my, up to the, up to my,
     as far as, as far as the, as far as my, all the way to, all the way to the, all the way to my,
@@ -203,7 +204,7 @@ const doing = {
     exercises, set, set of exercises, set of drills, lot of exercises, lots of exercises, lot of drills, goes at it
   `,
   did: `
-    did, ive done, have done, i did, stopped after, called it after, called it a day after, get round to, got round to, get around to, got around to, gotten to, did do, got through, got in, fitted in, squeezed in, fit in, do,
+    did, ive done, have done, i did, had time for, only had time for, i had time for, found time for, made time for, stopped after, called it after, called it a day after, get round to, got round to, get around to, got around to, gotten to, did do, got through, got in, fitted in, squeezed in, fit in, do,
     knocked out, smashed, smashed out, banged out, ticked off, got, nailed
   `,
   done: `
@@ -222,6 +223,7 @@ const feeling = {
     vas, worst pain, pain worst, pain wise, painwise, ouch, ouchie, level, score, rating, scale,
     intensity, twinge, twinges, sting, stinging, burning, burn, throbbing, throb, cramp, cramping, zing,
     zaps, shooting pain, nerve pain, stabbing, pian, payne, it is a, its a, its at a, call it, call it a,
+    i will say, i will say a, ill say, ill say a, i shall say, i will go with, i will go with a, ill go with, ill go with a, i will give it, i will give it a, ill give it, ill give it a,
     id say, id say a, i would say, i would say a, would say, id give it, id give it a, give it a, rate it,
     rated it, id rate it, rate it a, id rate it a, tingle, tingles, tingling, spikes, spike, ow
   `,
@@ -258,6 +260,7 @@ const feeling = {
     hardly, barely, scarcely, almost, nearly, practically, virtually, not much, hardly any, little
   `,
   times: `
+    getting out of the car, getting out of bed, getting out of a chair, getting out of my chair, getting into the car, getting in the car, getting in and out of the car, climbing stairs, on the stairs,
     worst of the day, the worst of the day, worst of today, worst moment, worst point, highest, the highest,
     ish, most of the day, most of the night, most of the evening, most of the morning, much of the day,
     mostly,

@@ -243,6 +243,7 @@ const smallWords = {
   `,
   soft: `
     set it off, set off, set me off, sets it off, set that off, set things off, setting it off,
+    in order, in that order, in your order, in the order you asked, bc, bcs, bcoz, cuz, coz of, cos of, bc of,
     while i, because, cos, cause, coz, rn, if i, tho, fr, bruh, period, comma, full stop,
     new line, forgot to log, forgot to answer, forgot to reply, forgot to report, missed logging, no new
     pain, no extra pain, no worse pain, no increase in pain, no change in pain, no added pain, no
@@ -300,6 +301,7 @@ const talk = {
     okay to
   `,
   unit: `
+    press ups, push ups, sit ups, pull ups,
     minutes, minute, min, mins, hours, hour, hrs, hr, h, seconds, secs, sec, weeks, wks, months, month,
     years, year, yrs, yr, km, kms, k, m, miles, mile, metres, meters, kg, kgs, kilos, kilo, lbs, lb,
     pounds, stone, g, mg, ml, litres, tablets, tablet, tabs, pills, pill, paracetamol, ibuprofen,

@@ -39,6 +39,7 @@ export const en: LexiconData = {
   daysBack,
   daysOfThings,
   weekdays,
+  weekdaysAmong: { 6: 'sat' },
   months,
   cues: { ...cuesOfSlots, ...cuesOfGrammar },
   intents,

@@ -3,6 +3,9 @@ import type { LexiconData } from '../schema.ts'
 /** Phrases in which a word of ours means something else ("back to work", "on my feet", "half an hour"). */
 export const looksLike = {
   none: `
+    set foot in, set foot on, set foot, setting foot in, setting foot, set foot outside, foot of the bed, foot of the stairs, foot of the hill, foot the bill,
+    one of them at, one of them in, one of them on, one of them with, one of them outside, one of which,
+    forgot my phone, forgot my charger, forgot my password, forgot my keys, forgot my glasses, forgot my bag, left my phone, lost my phone,
     said no, says no, say no, saying no, said no to, said no more, says no more,
     delete all, delete all my, delete all my stuff, erase all, erase all my, erase all my stuff, wipe all, wipe all my
     stuff, remove all, remove all my, remove all my stuff, forget all my stuff,

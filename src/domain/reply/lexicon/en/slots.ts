@@ -77,7 +77,9 @@ export const sides: LexiconData['sides'] = {
   right: 'right, r, rt, rgt, rhs, right hand, right sided, righty',
 }
 
+/** Further back than is read without a question, so that it is asked about. */
 export const daysBack: LexiconData['daysBack'] = {
+  7: 'a week ago i did, one week ago i did, a week ago we did, a week ago did',
   0: 'today, todays, tday, todays one, todday, tody',
   1: `
     yesterday, yday, yesterdays, yest, ystd, yesterd, yester, yesturday, yestarday, the day before, day

@@ -163,6 +163,7 @@ export const intents: LexiconData['intents'] = {
   },
   question: {
     within: `
+      time zone, timezone, time difference, jet lag, jetlag, jetlagged, im in, i am in, were in, we are in, im back in, i am back in, currently in, now in, just landed in, landed in, arrived in, flew to, flying to, moved to, moving to, im abroad, i am abroad,
       ask the coach, ask coach, ask my coach, question for the coach, question for coach, question for my
       coach, tell the coach, tell coach, tell my coach, talk to the coach, talk to my coach, talk to
       coach, speak to the coach, speak to my coach, speak with, talk with, speak to someone, talk to

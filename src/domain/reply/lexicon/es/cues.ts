@@ -94,7 +94,7 @@ const doing = {
     entreno, ejercicios, practicas, ses, rondas, ronda, de ellas, de las dos, de las tres, sesiones hechas,
     sesiones completadas, seciones, secion, sesions
   `,
-  did: 'hice, echo, eche, he hecho, hicimos, hise, ice, hago, logre, pude hacer, consegui hacer, consegui, complete, he completado, termine, acabe, realice, solo hice, hice solo',
+  did: 'alcance a hacer, alcance a completar, llegue a hacer, pude completar, hice, echo, eche, he hecho, hicimos, hise, ice, hago, logre, pude hacer, consegui hacer, consegui, complete, he completado, termine, acabe, realice, solo hice, hice solo',
   done: 'hecha, echas, echa, echos, hechas, hecho, hechos, completada, completadas, completado, terminadas, terminada, listas, lista, cumplidas, realizadas',
   sessionLetter: 's, x',
 } satisfies Partial<Cues>

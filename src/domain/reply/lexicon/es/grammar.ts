@@ -27,6 +27,7 @@ const scope = {
     va mas alla de la, no va mas alla del, sin pasar de la, sin pasar del, sin nada por debajo de la
   `,
   no: `
+    ${each('ya no lo siento/ya no la siento/no lo siento/ya no lo noto/no lo noto/ya no la noto/ya no me baja/ya no baja/ya no me llega/ya no me duele/ya no se me va', 'en el/en la/en los/en las/al/a la/a los/hasta el/hasta la')},
     sin hormigueo, no hay hormigueo, no tengo hormigueo, nada de hormigueo, sin nada de hormigueo, ni hormigueo, sin ningun hormigueo, sin hormigueos, no hay hormigueos, no tengo hormigueos, nada de hormigueos, sin nada de hormigueos, ni hormigueos, sin ningun hormigueos, sin calambres, no hay calambres, no tengo calambres, nada de calambres, sin nada de calambres, ni calambres, sin ningun calambres, sin calambre, no hay calambre, no tengo calambre, nada de calambre, sin nada de calambre, ni calambre, sin ningun calambre, sin ardor, no hay ardor, no tengo ardor, nada de ardor, sin nada de ardor, ni ardor, sin ningun ardor, sin quemazon, no hay quemazon, no tengo quemazon, nada de quemazon, sin nada de quemazon, ni quemazon, sin ningun quemazon, sin pinchazos, no hay pinchazos, no tengo pinchazos, nada de pinchazos, sin nada de pinchazos, ni pinchazos, sin ningun pinchazos, sin punzadas, no hay punzadas, no tengo punzadas, nada de punzadas, sin nada de punzadas, ni punzadas, sin ningun punzadas, sin calambrazos, no hay calambrazos, no tengo calambrazos, nada de calambrazos, sin nada de calambrazos, ni calambrazos, sin ningun calambrazos,
     no, no en el, no en la, ni, ni en el, ni en la, sin, nunca, jamas, nada en, nada en el, nada en la, nada
     en los, nada por debajo de, nada debajo de, no llega, no llega al, no llega a, no me llega al, no me llega
@@ -42,7 +43,7 @@ const scope = {
   was: 'estaba, era, fue, estuvo, eran, tenia, tuve, habia',
   now: 'ahora, ahorita, actualmente, en este momento, ya, ahora mismo',
   only: 'solo, solamente, solo en el, solo en la, solo el, solo la, unicamente, nomas, nada mas, se queda en, se queda en la, se queda en el, hasta ahi, solo hasta, solo a',
-  past: 'antes era, la semana pasada, hace semanas, hace una semana, hace dos semanas, hace tres semanas, hace meses, hace un mes, el mes pasado, el ano pasado, hace un ano, hace anos, hace tiempo, al empezar, cuando empece, solia, el fin de semana, la ultima vez, antiguamente',
+  past: `antes era, la semana pasada, hace semanas, hace una semana, hace dos semanas, hace tres semanas, hace meses, hace un mes, el mes pasado, el ano pasado, hace un ano, hace anos, hace tiempo, al empezar, cuando empece, solia, el fin de semana, la ultima vez, antiguamente, ${each('antes/antes me/antes lo/antes la/antes se me', 'bajaba/llegaba/dolia/sentia/notaba/tenia/iba/estaba/molestaba/irradiaba/corria')}`,
   but: 'pero, aunque, sin embargo, mientras que, peroo',
   except:
     'excepto, excepto en el, excepto en la, salvo en el, salvo en la, menos en el, menos en la, aparte de',
@@ -77,12 +78,12 @@ const smallWords = {
     alrededor de un, digamos, cosa de, algo asi como un, dl, una especie de, en total, total, exactamente,
     de un, de unos, en un, a nivel, calculo, calculo que un, creo que un, creo
   `,
-  be: 'es, esta en, son, estoy, estoy en, siento, sigue, sigue en, sigo con, sigo en, anda, anda en, anda por, tengo, tengo un, tengo el, hay, ha sido, es de, era de, estan, queda en, se siente, noto, sigue siendo, estamos',
+  be: `${each('lo siento/la siento/lo noto/la noto/me queda/se me queda/queda/me quedo/se me quedo', 'en/en el/en la/en los/en las/por el/por la')}, queda un poquito, queda un poco, queda algo, me queda un poquito, me queda un poco, me queda algo, es, esta en, son, estoy, estoy en, siento, sigue, sigue en, sigo con, sigo en, anda, anda en, anda por, tengo, tengo un, tengo el, hay, ha sido, es de, era de, estan, queda en, se siente, noto, sigue siendo, estamos`,
   soft: `
     sola, solita, solito,
     me, te, se, yo, muy, mucho, muchisimo, bastante, tan, pues, bueno, buenas, hola, ola, holi, hey, oye, ey,
     buenos dias, buen dia, buenas tardes, buenas noches, k tal, q tal, que tal, coach, entrenador,
-    entrenadora, profe, jaja, jajaja, jajajaja, jeje, uf, uff, pff, pf, ntp, la verdad, por favor, porfa, xfa,
+    entrenadora, profe, jaja, jajaja, jajajaja, jeje, xd, xdd, xddd, lol, uf, uff, pff, pf, ntp, la verdad, por favor, porfa, xfa,
     todavia, aun, asi, aqui, ahi, alli, tio, amigo, che, compa, resultado, reporte, informe, registro,
     parte diario, en fin, luego, entonces, en resumen, resumen, hoy dia, eso, eso es, es todo,
     nada mas que decir, sintomas, sintoma, todo bien, todo ok, todo tranquilo, un poco, poco, poquito a poco,
@@ -93,7 +94,7 @@ const smallWords = {
 
 const talk = {
   correction: `
-    quise decir, queria decir, quiero decir, digo, correccion, corrijo, rectifico, mejor dicho, me equivoque,
+    bueno no, mejor no, ay no, uy no, ah no, no miento, miento, no mentira, quise decir, queria decir, quiero decir, digo, correccion, corrijo, rectifico, mejor dicho, me equivoque,
     me he equivocado, error, es decir, no espera, espera no, espera, no perdon, perdon quise decir, ups, uy,
     cambialo a, cambia a, corrige a, deberia ser, deberia haber sido, ponle
   `,
@@ -107,7 +108,7 @@ const talk = {
     'mi padre, mi madre, mi papa, mi mama, mi mujer, mi esposa, mi marido, mi esposo, mi hermano, mi hermana, mi hijo, mi hija, mi amigo, mi amiga, un amigo, una amiga, mi pareja, mi novio, mi novia, mi abuelo, mi abuela, mi jefe, mi tio, mi tia, mi vecino, mi vecina, mi perro, mi medico, mi companero',
   ask: 'puedo, podria, debo, deberia, tengo que, es normal, es malo, es bueno, cual, cuales, cuanto, cuanta, cuantas, cuantos, cuando, por que, qual, que hago, que pasa si, como hago, como se, hay que, que significa, sera, que debo, una pregunta, pregunta, tengo una pregunta, se puede, crees que',
   unit: `
-    minutos, minuto, min, mins, horas, hora, hrs, hs, h, segundos, seg, semanas, semana, meses, mes, anos,
+    minutos, minuto, min, mins, horas, hora, hrs, hs, h, segundos, seg, semanas, meses, mes, anos,
     ano, km, kms, kilometros, kilometro, metros, metro, kg, kilos, kilo, mg, ml, litros, pastillas, pastilla,
     paracetamol, ibuprofeno, ibuprofenos, paracetamoles, tabletas, pasos, repeticiones, reps, series,
     escalones, pisos, personas, hijos, cafes, cervezas, perros, veces al dia, veces por semana, grados, cm,
@@ -115,7 +116,7 @@ const talk = {
     comprimidos, cojines, almohadas, horas de sueno, veces anoche, remadas
   `,
   unitBefore:
-    'semana numero, energia, estres, sueno, calidad de sueno, esfuerzo, animo, fatiga, motivacion, edad, numero, fase, etapa, paso numero, autobus, bus, tome, tomo, l, version, pagina, capitulo, habitacion, peldano, sem, bebi, sali con',
+    'semana, semana numero, energia, estres, sueno, calidad de sueno, esfuerzo, animo, fatiga, motivacion, edad, numero, fase, etapa, paso numero, autobus, bus, tome, tomo, l, version, pagina, capitulo, habitacion, peldano, sem, bebi, sali con',
   setsOf: 'series de, repeticiones de, tandas de, vueltas de',
   clock:
     'trabaje hasta las, trabajando hasta las, trabajo hasta las, en el trabajo hasta las, despierto hasta las, despierta hasta las, fuera hasta las, ocupado hasta las, ocupada hasta las, nos vemos a las, a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',

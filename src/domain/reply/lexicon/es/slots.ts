@@ -1,8 +1,9 @@
+import { each } from '../each.ts'
 import type { LexiconData } from '../schema.ts'
 
 /** Zones in people's own words, of Spain and of the Americas; hip counts as buttock, groin as thigh, shin as calf. */
 export const zones: LexiconData['zones'] = {
-  none: 'nada en ningun lado, nada en ningun sitio, nada en ninguna parte, nada por ningun lado, en ningun sitio, en ningun lado, en ninguna parte, ningun sitio, ningun lado, ninguna parte, por ningun lado',
+  none: `${each('no noto nada/no siento nada/no tengo nada/no hay nada/no me duele nada/no lo siento/no lo noto', 'en ningun lado/en ningun sitio/en ninguna parte/en ningun lugar/por ningun lado/por ningun sitio/por ninguna parte')}, nada en ningun lado, nada en ningun sitio, nada en ninguna parte, nada por ningun lado, en ningun sitio, en ningun lado, en ninguna parte, ningun sitio, ningun lado, ninguna parte, por ningun lado`,
   back: `
     espalda, espalda baja, baja espalda, parte baja de la espalda, zona baja de la espalda, lumbar, lumbares,
     zona lumbar, la lumbar, lumbago, columna, cintura, rinones, sacro, espinazo, lomo, solo espalda
@@ -73,7 +74,7 @@ export const sides: LexiconData['sides'] = {
 }
 
 export const daysBack: LexiconData['daysBack'] = {
-  0: 'hoy, el de hoy, lo de hoy, dia de hoy',
+  0: 'hoy, hoy nada mas, hoy nomas, el de hoy, lo de hoy, dia de hoy',
   1: 'ayer, lo de ayer, el de ayer, el dia de ayer',
   2: 'anteayer, antier, antes de ayer, antes ayer, antiayer, antesdeayer',
 }

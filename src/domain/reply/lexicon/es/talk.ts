@@ -97,6 +97,7 @@ export const intents: LexiconData['intents'] = {
   },
   question: {
     within: `
+      huso horario, zona horaria, cambio de horario, jet lag, estoy en, ahora estoy en, estamos en, acabo de llegar a, me mude a, me he mudado a, me voy a mudar, viajo a, volando a,
       pregunta para el coach, pregunta para el entrenador, pregunta para la entrenadora, preguntale al,
       dile al, dile
       a la, dile a mi, pregunta al coach, hablar con el, hablar con la, hablar con mi, hablar con alguien,
