@@ -1,4 +1,6 @@
+import { stopsDrills } from '../domain/care.ts'
 import type { Day } from '../domain/day.ts'
+import { careFor } from '../domain/signs/screen.ts'
 import { plain } from './answer.ts'
 import { afterPress } from './check-in/check-in.ts'
 import { applyAct } from './check-in/client-acts.ts'
@@ -22,6 +24,7 @@ import { commit, draftOf, type EngineParts } from './parts.ts'
 import type { ClientFile, Handled, Tx } from './ports.ts'
 import type { OutboxRow, Stage } from './rows.ts'
 import { drillsWithheld } from './status.ts'
+import { signsToldBy } from './urgent/told-by.ts'
 
 const NOTHING: Handled = { answer: null }
 
@@ -70,11 +73,18 @@ async function underWayElsewhere(tx: Tx, { client, texts }: Draft, { act }: Choi
   return isOther ? texts.course.elsewhere : null
 }
 
-/** In the language of the practice whose message it was. */
-async function notYours(parts: EngineParts, tx: Tx, { outbox }: Choice | FormFilled): Promise<Handled> {
-  const row = await tx.outbox(outbox)
+/**
+ * In the language of the practice whose message it was. Whoever has been erased since, rows and all, may have the
+ * form still open: a sign in it is answered as a stranger's is.
+ */
+async function notYours(parts: EngineParts, tx: Tx, event: Choice | FormFilled): Promise<Handled> {
+  const row = await tx.outbox(event.outbox)
   const practice = row?.practiceId ? await tx.practice(row.practiceId) : null
-  return { answer: plain(parts.textsFor(practice?.language ?? 'en').client.notYours, null, true) }
+  const { client } = parts.textsFor(practice?.language ?? 'en')
+  const care = row ? 'none' : careFor(signsToldBy(event))
+  if (stopsDrills(care)) return { answer: plain(client.strangerUrgent, null, true) }
+  const before = care === 'soon' ? `${client.soonBefore}\n` : ''
+  return { answer: plain(before + client.notYours, null, true) }
 }
 
 /** A press or form of a coach's on a message about a client. */
@@ -146,7 +156,16 @@ export async function onForm(parts: EngineParts, tx: Tx, event: FormFilled, now:
   if (event.act.do === 'activities') activitiesFilled(draft, event.filled)
   else if (event.act.do === 'screening') {
     if (draft.client.stage === 'screening') screeningForm(draft, event.filled)
+    else screeningPast(draft, event)
   } else if (event.act.do === 'check-in' || event.act.do === 'put-right') checkInFilled(draft, event)
   await commit(tx, draft)
   return NOTHING
+}
+
+/** The first questions were answered or ended while the form was open: a sign ticked in it counts all the same. */
+function screeningPast(draft: Draft, event: FormFilled): void {
+  const signs = signsToldBy(event)
+  const { client } = draft.texts
+  if (signs.length === 0) return void draft.toClient({ kind: 'notice', text: client.alreadyAnswered })
+  checkInFilled(draft, { ...event, act: { ...event.act, day: draft.today }, filled: { signs } })
 }

@@ -1,10 +1,11 @@
 import { type Care, stopsDrills } from '../domain/care.ts'
 import { type Day, isDay } from '../domain/day.ts'
-import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
+import type { SignId } from '../domain/signs/catalogue.ts'
 import { careFor, screen } from '../domain/signs/screen.ts'
 import type { Screening } from '../domain/signs/screening.ts'
 import { ROUTINE_SIGNS } from '../engine/check-in/asking.ts'
-import type { ChatEvent, Choice, FormFilled } from '../engine/event.ts'
+import type { ChatEvent } from '../engine/event.ts'
+import { signsToldBy } from '../engine/urgent/told-by.ts'
 
 /** Signs that an event tells of by itself, without a look at any record. */
 export interface Heard {
@@ -43,8 +44,8 @@ type Signs = Pick<Screening, 'signs' | 'unsure'>
 
 function signsOf(event: ChatEvent, language: string, others: readonly string[]): Signs {
   if (event.kind === 'words') return spoken(event.text, language, others)
-  if (event.kind === 'form') return { signs: ticked(event), unsure: [] }
-  return { signs: event.kind === 'choice' ? chosen(event) : [], unsure: [] }
+  const isPress = event.kind === 'form' || event.kind === 'choice'
+  return { signs: isPress ? signsToldBy(event) : [], unsure: [] }
 }
 
 /** In the client's language; somebody frightened may write in another one, where only what is plain counts. */
@@ -57,21 +58,4 @@ function spoken(text: string, language: string, others: readonly string[]): Sign
   })
   // the engine asks them back
   return { signs, unsure: signs }
-}
-
-/** Of every form the field that asks for signs; what is known and old is asked for in another one. */
-function ticked({ filled }: FormFilled): SignId[] {
-  const { signs = [] } = filled
-  return (typeof signs === 'string' ? [signs] : signs).filter(isSignId)
-}
-
-function chosen({ act, values }: Choice): readonly SignId[] {
-  if (act.do === 'sign')
-    return act.value === 'yes' && isSignId(String(act.sign)) ? [String(act.sign) as SignId] : []
-  if (act.do !== 'answer') return []
-  if (act.ask === 'side') return act.value === 'both' ? ['both-legs'] : []
-  if (act.ask !== 'signs' || act.value === 'none') return []
-  const named = [...values, String(act.chosen ?? '')].filter(isSignId)
-  // "one of these" and not which: as graver ones are among them, it counts as those that are asked for every day
-  return named.length > 0 ? named : ROUTINE_SIGNS
 }

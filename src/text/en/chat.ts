@@ -8,7 +8,8 @@ export const chat = {
     'The alert channel refuses my messages, so this comes to you alone. Take it up in the server with /take-up, and please have the channel looked at.',
   failedPress:
     'Sorry, that did not work. Please press it again in a minute, or tell me in words. If something feels new or wrong in your body, do not wait for me: call your local emergency number.',
-  expired: 'This button does nothing any more. Please tell me in your own words instead.',
+  expired:
+    'This does nothing any more, and nothing was kept. Please tell me in your own words instead. If something feels new or wrong in your body, do not wait for me: call your local emergency number.',
   pressAgain: 'Sorry, that took me too long. Please press it again, or tell me in words.',
   permissions: {
     ViewChannel: 'View Channel',

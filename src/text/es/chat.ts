@@ -10,7 +10,8 @@ export const chat: Texts['chat'] = {
     'El canal de alertas rechaza mis mensajes, por eso esto te llega solo a ti. Tómala en el servidor con /take-up, y haz que alguien mire el canal.',
   failedPress:
     'Perdona, no ha funcionado. Pulsa otra vez en un minuto, o dímelo con palabras. Si notas algo nuevo o raro en tu cuerpo, no me esperes: llama al número de emergencias local.',
-  expired: 'Este botón ya no hace nada. Dímelo con tus palabras, por favor.',
+  expired:
+    'Esto ya no hace nada, y no se ha guardado nada. Dímelo con tus palabras, por favor. Si notas algo nuevo o raro en tu cuerpo, no me esperes: llama al número de emergencias local.',
   pressAgain: 'Perdona, he tardado demasiado. Pulsa otra vez, o dímelo con palabras.',
   permissions: {
     ViewChannel: 'Ver canal',
