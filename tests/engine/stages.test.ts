@@ -1,5 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { textsFor } from '../../src/text/index.ts'
 import { COACH, openPractice, type Practice, person } from './practice.ts'
+
+const { client } = textsFor('en')
 
 let practice: Practice
 beforeEach(async () => {
@@ -89,6 +92,16 @@ describe('a sign during the first questions', () => {
       seen: ['no'],
     })
     expect(practice.to('heron').at(-1)).toMatchObject({ kind: 'screening', asks: 'screening:risks' })
+  })
+
+  it('end with “leave”, and a question or “help” is no answer to them', async () => {
+    expect((await practice.say('heron', 'do I have to answer that?')).map(({ text }) => text)).toEqual([
+      expect.stringContaining('do I have to answer that?'),
+      client.questionPassedOn,
+    ])
+    expect((await practice.say('heron', 'help')).map(({ text }) => text)).toEqual([client.help])
+    expect((await practice.say('heron', 'leave'))[0]?.text).toBe(client.left(30))
+    expect(await practice.status('heron')).toBe('left')
   })
 
   it('refuses somebody under age, politely', async () => {
@@ -248,6 +261,34 @@ describe('parked, paused, discharged, left, unknown', () => {
     expect(practice.toCoach().at(-1)?.text).toContain('still open')
     await practice.wait(12)
     expect(practice.toAlerts().at(-1)?.kind).toBe('alert-repeat')
+  })
+
+  it('answers a sign in a form that was open when its client left, or was erased', async () => {
+    await practice.invite('heron')
+    await practice.press('heron', 'consent-yes')
+    await practice.press('heron', 'sexual-yes')
+    const open = practice.sent.findLast((one) => one.message.buttons.some(({ name }) => name === 'fill-in'))!
+    await practice.say('heron', 'leave')
+    const told = await practice.fill('heron', 'fill-in', { signs: ['bladder-change'] })
+    expect(told.map(({ text }) => text)).toEqual([client.leftUrgent])
+    expect((await practice.file('heron')).signs).toEqual([])
+    await practice.command('erase-me', { sure: true }, 'heron')
+    const sent = async (sign: string) => {
+      const from = { id: `form-${sign}`, actor: person('heron'), outbox: open.id }
+      const event = { kind: 'form', ...from, act: { do: 'screening' }, filled: { signs: [sign] } } as const
+      return (await practice.bot.handle(event)).answer?.text
+    }
+    expect(await sent('bladder-change')).toBe(client.strangerUrgent)
+    expect(await sent('weight-loss')).toBe(`${client.soonBefore}\n${client.notYours}`)
+    expect(await sent('none')).toBe(client.notYours)
+  })
+
+  it('takes a sign in a form of first questions that are answered already', async () => {
+    await practice.enrol('heron')
+    const told = await practice.fill('heron', 'fill-in', { signs: ['bladder-change'] })
+    expect(told.map(({ kind }) => kind)).toEqual(['urgent', 'alert', 'receipt'])
+    const calm = await practice.fill('heron', 'fill-in', { age: '41' })
+    expect(calm.map(({ text }) => text)).toEqual([client.alreadyAnswered])
   })
 
   it('answers a stranger’s sign without digits, tells nobody and keeps nothing', async () => {

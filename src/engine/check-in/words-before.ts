@@ -1,5 +1,7 @@
 import { sexualInWords } from '../course/course-acts.ts'
 import { consent } from '../course/enrol.ts'
+import { leave } from '../course/leave.ts'
+import { askCoach } from '../course/questions.ts'
 import { chosenValues, screeningWords } from '../course/screening.ts'
 import { questionOf } from '../course/screening-questions.ts'
 import { goOnScreening, saysGoOn } from '../course/screening-waits.ts'
@@ -13,6 +15,7 @@ import { urgentText } from '../urgent/urgent.ts'
 import { carry, latestAsked } from './asked.ts'
 import { chooseByWords } from './choose-by-words.ts'
 import { nextQuestion } from './next-question.ts'
+import { readWith } from './read-with.ts'
 import { trail } from './record.ts'
 import { screenWords } from './screen-words.ts'
 
@@ -46,14 +49,18 @@ export function duringScreening(draft: Draft, event: Words): boolean {
   const id = asked?.ask.startsWith('screening:') ? asked.ask.slice('screening:'.length) : null
   const question = id === null ? undefined : questionOf(id)
   if (isLocked(draft.file) || isPressing(draft.file)) return false
-  if (asked?.ask === SEXUAL_ASK && screenWords(draft, text).signs.length === 0)
-    return sexualInWords(draft, text) || goOnScreening(draft)
-  if (!question) return false
   const heard = screenWords(draft, text)
+  const isCalm = heard.signs.length === 0
+  if (asked?.ask === SEXUAL_ASK && isCalm)
+    return sexualInWords(draft, text) || saidBeside(draft, text) || goOnScreening(draft)
+  if (!question) return false
   // an age of 41 is no fever
   const isChoice =
     question.kind === 'line' ? /^\s*\d{1,3}\s*$/.test(text) : chosenValues(draft, text, question).length > 0
-  if (heard.signs.length === 0 || isChoice) {
+  // somebody without buttons may answer a line with anything, a question mark too
+  const isLine = draft.client.wordsOnly && question.kind === 'line'
+  if (isCalm && !isChoice && saidBeside(draft, text, isLine)) return true
+  if (isCalm || isChoice) {
     screeningWords(draft, question.id, text)
     return true
   }
@@ -62,5 +69,17 @@ export function duringScreening(draft: Draft, event: Words): boolean {
   const next = nextQuestion(draft, draft.today, [])
   if (next) draft.toClient({ kind: 'ask', text: next.text, ...carry(draft, next) })
   else if (!isLocked(draft.file)) screeningWords(draft, question.id, text)
+  return true
+}
+
+/** "Leave" counts at any time, as the invitation says, and a question to the coach is no answer to ours. */
+function saidBeside(draft: Draft, text: string, isLine = false): boolean {
+  const { intent } = readWith(draft, text, draft.today, null).reading
+  if (intent === 'leave') leave(draft)
+  else if (intent === 'help') draft.toClient({ kind: 'notice', text: draft.texts.client.help })
+  else if (intent === 'question' && !isLine) {
+    askCoach(draft, text)
+    draft.toClient({ kind: 'notice', text: draft.texts.client.questionPassedOn })
+  } else return false
   return true
 }

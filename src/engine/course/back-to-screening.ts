@@ -7,5 +7,6 @@ export function backToScreening(draft: Draft): void {
   if (draft.client.stage !== 'screening' || isLocked(draft.file) || isPressing(draft.file)) return
   const step = nextScreeningStep(draft)
   const waits = draft.file.asked.some((row) => row.ask.startsWith('screening:'))
-  if (step !== null && !waits) carryScreening(draft, step, '')
+  // without a form in view the question is out of sight
+  if (step !== null && (!waits || draft.client.wordsOnly)) carryScreening(draft, step, '')
 }

@@ -7,12 +7,12 @@ import { drillsWithheld, isLocked } from '../status.ts'
 import { withCare } from '../urgent/with-care.ts'
 import { keepEndAsked, remindButtons } from './come-back.ts'
 import { courseFacts, liftLine } from './course-summary.ts'
-import { endWay, erasedAt } from './end.ts'
+import { endWay, erasedAt, retentionDays } from './end.ts'
 
 /** The client leaves: prompts and questions end at once. What is kept, and how to have it erased, is said. */
 export function leave(draft: Draft): void {
   close(draft, 'left')
-  const text = withCare(draft, draft.texts.client.left(draft.file.practice.retentionDays))
+  const text = withCare(draft, draft.texts.client.left(retentionDays(draft.file)))
   draft.toClient({ kind: 'discharge', text })
   draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.left(draft.client.ref, isLocked(draft.file)) })
 }

@@ -24,7 +24,8 @@ function markWords(mark: Mark): string {
     const [first, ...more] = mark.signs
     return `${mark.how}: ${more.length > 0 ? `${mark.signs.length} signs` : SIGN_WORDS[first!].short}`
   }
-  if (mark.kind === 'flag') return flagWords(mark) + (mark.level === 'note' ? '' : ` (${inWords(mark.level)})`)
+  if (mark.kind === 'flag')
+    return flagWords(mark) + (mark.level === 'note' ? '' : ` (${inWords(mark.level)})`)
   if (mark.kind === 'decision')
     return `coach: ${inWords(mark.decision)}${mark.ladder === null ? '' : `, ${ladder(mark.ladder)}`}`
   return rungWords(mark)

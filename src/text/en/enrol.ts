@@ -27,7 +27,7 @@ export const screening = {
   title: (step: number, steps: number): string => `First questions, part ${step} of ${steps}`,
   fillIn: 'Press the button to fill in the next part.',
   again: (labels: readonly string[]): string =>
-    `I could not read: ${labels.join('; ')}. Please answer again.`,
+    `I could not read the answer to ${labels.map((label) => `“${label}”`).join(', ')}. Please answer again.`,
   label: {
     signs: 'Is any of these new or changed?',
     age: 'Your age in years',

@@ -30,7 +30,8 @@ export const enrol = {
 export const screening: Texts['screening'] = {
   title: (step, steps) => `Primeras preguntas, ${step} de ${steps}`,
   fillIn: 'Pulsa el botón para rellenar la parte siguiente.',
-  again: (labels) => `No he podido leer: ${labels.join('; ')}. Responde otra vez, por favor.`,
+  again: (labels) =>
+    `No he podido leer la respuesta a ${labels.map((label) => `“${label}”`).join(', ')}. Responde otra vez, por favor.`,
   label: {
     signs: '¿Algo de esto es nuevo o ha cambiado?',
     age: 'Tu edad en años',
