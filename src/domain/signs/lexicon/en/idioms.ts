@@ -3,6 +3,9 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    belly (laugh/laughs/laughing/laughed), (laughed/laughing/laughs) (so/that/) (hard/much/) (that/) (my/it) (ribs/belly/chest/sides/stomach/tummy) (hurt/hurts/ached/ache),
+    (stomach/tummy/belly) (ache/aches/pain/pains/cramps/cramp/upset) (after/from) (too much/too many/a dodgy/dodgy/a bad/bad/eating/a big/spicy/last night's/last nights/the curry/a curry/the/that) (curry/takeaway/kebab/food/dinner/lunch/meal/prawns/beer/beans/cake/chilli/christmas dinner/sunday roast/),
+    (crash/accident/pile up) on (the/a) (motorway/road/bypass/ring road/bridge/m25/a road) (made/delayed/meant/held/so/caused/blocked),
     (wobbly/shaky/unsteady/unstable) (wifi/internet/connection/signal/start/table/chair/desk/stool/tooth/camera/video/phone/laptop/fence/shelf/tripod/picture/reception/ladder),
     (wifi/internet/connection/signal/table/chair/desk/stool/tooth/camera/video/tripod) (is/was/'s/went/gone/got/looks) (a bit/so/very/really/too/all/) (wobbly/shaky/unsteady/unstable),
     (unsteady/wobbly/shaky/wobbling/wobbled) (on/in) (the/a/my/that/an/) (paddle board/paddleboard/sup/board/surfboard/ice/skates/ice skates/roller skates/bosu/boat/kayak/canoe/scull/single scull/dinghy/pontoon/slackline/stilts/heels/high heels/unicycle/horse/skateboard/beam/bike/bicycle),

@@ -16,6 +16,9 @@ export const oblique: LexiconSource['words'] = {
     caught it (off/from) (my/the) (left/right/other), (good/other/fine) (leg/side) (isn't/isnt/is not/is no longer) (good/so good/fine/the good one) (anymore/any more/any longer/either)`,
   'oblique-weakness': `
     (leg/foot/ankle/calf/thigh) (power/strength) (is/was/'s/down to/at/) (half/a quarter/a third/less than half) (of/) (what it was/what it should be/normal), half (the/of the/my) (power/strength) (in/of) (my/the/that/this) (leg/foot/calf/thigh/ankle)`,
+  'oblique-stroke': `
+    (dribbles/dribbling/dribbled/leaks/leaking/leaked/spills/spilling/spilled/runs/ran/running/falls/fell/pours/drools/drooling) (out/) (of/from/down) (one/the left/the right/the/my left/my right) (corner/corner of my mouth/side of my mouth/side of my face),
+    (drink/tea/coffee/water/food/soup/drool/saliva/spit) (dribbles/dribbling/leaks/leaking/spills/runs/falls/keeps falling/comes/pours) (out/) (of/from/down) (one/the left/the right) side`,
   'oblique-harm': `
     (won't/wont/will not/not going to/not gonna) (be/) (a/) (bother/burden/nuisance/around/here/bothering you/in the way) (you/anyone/anybody/) (for/) (much/a lot/very) longer`,
 }

@@ -271,6 +271,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['sexual-change', 'oblique-sex', { unsure: true, isNegative: true }],
   ['both-legs', 'oblique-both', { unsure: true, isNegative: true }],
   ['leg-weakness', 'oblique-weakness', { unsure: true }],
+  ['stroke-signs', 'oblique-stroke', { unsure: true }],
   ['self-harm', 'oblique-harm', { unsure: true, isNegative: true }],
   // self-harm
   ['self-harm', 'harm', {}],

@@ -124,6 +124,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     caminar, andar, al caminar, al andar, escaleras, caminando, andando, paso, pasos, pisar, suelo, caigo,
     bajar, subir, cai`,
   'cant-said': `
+    ahora (ninguna/ninguno/cero/ni una/ni uno/nada), (cero/ninguna/ni una/nada) (en/con/de) (la/el) (mala/malo/izquierda/derecha/izquierdo/derecho/otra/otro/afectada),
     no (hubo/habia/ha habido/hay) (manera/forma/modo), ni modo, sin exito, en vano, y nada,
     no puedo, no pude, no consigo, no logro, imposible, no podia, me cuesta, incapaz, apenas puedo, no me
     sale, no alcanzo, ya no puedo, no he podido`,

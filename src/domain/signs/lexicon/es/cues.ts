@@ -83,7 +83,7 @@ export const cues: LexiconSource['words'] = {
     bien, normal, normales, ok, okey, okay, oki, perfecto, perfecta, perfectos, perfectas, perfectamente, todo
     bien, sin problema, sin problemas, como siempre, todo normal, en orden, sano, sana, genial, estupendo, de
     maravilla, igual que siempre, bajo control, controlo, controlo bien, lo controlo, las controlo, los controlo, la controlo, con normalidad, normalmente, sin novedad, sin novedades, sin
-    cambios, sin cambio, correcto, correctamente, al 100, joya, chevere, de lujo, intacto, intacta, igual, 👍`,
+    cambios, sin cambio, correcto, correctamente, al 100, joya, chevere, de lujo, intacto, intacta, igual, geniales, fenomenal, fenomenales, estupendas, estupendos, de diez, 👍`,
   rest: `(todo/) (lo demas/lo otro), el resto (de cosas/), (las/los) demas (cosas/senales/), todo el resto, por lo demas`,
   manner: `bien, normal, normalmente, del todo, como siempre, correctamente, como antes, con normalidad`,
   odd: ``,
@@ -96,7 +96,7 @@ export const cues: LexiconSource['words'] = {
   own: `mi, mis, mio, mia, tengo, siento, noto, llevo, estoy, yo`,
   person: `
     (a/de/con/) (mi/mis/un/una/el/la/los/las/su/al/otro/otra/tu/nuestro/nuestra)
-    (padre/madre/papa/mama/hermano/hermana/hermanos/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/tio/tia/primo/prima/jefe/jefa/companero/companera/colega/suegro/suegra/cunado/cunada/sobrino/sobrina/nieto/nieta/perro/perra/gato/gata/pareja/chico/chica/cliente/clienta/senor/senora/nino/nina/bebe/viejo/vieja/ex/conocido/conocida/pololo/polola),
+    (padre/madre/papa/mama/hermano/hermana/hermanos/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/tio/tia/primo/prima/jefe/jefa/companero/companera/colega/suegro/suegra/cunado/cunada/sobrino/sobrina/nieto/nieta/perro/perra/gato/gata/pareja/chico/chica/cliente/clienta/senor/senora/nino/nina/bebe/viejo/vieja/ex/conocido/conocida/pololo/polola/timonel/presidente/profesor/profesora/alumno/alumna/entrenador/entrenadora/remero/remera/compa/camarero/camarera/medico/enfermera/profe),
     alguien, otra persona, otras personas, otra gente, la gente, mi viejo, mi vieja`,
   third: `
     que (su/la dejo/lo dejo/le dejo/le paso/le dio/tuvo/ella/el tiene/el no/le duele/le operaron/la
@@ -124,6 +124,7 @@ export const cues: LexiconSource['words'] = {
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `
+    (que/) (vigilara/vigilase/vigile/vigilemos/observara/este atento a/este atenta a/estuviera atento a/estuviera atenta a/me fijara en/me fije en) (si/),
     como (se/sabria/puedo saber/podria saber) si, (puede/pueden/podria/podrian) (ir/afectar/pasar/dar/causar/llegar/provocar/producir),
     si (se me/me) (duerme/durmiera/durmiese/adormece/entumece/hormiguea) (el/la/los/las/un/una),
     pongamos que, supon que, suponiendo que, algun dia, el dia que, si un dia, llegado el caso, si algun dia,
@@ -170,6 +171,14 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    se me cayo (un/una/el/la/mi) (plato/vaso/taza/movil/telefono/celular/libro/botella/caja/mando/huevo/pan/pesa/mancuerna) al (suelo/piso/agua),
+    (accidente/choque) (de/en) (la/el) (autopista/carretera/autovia/ronda/avenida/puente/calle/periferico/m30) (me hizo/hizo/retraso/me retraso/provoco/causo/nos retraso/tenia/corto),
+    (carrera/marcha/dia/lucha/asociacion/gala/campana/charla/investigacion) (contra el/del/de la lucha contra el/sobre el/mundial contra el/mundial del) cancer,
+    (carta/cita/prueba/pruebas/invitacion/kit/cribado/screening/revision) (del/de/para el) (cribado/screening/deteccion/prevencion) (del/de/de la/) (cancer/cancer de colon/cancer de mama),
+    (cribado/prueba/pruebas/screening/deteccion/prevencion) (del/de) (cancer/cancer de colon/cancer de mama/cancer de cuello/cancer de prostata),
+    (mareado/mareada) de (dar vueltas/tanto girar/tanta vuelta/la risa/leer/la noria/jugar/la montana rusa/bailar),
+    dolor de (barriga/tripa/estomago/panza/guata) (por/de/tras/despues de) (comer/cenar/tanto/tanta/demasiado/demasiada/un atracon/empacho/la cena/la comida/el picante/cenar/beber),
+    (banda/cinta/correa/sensor/goma) (del/de/para el) pecho, me cago en (la/el/los/las/todo/diez/dios/mi/tu/la leche/la mar),
     (tobillo/rodilla) (flojo/floja/debil/inestable) (de/por/desde) (un/una/el/la/aquel/aquella) (esguince/torcedura/lesion) (viejo/vieja/antiguo/antigua/de hace anos),
     (estoy/estaba/estar/estuve/estando/rato/horas/tiempo/quede/quedo/quedarme/paso/pase) parada (en/de pie/frente/delante/mucho/todo/esperando/junto/al/a la/con/sin), de estar parada,
     (horas/rato/dia/manana/tarde/noche/turno/tiempo) (de pie/) parada, parada (de/del) (bus/autobus/metro/tren/tranvia/taxi/guagua/colectivo/micro),

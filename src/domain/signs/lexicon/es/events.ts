@@ -81,6 +81,7 @@ export const events: LexiconSource['words'] = {
     (borroso/doble/mal/nublado/raro/manchas/sombras/luces), vision (doble/borrosa/nublada), vista
     (borrosa/nublada/doble), se me nubla la vista, se me nublo la vista`,
   balance: `
+    equilibrio (algo/un poco/mucho/cada vez/bastante/muy/mas/esta/lo noto/) (peor/raro/fatal/regular/malo), (peor/mal/poco/menos) (de/el) equilibrio,
     mareo, mareos, mareado, mareada, me mareo, me marea todo, vahido, vahidos,
     (perdi/pierdo/perdiendo/he perdido/sin/perdida de/perdida del/falta de/problemas de/problemas con el/no
     tengo/no mantengo) (el/) equilibrio, equilibrio mal, me voy de lado, me voy para los lados, camino como

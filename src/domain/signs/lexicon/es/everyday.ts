@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** What makes a word harmless: exercise, travel, everyday life. */
 export const everyday: LexiconSource['circumstances'] = {
   muscle: `
+    (tras/despues de) (las/unas/tantas/hacer/) (sentadillas/zancadas/cuestas/escaleras/burpees/series), tras (correr/remar/el entreno/el gimnasio/la carrera/el partido/nadar),
     agujetas, despues de remar, de remar, por remar, despues de correr, de correr, despues de las sentadillas,
     de las sentadillas, del gimnasio, despues del gimnasio, despues del entrenamiento, del entrenamiento,
     cansadas, cansados, cargadas, cargados, rigidas, tiesas, despues de caminar, de la caminata, muscular`,

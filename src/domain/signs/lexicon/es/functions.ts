@@ -32,6 +32,7 @@ export const functions: LexiconSource['words'] = {
     empieza, no me viene, esperar, espero, lento, lenta, poca fuerza, sin fuerza, atascado, bloqueada, no
     vacio, no se vacia, no termino, empezar a, a medias, cuatro gotas, dos gotas, unas gotas, sonda, forzar,
     no fluye, a chorritos, dejo de salir`,
+  'trickle-word': `chorrito, chorritos, hilito, hilillo, un hilo, goteo, gotitas, cuatro gotas, dos gotas, unas gotas, ni gota, ni una gota`,
   'stream-word': `chorro, al orinar, al mear, para orinar`,
   strong: `
     me (mee/orine/he meado/he orinado/hice pis/hice pipi/hice pichi/he hecho pis/he hecho pipi),

@@ -19,6 +19,7 @@ export const helpers: LexiconSource['words'] = {
     caido, coagulos, trombosis, falta de fuerza, perdida de fuerza, perdida de sensibilidad, problemas de
     equilibrio`,
   'no-numb': `
+    nada (dormido/dormida/adormecido/adormecida/entumecido/entumecida/acorchado/acorchada/insensible),
     (no/tampoco) (noto/siento/he notado) que se me (duerma/duerman/adormezca/adormezcan) (nada/),
     no se me (duerme/duermen/adormece/adormecen) (nada/la pierna/el pie/las piernas/los
     pies/)`,

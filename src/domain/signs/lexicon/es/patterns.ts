@@ -43,6 +43,7 @@ export const patterns: LexiconSource['patterns'] = [
     'loo & cant|no-feel|loss|leak|odd|odd-word|trouble',
     { within: 4, unsure: true, unless: 'walk-there' },
   ],
+  ['bladder-change', 'loo|pee & trickle-word', { within: 6, unsure: true }],
   ['bladder-change', 'no-feel need-to-go', { within: 3 }],
   ['bladder-change', 'not pee', { within: 3, isNegative: true, needs: 'long' }],
   ['bladder-change', 'leaking-word', { alone: true, unsure: true, unless: 'not-me-leak' }],
@@ -222,7 +223,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['self-harm', 'oblique-harm', { unsure: true, isNegative: true }],
   ['self-harm', 'harm', {}],
   ['self-harm', 'harm-noun', {}],
-  ['self-harm', 'harm-maybe', { unsure: true }],
+  ['self-harm', 'harm-maybe|harm-if', { unsure: true }],
   // negations that hold their thing
   ['new-numbness', 'no-numb', { isDenial: true }],
   ['bladder-change', 'not-wet', { isDenial: true }],

@@ -96,6 +96,7 @@ export const sensations: LexiconSource['words'] = {
     chancla, ando como pato`,
   tripping: `tropiezo, me tropiezo, tropezones, tropezando, me tambaleo`,
   'leg-task': `
+    (elevacion/elevaciones/subida/subidas/levantamiento/levantamientos/alzadas) de (talon/talones/puntillas/gemelo/gemelos/pantorrilla/puntera/punteras),
     (poner/parar/poner de/subir/sostener/apoyar/levantar) (de/en/sobre) (puntillas/puntitas/puntas/punta de pie/puntas de pie/puntas de los pies/las puntas/los talones/talones/el talon/la punta),
     (ponerme/pararme/andar/caminar/estar/subirme/ponerse/sostenerme/apoyarme) (de/en/sobre)
     (puntillas/puntitas/puntas/punta de pie/puntas de pie/puntas de los pies/las puntas/los

@@ -3,7 +3,7 @@ import type { NetSource } from '../../shape.ts'
 /** Denial, what cannot be done, and what makes a word harmless. */
 export const turns: NetSource['words'] = {
   deny: `
-    no, sin, ni, tampoco, nunca, jamas, ningun, ninguna, ninguno, nada de, cero, niego, no hay, no tengo, no
+    nada (dormido/dormida/adormecido/adormecida/entumecido/entumecida), no, sin, ni, tampoco, nunca, jamas, ningun, ninguna, ninguno, nada de, cero, niego, no hay, no tengo, no
     he tenido, no tuve, no me, no se me, no se, ya no, no es que, descarto`,
   unable: `
     no (puedo/podia/pude/he podido/podes/consigo/conseguia/consegui/logro/lograba/logre/alcanzo a/soy capaz
