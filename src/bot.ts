@@ -94,15 +94,22 @@ export function createBot(parts: BotParts): Bot {
 
   // a row is handled by one of the two at a time
   let sending = false
+  const waitFor = async (work: Promise<unknown>): Promise<void> => {
+    sending = true
+    await work.finally(() => {
+      sending = false
+    })
+  }
   const tick = async (): Promise<void> => {
-    const send = async (): Promise<void> => {
-      sending = true
-      await delivery.drain().finally(() => {
-        sending = false
-      })
-    }
-    await handleDue(send)
-    await send()
+    // what some rows led to is sent while the next are handled; what somebody waits for goes past it
+    let underWay: Promise<void> = Promise.resolve()
+    await handleDue(async () => {
+      await waitFor(Promise.all([underWay, delivery.drainPressing()]))
+      underWay = delivery.drain()
+      underWay.catch(() => undefined)
+    })
+    await waitFor(underWay)
+    await waitFor(delivery.drain())
   }
   const tickBeside = async (): Promise<void> => {
     if (sending) await handleDue(() => delivery.drain())

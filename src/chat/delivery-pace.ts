@@ -10,7 +10,9 @@ export const KEPT_FREE = 0.04
 // second, as the platform's second and ours do not begin together.
 export const KEPT_FREE_URGENT = 0.15
 export const URGENT_MS = 60_000
-const LATE_MOST = 2
+// Turns that came late are made up for by so many at once, but never beyond the share of a second.
+const LATE_MOST = 4
+const SECOND_MS = 1_000
 // From here on a message waits for its turn: prompts and digests. Whoever waits for an answer does not.
 const PACED_FROM = 3
 
@@ -43,24 +45,42 @@ export function paceOf(budget: Budget): Pace {
 
 function createPace(budget: Budget): Pace {
   const perSecond = budget.options.globalRequestsPerSecond
-  let next = 0
+  const turns = createTurns(perSecond)
   let urgentUntil = 0
   const kept = (): number => (performance.now() < urgentUntil ? KEPT_FREE_URGENT : KEPT_FREE)
-  const count = (isUrgent: boolean): void => {
-    if (isUrgent) urgentUntil = performance.now() + URGENT_MS
-    const every = 1_000 / (perSecond * (1 - kept()))
-    // timers that came late are made up for by as many messages as are kept free in a second of 50
-    next = Math.max(next + every, performance.now() - LATE_MOST * every)
-  }
+  const next = (): number => turns(performance.now(), perSecond * (1 - kept()))
   const left = (): number => leftFor(budget, Math.max(1, Math.round(perSecond * kept())))
   return {
-    count,
+    count(isUrgent) {
+      if (isUrgent) urgentUntil = performance.now() + URGENT_MS
+      next()
+    },
     async turn() {
-      count(false)
-      const wait = next - performance.now()
+      const wait = next() - performance.now()
       if (wait > 0) await pause(wait)
       for (let ms = left(); ms > 0; ms = left()) await pause(ms)
     },
+  }
+}
+
+/**
+ * Turns of requests, in milliseconds of one clock: evenly over each second, those that came late made up for by the
+ * next, but in no second more than its share.
+ * @param most the largest share of a second, in requests
+ */
+export function createTurns(most: number): (now: number, share: number) => number {
+  let next = Number.NEGATIVE_INFINITY
+  // when the last requests went, the oldest first
+  const gone: number[] = []
+  return (now, share) => {
+    const every = SECOND_MS / share
+    // after a quiet second nothing is late
+    next = now - next > SECOND_MS ? now : Math.max(next + every, now - LATE_MOST * every)
+    const first = gone.at(-Math.floor(share))
+    const turn = Math.max(next, first === undefined ? now : first + SECOND_MS)
+    gone.push(Math.max(turn, now))
+    if (gone.length > most) gone.shift()
+    return turn
   }
 }
 

@@ -1,5 +1,6 @@
 import type { OutboxRow } from '../engine/rows.ts'
 import type { SharedOutbox } from '../engine/several.ts'
+import { Prisma } from '../generated/sqlite/client.ts'
 import type { Database } from './database.ts'
 import { processNamed } from './leases.ts'
 import { createClaims, type Wanted } from './outbox-claims.ts'
@@ -52,19 +53,22 @@ export function outboxStore(database: Database, holder: string = processNamed())
     })
   }
   /**
-   * The usual case in one statement, beside the writers of other rows; false where it is none: an answer to a stranger,
+   * The usual case without reading the row, on PostgreSQL beside the writers of other rows; false where it is none: an answer to a stranger,
    * or a file that must not be kept twice.
    */
   const sentAtOnce = async (id: string, at: Date, channel: string, platformId: string): Promise<boolean> => {
-    if (database.kind === 'sqlite') return false
-    const marked = await database.use(
-      (db) => db.$executeRaw`
-        WITH "let go" AS (DELETE FROM "Lease" WHERE "name" = ${claims.nameOf(id)} AND "holder" = ${holder})
-        UPDATE "Outbox" SET "state" = 'sent', "sentAt" = ${at}, "channel" = ${channel},
-          "platformId" = ${platformId}, "reason" = NULL, "attempts" = "attempts" + 1
-        WHERE "id" = ${id} AND "practiceId" IS NOT NULL AND "kind" <> 'report'`,
-    )
-    return marked > 0
+    const letGo = Prisma.sql`DELETE FROM "Lease" WHERE "name" = ${claims.nameOf(id)} AND "holder" = ${holder}`
+    const mark = Prisma.sql`UPDATE "Outbox" SET "state" = 'sent', "sentAt" = ${at}, "channel" = ${channel},
+        "platformId" = ${platformId}, "reason" = NULL, "attempts" = "attempts" + 1
+      WHERE "id" = ${id} AND "practiceId" IS NOT NULL AND "kind" <> 'report'`
+    const marked =
+      database.kind === 'postgresql'
+        ? database.use((db) => db.$executeRaw`WITH "let go" AS (${letGo}) ${mark}`)
+        : database.transaction(async (db) => {
+            await db.$executeRaw(letGo)
+            return db.$executeRaw(mark)
+          })
+    return (await marked) > 0
   }
   const waiting = { state: 'waiting' }
   const tried = { attempts: { increment: 1 } }
