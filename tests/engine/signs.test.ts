@@ -1,7 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import type { Message } from '../../src/engine/message.ts'
 import { SIGN_WORDS } from '../../src/text/en/signs.ts'
+import { textsFor } from '../../src/text/index.ts'
 import { openPractice, type Practice } from './practice.ts'
+
+const { client } = textsFor('en')
 
 let practice: Practice
 beforeEach(async () => {
@@ -213,6 +216,17 @@ describe('a sign that is only hinted at', () => {
     expect(told[0]!.asks).toBe('signs')
     await practice.wait(5)
     expect(await practice.status('heron')).toBe('locked')
+  })
+
+  it('is denied by “no signs” beside a check-in, and nothing is left to be taken as urgent', async () => {
+    await practice.say('heron', 'something is off down there')
+    const told = await practice.say('heron', '2 calf 4, no signs')
+    expect(told.map(({ text }) => text).join()).not.toContain(client.whichSign)
+    const { asked, dues } = await practice.file('heron')
+    expect([
+      asked.filter(({ pressing }) => pressing),
+      dues.filter(({ kind }) => kind === 'deadline'),
+    ]).toEqual([[], []])
   })
 
   it('is asked one at a time, the gravest first, each with its own ten minutes', async () => {

@@ -22,6 +22,9 @@ export function askSign(draft: Draft, sign: SignId, day: Day, words: string): vo
 export function denySign(draft: Draft, sign: SignId): void {
   for (const row of draft.file.signs.filter((s) => s.sign === sign && s.state === 'asked'))
     draft.put('sign', { ...row, state: 'denied', endedAt: draft.now, endedBy: 'client', until: null })
+  // denied beside a check-in: left standing, the question would read as "one of these", and silence as urgent
+  for (const { id, options } of draft.file.asked)
+    if (options[0]?.act.do === 'sign' && options[0].act.sign === sign) draft.drop('asked', id)
   endClock(draft)
 }
 
