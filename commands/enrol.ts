@@ -7,6 +7,7 @@ import { isServed } from '../src/engine/course/served.ts'
 import { Draft } from '../src/engine/draft.ts'
 import type { ClientFile, Tx } from '../src/engine/ports.ts'
 import type { Change, ClientRow, PracticeRow } from '../src/engine/rows.ts'
+import { hasEnded } from '../src/engine/status.ts'
 import { readTimes } from './my-times.ts'
 
 /** Invites a client; nothing but the invitation is kept before their yes. */
@@ -33,7 +34,7 @@ export const enrol: PracticeCommand = {
     if (!/^[\p{L}\d-]{1,30}$/u.test(wished)) return plain(texts.commands.badAlias, null)
     const user = String(options.person)
     const own = (await tx.clientsOfUser(user)).filter((file) => file.practice.id === practice!.id)
-    const here = own.find(({ client }) => client.stage !== 'left' && client.stage !== 'discharged')
+    const here = own.find(({ client }) => !hasEnded(client))
     if (here) return plain(texts.commands.enrolledAlready(here.client.ref), null)
     const ref = await freeAlias(tx, practice!.id, wished, own)
     if (ref === null) return plain(texts.commands.aliasTaken(wished), null)

@@ -59,7 +59,7 @@ function chat(parts: EngineParts, tx: Tx, event: ChatEvent, now: Date): Promise<
 async function words(parts: EngineParts, tx: Tx, event: Words, now: Date): Promise<Handled> {
   const file = fileInUse(await tx.clientsOfUser(event.actor.user))
   if (!file || file.client.stage === 'left') {
-    const texts = file ? parts.textsFor(file.client.language) : textsForStranger(parts.textsFor, event.text)
+    const texts = textsForStranger(parts.textsFor, event.text, file?.client.language)
     await tx.apply({ changes: [], postings: [strangerAnswer(event, texts, now, file !== null)] })
     return NOTHING
   }

@@ -1,5 +1,5 @@
 import type { ClientFile } from './ports.ts'
-import type { HoldRow, SignRow } from './rows.ts'
+import type { ClientRow, HoldRow, SignRow } from './rows.ts'
 
 export const STATUSES = [
   'invited',
@@ -22,6 +22,9 @@ export const STOP = 'stopped by the coach'
 /** The coach has stopped all drills until they decide again. */
 export const isStopped = (file: ClientFile): boolean =>
   file.holds.some((hold) => hold.kind === 'rest' && hold.reason === STOP && hold.endedAt === null)
+
+export const hasEnded = ({ stage }: Pick<ClientRow, 'stage'>): boolean =>
+  stage === 'left' || stage === 'discharged'
 
 export const isLocked = (file: ClientFile): boolean => openHold(file, 'lock') !== undefined
 

@@ -28,6 +28,9 @@ describe('the end of the way', () => {
     for (const part of ['2 weeks', 'rowing 7', 'deadlift', 'Erased after'])
       expect(lastToCoach().text).toContain(part)
     expect((await practice.command('discharge', { client: 'heron' }))?.text).toContain('not in a plan')
+    const refused = { client: 'heron', sessions: 2, ladders: 'extension:1', do: 'hold' }
+    for (const name of ['plan', 'decide'])
+      expect((await practice.command(name, refused))?.text).toContain('not in a plan any more')
     expect((await practice.command('discharge', { client: 'heron' }))?.kind).toBe('notice')
   })
 

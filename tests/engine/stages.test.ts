@@ -43,10 +43,18 @@ describe('a sign written before the first yes', () => {
   })
 
   it('takes yes and no in words too, and a no ends it', async () => {
-    await practice.invite('heron')
-    await practice.say('heron', 'No, thank you')
-    expect(await practice.status('heron')).toBe('left')
-    expect(practice.toCoach().at(-1)?.text).toContain('said no')
+    for (const [name, words] of Object.entries({
+      heron: 'No, thank you',
+      wren: 'no thanks',
+      dipper: 'leave',
+    })) {
+      await practice.invite(name)
+      await practice.say(name, words)
+      expect(await practice.status(name)).toBe('left')
+      expect(practice.toCoach().at(-1)?.text).toContain('said no')
+    }
+    await practice.invite('plover')
+    expect((await practice.say('plover', 'no problem'))[0]?.text).toBe(client.consentUnclear)
   })
 })
 
@@ -261,6 +269,13 @@ describe('parked, paused, discharged, left, unknown', () => {
     expect(practice.toCoach().at(-1)?.text).toContain('still open')
     await practice.wait(12)
     expect(practice.toAlerts().at(-1)?.kind).toBe('alert-repeat')
+  })
+
+  it('answers a sign of somebody who left in another language than theirs, in that one', async () => {
+    await practice.enrol('heron')
+    await practice.say('heron', 'leave')
+    const told = await practice.say('heron', 'todavía no puedo orinar')
+    expect(told.map(({ text }) => text)).toEqual([textsFor('es').client.leftUrgent])
   })
 
   it('answers a sign in a form that was open when its client left, or was erased', async () => {

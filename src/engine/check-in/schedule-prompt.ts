@@ -2,7 +2,7 @@ import { addDays, type Day, laterOf } from '../../domain/day.ts'
 import { instantOf } from '../../domain/local-time.ts'
 import type { Draft } from '../draft.ts'
 import type { DueRow } from '../rows.ts'
-import { isLocked } from '../status.ts'
+import { hasEnded, isLocked } from '../status.ts'
 
 const MINUTE = 60_000
 
@@ -32,8 +32,7 @@ export const latestPromptDay = (draft: Draft): Day | null =>
   (promptDue(draft)?.data.last as Day | null | undefined) ?? null
 
 /** The way has ended, and no sign is open: nothing more is asked. */
-export const asksNoMore = ({ client, file }: Draft): boolean =>
-  ['discharged', 'left'].includes(client.stage) && !isLocked(file)
+export const asksNoMore = ({ client, file }: Draft): boolean => hasEnded(client) && !isLocked(file)
 
 /** Marks a day's prompt as handled and sets the next one, never of the same local day. */
 export function promptHandled(draft: Draft, day: Day): void {

@@ -3,13 +3,12 @@ import { screen } from '../../domain/signs/screen.ts'
 import type { Texts } from '../../text/index.ts'
 
 /**
- * Somebody unknown may write in any language: the one in which the words sound gravest, so that no sign is missed;
- * English where they say nothing of a sign.
+ * Somebody unknown, or who has left, may write in any language: the one in which the words sound gravest, so that no
+ * sign is missed; their own, or English, where they say nothing of a sign.
  */
-export function textsForStranger(textsFor: (language: string) => Texts, text: string): Texts {
-  const english = textsFor('en')
-  const codes = [...new Set(['en', ...Object.values(english.course.languageWords)])]
-  const [gravest = 'en'] = codes.toSorted((a, b) => gravity(text, b) - gravity(text, a))
+export function textsForStranger(textsFor: (language: string) => Texts, text: string, own = 'en'): Texts {
+  const codes = [...new Set([own, ...Object.values(textsFor(own).course.languageWords)])]
+  const [gravest = own] = codes.toSorted((a, b) => gravity(text, b) - gravity(text, a))
   return textsFor(gravest)
 }
 

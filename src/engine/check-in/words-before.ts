@@ -1,3 +1,4 @@
+import { readReply } from '../../domain/reply/read.ts'
 import { sexualInWords } from '../course/course-acts.ts'
 import { consent } from '../course/enrol.ts'
 import { leave } from '../course/leave.ts'
@@ -33,8 +34,11 @@ export function beforeConsent(draft: Draft, text: string): void {
     return
   }
   const choice = chooseByWords(draft, text)
-  if (choice?.act.do !== 'consent')
+  if (choice?.act.do !== 'consent') {
+    // a no may be said in any words; a yes is asked for in so many
+    if (saysNo(draft, text)) return void draft.toClient({ kind: 'notice', text: consent(draft, false) })
     return void draft.toClient({ kind: 'ask', asks: 'consent', text: client.consentUnclear })
+  }
   draft.toClient({ kind: 'notice', text: consent(draft, choice.act.value === 'yes') })
 }
 
@@ -70,6 +74,12 @@ export function duringScreening(draft: Draft, event: Words): boolean {
   if (next) draft.toClient({ kind: 'ask', text: next.text, ...carry(draft, next) })
   else if (!isLocked(draft.file)) screeningWords(draft, question.id, text)
   return true
+}
+
+function saysNo({ client, today }: Draft, text: string): boolean {
+  const context = { planned: 1, today, promptDay: today, asked: 'settled', locale: client.language } as const
+  const { answer, intent } = readReply(text, context)
+  return answer === 'no' || intent === 'leave'
 }
 
 /** "Leave" counts at any time, as the invitation says, and a question to the coach is no answer to ours. */

@@ -7,7 +7,7 @@ import type { Button } from '../message.ts'
 import { moveRung, restingOn, rungsOn } from '../plan/rungs.ts'
 import { tellChange } from '../plan/step-change.ts'
 import { startAgain, stopAll } from '../plan/stop.ts'
-import { isLocked, isPressing, isStopped, openHold } from '../status.ts'
+import { hasEnded, isLocked, isPressing, isStopped, openHold } from '../status.ts'
 import { clearButton, reasonForm } from './decision-forms.ts'
 
 export const DECISIONS = ['advance', 'hold', 'ease-back', 'refer', 'stop'] as const
@@ -68,6 +68,7 @@ export interface Wish {
 export function decisionProblem(draft: Draft, wish: Wish): string | null {
   const { coach } = draft.forCoach
   const { ref } = draft.client
+  if (hasEnded(draft.client)) return draft.forCoach.courseForCoach.dischargedAlready(ref)
   if (isLocked(draft.file)) return coach.lockedNoDecision(ref)
   if (isPressing(draft.file)) return coach.askedNoDecision(ref)
   if (openHold(draft.file, 'park')) return coach.parkedNoDecision(ref)

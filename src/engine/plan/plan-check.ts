@@ -6,7 +6,7 @@ import { readLoad } from '../../domain/ladder/load.ts'
 import { assessOn } from '../coach/watch.ts'
 import type { Draft } from '../draft.ts'
 import { historyOf, knownSigns } from '../history.ts'
-import { isLocked, isPressing, openHold } from '../status.ts'
+import { hasEnded, isLocked, isPressing, openHold } from '../status.ts'
 import type { PlanWish } from './plan.ts'
 import { rungsAhead, rungsOn } from './rungs.ts'
 
@@ -24,8 +24,9 @@ export function planRefusals(draft: Draft, wish: PlanWish): string[] {
 }
 
 /** Nothing about drills is set while a sign is open or asked about, or a clinician's word is waited for. */
-function standing({ file, client, forCoach: { coach, plan } }: Draft): string[] {
+function standing({ file, client, forCoach: { coach, courseForCoach, plan } }: Draft): string[] {
   const { ref } = client
+  if (hasEnded(client)) return [courseForCoach.dischargedAlready(ref)]
   if (isLocked(file)) return [coach.lockedNoPlan(ref)]
   if (isPressing(file)) return [plan.asked(ref)]
   if (openHold(file, 'park')) return [plan.parked(ref)]

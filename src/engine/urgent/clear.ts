@@ -7,7 +7,7 @@ import { carryScreening, nextScreeningStep } from '../course/screening.ts'
 import type { Draft } from '../draft.ts'
 import { tellPlan } from '../plan/plan.ts'
 import { lowerAll } from '../plan/rungs.ts'
-import { isLocked, isStopped, openHold, openSigns, statusOf } from '../status.ts'
+import { hasEnded, isLocked, isStopped, openHold, openSigns, statusOf } from '../status.ts'
 import { closeAlert, openAlerts } from './alert.ts'
 
 /** Why a clearance cannot be recorded, or null. The date lies between the (latest) sign's day and today. */
@@ -34,9 +34,7 @@ export function releaseProblem(draft: Draft, by: string, on: string): string | n
   const { commands, coach } = draft.forCoach
   if (!isDay(on)) return commands.badDay(on)
   if (by.trim() === '') return coach.whoCleared
-  const { stage, ref } = draft.client
-  if (!openHold(draft.file, 'park') || stage === 'left' || stage === 'discharged')
-    return commands.notParked(ref)
+  if (!openHold(draft.file, 'park') || hasEnded(draft.client)) return commands.notParked(draft.client.ref)
   return on > todayOf(draft) ? coach.notYet(todayOf(draft)) : null
 }
 

@@ -108,7 +108,8 @@ export const courseForCoach = {
     ...(percent === null ? [] : [`Sessions: ${percent} % of those planned, on the days answered`]),
   ],
   endsOn: (day: Day): string => `Erased after ${fullDate(day)}, unless you erase it sooner.`,
-  dischargedAlready: (ref: string): string => `**${harmless(ref)}** is not in a plan any more.`,
+  dischargedAlready: (ref: string): string =>
+    `**${harmless(ref)}** is not in a plan any more. To begin again, invite them with /enrol.`,
   notBegun: (ref: string): string =>
     `**${harmless(ref)}** has not begun, so there is nothing to look back on. To end the invitation and what was answered so far, use /erase-client. Nothing was changed.`,
   notUnderWay: (ref: string): string =>

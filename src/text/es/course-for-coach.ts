@@ -38,7 +38,8 @@ export const courseForCoach: Texts['courseForCoach'] = {
     ...(percent === null ? [] : [`Sesiones: ${percent} % del plan, en los días respondidos`]),
   ],
   endsOn: (day) => `Se borra después del ${fullDate(day)}, si no lo borras antes.`,
-  dischargedAlready: (ref) => `**${harmless(ref)}** ya no está en un plan.`,
+  dischargedAlready: (ref) =>
+    `**${harmless(ref)}** ya no está en un plan. Para empezar otra vez, invita con /enrol.`,
   notBegun: (ref) =>
     `**${harmless(ref)}** no ha empezado, así que no hay nada que resumir. Para terminar la invitación y lo respondido hasta ahora, usa /erase-client. No se ha cambiado nada.`,
   notUnderWay: (ref) =>
