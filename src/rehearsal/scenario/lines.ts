@@ -12,12 +12,15 @@ export interface Lined {
   readonly problems: readonly Problem[]
 }
 
+/** One slip makes the lines after it look wrong too. */
+const FAULTS_MOST = 3
+
 export function readYaml(text: string): Lined {
   const counter = new LineCounter()
   const doc = parseDocument(text, { lineCounter: counter, prettyErrors: false })
   const lineAt = (offset: number | undefined): number =>
     offset === undefined ? 1 : counter.linePos(offset).line
-  const problems: Problem[] = doc.errors.map(({ message, pos }) => ({
+  const problems: Problem[] = doc.errors.slice(0, FAULTS_MOST).map(({ message, pos }) => ({
     line: lineAt(pos[0]),
     text: `${message.replace(/\s+/g, ' ')}; allowed: YAML 1.2`,
   }))
