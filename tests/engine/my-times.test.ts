@@ -56,3 +56,12 @@ describe('a return after a clearance', () => {
     expect(practice.toCoach().some(({ text }) => text.includes('is back after'))).toBe(false)
   })
 })
+
+describe('a return after days without a reply', () => {
+  it('is told to the coach once, however often the client writes that day', async () => {
+    await practice.say('heron', '2 calf 4')
+    await practice.until('2026-03-12', '09:00')
+    for (const text of ['1 calf 4', 'sorry pain was 5', '2 calf 5']) await practice.say('heron', text)
+    expect(practice.toCoach().filter(({ text }) => text.includes('is back after'))).toHaveLength(1)
+  })
+})

@@ -387,6 +387,13 @@ describe('who may', () => {
     expect((await practice.say('heron', 'hello'))[0]?.text).toContain('does not know you')
   })
 
+  it('warns before an erasure while a sign is asked about, and tells the coach', async () => {
+    await practice.say('heron', 'something is off down there')
+    expect((await practice.command('erase-me', {}, 'heron'))?.text).toContain('get care')
+    await practice.command('erase-me', { sure: true }, 'heron')
+    expect(practice.toAlerts().at(-1)?.text).toContain('erased while an urgent sign was open')
+  })
+
   it('lets a client erase everything, asked twice', async () => {
     expect((await practice.command('erase-me', {}, 'heron'))?.text).toContain('for good')
     await practice.command('erase-me', { sure: true }, 'heron')

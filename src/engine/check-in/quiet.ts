@@ -96,8 +96,10 @@ export function returnLower(draft: Draft, lastBefore: Day | null, day: Day): voi
   if (already || Object.keys(rungsOn(draft.file, day)).length === 0) return
   const moved = lowerAll(draft, day, 'return', 'rules')
   if (moved.length > 0) tellChange(draft, { text: draft.texts.client.lowerAgain, drills: [] })
+  // where no ladder could go lower, nothing else tells that it was said: every later word of that day would say it again
   draft.toCoach({
     kind: 'notice',
+    key: draft.id('returned', since),
     text: draft.forCoach.coach.returned(draft.client.ref, gap, moved),
     buttons: undoButton(draft, moved, []),
   })

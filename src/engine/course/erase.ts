@@ -5,7 +5,7 @@ import type { Draft } from '../draft.ts'
 import type { Answer } from '../message.ts'
 import { toPractice } from '../notice.ts'
 import type { Posting, RowCounts, Tx } from '../ports.ts'
-import { isLocked } from '../status.ts'
+import { isLocked, isPressing } from '../status.ts'
 
 /** For how many days a backup is kept unless the keeper sets another number: a figure of our own, a month. */
 export const BACKUP_DAYS = 30
@@ -38,9 +38,9 @@ export async function eraseClient(tx: Tx, draft: Draft): Promise<RowCounts> {
   return counts
 }
 
-/** Before a yes nothing is locked, and the alert alone tells of a sign. */
+/** Before a yes nothing is locked, and the alert alone tells of a sign; one asked about counts as there. */
 const hasOpenSign = ({ file }: Draft): boolean =>
-  isLocked(file) || file.alerts.some(({ closedAt }) => closedAt === null)
+  isLocked(file) || isPressing(file) || file.alerts.some(({ closedAt }) => closedAt === null)
 
 export const allRows = (counts: RowCounts): number => Object.values(counts).reduce((all, n) => all + n, 0)
 
