@@ -5,6 +5,7 @@ import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3'
 import { Prisma, PrismaClient } from '../generated/sqlite/client.ts'
 import type { Seal } from '../seal.ts'
 import { type Database, type Db, ERRORS, TRANSACTION } from './database.ts'
+import { keepPrepared } from './prepared.ts'
 import { codeOf, StoreProblem } from './problem.ts'
 import { createQueue } from './queue.ts'
 import { sealing } from './sealed-columns.ts'
@@ -83,6 +84,7 @@ export function openSqlite(path: string, seal: Seal | null = null, sync: Sync = 
   let connected: Awaited<ReturnType<typeof connect>> | null = null
   factory.connect = async () => {
     connected = await connect()
+    keepPrepared(connected)
     await connected.executeScript(PRAGMAS)
     if (sync !== 'FULL') await connected.executeScript(`PRAGMA synchronous = ${sync}`)
     return connected

@@ -1,5 +1,4 @@
 import type { ClientFile, Tx } from '../engine/ports.ts'
-import type { ClientRow } from '../engine/rows.ts'
 import { Prisma } from '../generated/sqlite/client.ts'
 import { applyOutcome, keepShown } from './apply.ts'
 import { findFiles, loadFiles, type Reach, type Source } from './client-file.ts'
@@ -17,16 +16,21 @@ export function createTx(source: Source, db: Db, erased: () => void): Tx {
   const file = async (which: Prisma.Sql, reach: Reach = 'recent'): Promise<ClientFile | null> =>
     (await findFiles(source, db, which, reach))[0] ?? null
 
-  const rowsOfUser = (user: string): Promise<ClientRow[]> =>
-    clients.findMany({ where: { user }, orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] })
-
   return {
-    seen: async (id) => (await tableOf(db, 'inbound').findFirst({ where: { id } })) !== null,
+    seen: async (id) =>
+      (await db.$queryRaw<unknown[]>`SELECT 1 FROM "Inbound" WHERE "id" = ${id}`).length > 0,
     practice: (id) => practices.findFirst({ where: { id } }),
     practiceOfGuild: (guild) => practices.findFirst({ where: { guild } }),
     practices: () => practices.findMany({ orderBy: [{ name: 'asc' }, { id: 'asc' }] }),
-    clientsOfUser: async (user) => loadFiles(source, db, await rowsOfUser(user)),
-    clientRowsOfUser: rowsOfUser,
+    clientsOfUser: (user) =>
+      findFiles(
+        source,
+        db,
+        Prisma.sql`c."user" = ${user} ORDER BY c."createdAt" DESC, c."id" DESC`,
+        'recent',
+      ),
+    clientRowsOfUser: (user) =>
+      clients.findMany({ where: { user }, orderBy: [{ createdAt: 'desc' }, { id: 'desc' }] }),
     client: (id) => file(Prisma.sql`c."id" = ${id}`),
     wholeClient: (id) => file(Prisma.sql`c."id" = ${id}`, 'whole'),
     clientByRef: (practiceId, ref) => file(Prisma.sql`c."practiceId" = ${practiceId} AND c."ref" = ${ref}`),

@@ -14,7 +14,7 @@ import { temporaryFolder } from './databases.ts'
 const folder = temporaryFolder()
 const text = readFileSync('scenarios/demo.yaml', 'utf8')
 /** Two weeks of the demo with a stop of the bot in the middle. */
-const { script: whole } = loadScenario('demo.yaml', `${text}\nfaults:\n  9: { at: "10:00", restart: stop }\n`)
+const whole = loadScenario('demo.yaml', `${text}\nfaults:\n  9: { at: "10:00", restart: stop }\n`)
 const DAYS = 14
 const script: Script = { ...whole, days: DAYS, steps: whole.steps.filter(({ day }) => day <= DAYS) }
 const NOW = new Date('2026-03-20T12:00:00Z')

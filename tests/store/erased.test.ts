@@ -57,7 +57,7 @@ onBothDatabases('an erased client', (bench) => {
 
   /** All rows on the eve of the erasure, and at the end. */
   const play = async (by: string): Promise<{ before: StoredRow[]; after: StoredRow[] }> => {
-    const { script } = loadScenario('erased.yaml', scenario(by))
+    const script = loadScenario('erased.yaml', scenario(by))
     const database = await bench.address()
     let before: StoredRow[] | null = null
     await playScenario({

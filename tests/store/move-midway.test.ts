@@ -20,11 +20,11 @@ const moved = mover()
 /** A third of the scenario, a stop, another third, a stop, the rest. */
 function script(file: string, stops: boolean): Script {
   const text = readFileSync(file, 'utf8')
-  const { script: whole } = loadScenario(basename(file), text)
+  const whole = loadScenario(basename(file), text)
   if (!stops) return whole
   const [first, second] = [Math.floor(whole.days / 3), Math.floor((2 * whole.days) / 3)]
   const stop = '{ at: "20:10", restart: stop }'
-  return loadScenario(basename(file), `${text}\nfaults: { ${first}: ${stop}, ${second}: ${stop} }\n`).script
+  return loadScenario(basename(file), `${text}\nfaults: { ${first}: ${stop}, ${second}: ${stop} }\n`)
 }
 
 interface Way {

@@ -1,6 +1,6 @@
 import SqliteDatabase from 'better-sqlite3'
 import pg from 'pg'
-import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
 import { type OpenStore, openStore } from '../../src/store/open.ts'
 import { onServers, sqliteAddresses } from './databases.ts'
 import { CLIENTS, grown, grownOn } from './grown.ts'
@@ -104,14 +104,16 @@ function held(url: () => string, planner: () => { plan: Plan; close(): Promise<v
   let explain: ReturnType<typeof planner>
   const caught: Asked[] = []
 
-  beforeAll(async () => {
+  beforeAll(() => {
     catchAll(caught)
-    store = await openStore(url(), null)
     explain = planner()
   })
-  afterEach(() => void caught.splice(0))
+  // opened for each: what a connection has been asked before is not prepared again
+  beforeEach(async () => {
+    store = await openStore(url(), null)
+  })
+  afterEach(() => store.close())
   afterAll(async () => {
-    await store.close()
     await explain.close()
     vi.restoreAllMocks()
   })
