@@ -5,10 +5,12 @@ import type { PracticeCommand } from '../src/engine/command.ts'
 import { invite } from '../src/engine/course/enrol.ts'
 import { isServed } from '../src/engine/course/served.ts'
 import { Draft } from '../src/engine/draft.ts'
+import type { Command } from '../src/engine/event.ts'
 import type { ClientFile, Tx } from '../src/engine/ports.ts'
 import type { Change, ClientRow, PracticeRow } from '../src/engine/rows.ts'
 import { hasEnded } from '../src/engine/status.ts'
-import { readTimes } from './my-times.ts'
+import type { Texts } from '../src/text/index.ts'
+import { readTimes, type Times } from './my-times.ts'
 
 /** Invites a client; nothing but the invitation is kept before their yes. */
 export const enrol: PracticeCommand = {
@@ -41,19 +43,8 @@ export const enrol: PracticeCommand = {
     const language = String(options.language ?? practice!.language).toLowerCase()
     if (textsFor(language).language !== language)
       return plain(texts.courseForCoach.badLanguage(language), null)
-    const defaults = {
-      prompt: '08:00',
-      reminder: null,
-      zone: practice!.zone,
-      region: practice!.region,
-      off: [],
-    }
-    const times = readTimes(options, defaults, texts)
+    const times = timesServed(options, practice!, texts)
     if (typeof times === 'string') return plain(times, null)
-    if (practice!.regions.length > 0 && times.region === null)
-      return plain(texts.courseForCoach.regionNeeded, null)
-    if (!isServed(practice!, times.region))
-      return plain(texts.courseForCoach.regionNotServed(times.region!), null)
     const client: ClientRow = {
       id: createHash('sha256').update(`${practice!.id}/${command.id}`).digest('hex').slice(0, 16),
       practiceId: practice!.id,
@@ -78,6 +69,15 @@ export const enrol: PracticeCommand = {
     const again = ref === wished ? '' : `\n${texts.courseForCoach.aliasAgain(wished, ref)}`
     return plain(`${texts.commands.invited(ref)}${again}`, ref)
   },
+}
+
+/** Where and when the client is prompted, the practice's own where left out; a sentence where that cannot be. */
+function timesServed(options: Command['options'], practice: PracticeRow, texts: Texts): Times | string {
+  const { zone, region } = practice
+  const times = readTimes(options, { prompt: '08:00', reminder: null, zone, region, off: [] }, texts)
+  if (typeof times === 'string') return times
+  if (practice.regions.length > 0 && times.region === null) return texts.courseForCoach.regionNeeded
+  return isServed(practice, times.region) ? times : texts.courseForCoach.regionNotServed(times.region!)
 }
 
 /** The alias wished; with a number where an earlier record of the same person holds it; null: somebody else's. */

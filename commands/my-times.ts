@@ -10,7 +10,7 @@ import { backInRegion, isServed, refuseRegion } from '../src/engine/course/serve
 import type { ClientRow } from '../src/engine/rows.ts'
 import type { Texts } from '../src/text/index.ts'
 
-type Times = Pick<ClientRow, 'prompt' | 'reminder' | 'zone' | 'off' | 'region'>
+export type Times = Pick<ClientRow, 'prompt' | 'reminder' | 'zone' | 'off' | 'region'>
 type Options = Readonly<Record<string, string | number | boolean>>
 
 /** Prompt time, reminder, zone, days off, country and language, by the client alone. */

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { daysBetween, isDay } from '../domain/day.ts'
 import { PlayRefused, type PlayResult, playScenario } from '../rehearsal/player/index.ts'
-import { type Loaded, loadScenario, ScenarioProblems, type Script } from '../rehearsal/scenario/index.ts'
+import { loadScenario, ScenarioProblems, type Script } from '../rehearsal/scenario/index.ts'
 import { StoreProblem } from '../store/problem.ts'
 import type { Io } from './io.ts'
 import { told } from './play-told.ts'
@@ -85,16 +85,15 @@ function readArgs(args: string[]): Options | string | null {
 }
 
 function load({ file, until, direct }: Options, io: Io): Script | number {
-  let loaded: Loaded
+  let script: Script
   try {
-    loaded = loadScenario(file, readFileSync(file, 'utf8'))
+    script = loadScenario(file, readFileSync(file, 'utf8'))
   } catch (error) {
     if (error instanceof ScenarioProblems) return refuse(io, error.message, 2)
     const { code } = error as NodeJS.ErrnoException
     if (code === undefined) throw error
     return refuse(io, `The scenario ${file} cannot be read (${code}): check its name.`, 2)
   }
-  const { script } = loaded
   const chat = script.steps.find(({ act }) => act.who === 'world' && act.fault.kind === 'chat')
   if (direct && chat)
     return refuse(io, `${file}:${chat.line}: a fault of the chat needs the stand-in: leave out --direct.`, 2)

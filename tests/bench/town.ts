@@ -185,7 +185,7 @@ practice: { zone: Europe/Lisbon, digest: "Sun 18:00", region: PT }
 start: ${start}
 days: ${days + 1}
 clients:\n${zones.map((zone, n) => whoLives(zone, n, days)).join('\n')}\n`
-  const { script } = loadScenario('town', source)
+  const script = loadScenario('town', source)
   await playScenario({ script, database: `file:${path}`, folder: tmpdir(), direct: true })
   const db = new SqliteDatabase(path)
   const all = new Map(TABLES.map((name) => [name, db.prepare(`SELECT * FROM "${name}"`).all() as Row[]]))

@@ -34,7 +34,7 @@ describe('faults, through the real chat client and database', () => {
 
 /** @param server address of a database there; a new file where left out */
 async function survives(name: string, server?: string): Promise<void> {
-  const { script } = loadScenario(name, readFileSync(join(HERE, name), 'utf8'))
+  const script = loadScenario(name, readFileSync(join(HERE, name), 'utf8'))
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-faults-'))
   const database = server ?? `file:${join(folder, 'play.db')}`
   const faults = script.steps.filter(({ act }) => act.who === 'world').length

@@ -13,7 +13,7 @@ import { client, practice } from '../store/samples.ts'
 const SRC = fileURLToPath(new URL('../../src/', import.meta.url))
 const REPLY = '2 sessions, tingling down to my calf, pain 7\n    at rest (worse:10:10)'
 
-const { script } = loadScenario(
+const script = loadScenario(
   'scenario.yaml',
   `practice: { zone: Europe/Lisbon, region: PT }
 start: 2026-03-02

@@ -30,7 +30,7 @@ describe(`requests of whole scenarios against the published schemas (discord-api
   it('has scenarios to look at', () => expect(files.length).toBeGreaterThanOrEqual(4))
 
   const play = async (name: string): Promise<void> => {
-    const { script } = loadScenario(name, readFileSync(join(SCENARIOS, name), 'utf8'))
+    const script = loadScenario(name, readFileSync(join(SCENARIOS, name), 'utf8'))
     const database = `file:${join(folder, `${name}.db`)}`
     const result = await playScenario({ script, database, folder, direct: false })
     expect(result.messages.length).toBeGreaterThan(0)

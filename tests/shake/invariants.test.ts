@@ -84,7 +84,7 @@ let file: Buffer
 beforeAll(async () => {
   const path = join(folder, 'play.db')
   const looks = watcher(path)
-  const { script } = loadScenario('sabotage.yaml', SCENARIO)
+  const script = loadScenario('sabotage.yaml', SCENARIO)
   await playScenario({
     ...{ script, database: `file:${path}`, folder, direct: true },
     watch: (played, now) => {

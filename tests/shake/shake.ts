@@ -22,7 +22,7 @@ export interface Shaken {
 /** Plays the practice of a seed through the whole program; every invariant is looked at after every step. */
 export async function shake(seed: number, scenario: string = practiceOf(seed)): Promise<Shaken> {
   const name = `seed-${seed}.yaml`
-  const { script } = loadScenario(name, scenario)
+  const script = loadScenario(name, scenario)
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-shake-'))
   const file = join(folder, 'play.db')
   const looks = watcher(file)

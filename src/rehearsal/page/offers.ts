@@ -50,6 +50,6 @@ export function scenarioOf(name: string): Opening | null {
 
 /** @throws ScenarioProblems with all that is wrong in the file */
 export function openingOf(file: string, text: string): Opening {
-  const { script } = loadScenario(file, text)
+  const script = loadScenario(file, text)
   return { script, doc: parse(text) as Doc }
 }

@@ -1,5 +1,5 @@
 export type { DayValues } from './form-values.ts'
-export { type Loaded, loadScenario } from './load.ts'
+export { loadScenario } from './load.ts'
 export { ScenarioProblems } from './problem.ts'
 export type {
   ChatFault,

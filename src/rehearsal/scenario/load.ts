@@ -5,16 +5,12 @@ import { Findings, ScenarioProblems } from './problem.ts'
 import type { Script, ScriptClient, Step } from './script.ts'
 import { clientSteps, practiceSteps } from './steps.ts'
 
-export interface Loaded {
-  readonly script: Script
-}
-
 /**
  * Reads and checks a scenario.
  * @param file its name, for messages
  * @throws ScenarioProblems with all that is wrong, before anything is played
  */
-export function loadScenario(file: string, text: string): Loaded {
+export function loadScenario(file: string, text: string): Script {
   const lined = readYaml(text)
   if (lined.problems.length > 0) throw new ScenarioProblems(file, lined.problems)
   const findings = new Findings(lined)
@@ -24,7 +20,7 @@ export function loadScenario(file: string, text: string): Loaded {
   const expectations = readExpectations(read, findings)
   if (findings.problems.length > 0) throw new ScenarioProblems(file, findings.problems)
   const { practice } = read
-  const script: Script = {
+  return {
     file,
     title: read.title,
     practice: { ...practice, region: practice.region ?? null },
@@ -34,7 +30,6 @@ export function loadScenario(file: string, text: string): Loaded {
     steps: inOrder([...steps, ...theirs]),
     expectations,
   }
-  return { script }
 }
 
 /** Reads as much as can be read, so that all problems are named at once: where a part is wrong, as if it were bare. */

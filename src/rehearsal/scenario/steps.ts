@@ -8,7 +8,7 @@ import { type ClientFileEntry, DEFAULTS, type ScenarioFile } from './format.ts'
 import { type Item, readItems } from './items.ts'
 import type { Path } from './lines.ts'
 import type { Findings } from './problem.ts'
-import type { ClientAct, Fault, Step, Use } from './script.ts'
+import type { ChatFault, ClientAct, DatabaseFault, Fault, Step, Use } from './script.ts'
 import { readSlash } from './slash.ts'
 
 interface Run {
@@ -150,8 +150,8 @@ function dated(
 
 function faultOf({ name, data }: Item): Fault {
   const forMs = data.for === undefined ? null : Number(data.for)
-  if (name === 'chat') return { kind: 'chat', what: data.chat as never, forMs }
-  if (name === 'database') return { kind: 'database', what: data.database as never, forMs }
+  if (name === 'chat') return { kind: 'chat', what: data.chat as ChatFault, forMs }
+  if (name === 'database') return { kind: 'database', what: data.database as DatabaseFault, forMs }
   if (name === 'restart') return { kind: 'restart', what: data.restart as 'kill' | 'stop' }
   return { kind: 'clock', ms: Number(data.clock) }
 }

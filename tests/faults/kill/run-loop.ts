@@ -5,7 +5,7 @@ import { runLoop } from './loop.ts'
 // `tsx tests/faults/kill/run-loop.ts [KILLS] [SEED] [FILE]`: three weeks of four clients, killed again and again
 const [kills = '200', seed = '7', file] = process.argv.slice(2)
 const path = file ?? new URL('three-weeks.yaml', import.meta.url)
-const { script } = loadScenario('three-weeks', readFileSync(path, 'utf8'))
+const script = loadScenario('three-weeks', readFileSync(path, 'utf8'))
 const begun = performance.now()
 const { difference, ...found } = await runLoop(script, Number(kills), Number(seed), (line) =>
   console.log(line),

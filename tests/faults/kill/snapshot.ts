@@ -48,7 +48,7 @@ export async function takeSnapshots(
   file: string,
   days: 1 | 2 = 2,
 ): Promise<Record<Moment, Snapshot> & { remove(): void }> {
-  const script = { ...loadScenario('weekend', SCENARIO).script, days }
+  const script = { ...loadScenario('weekend', SCENARIO), days }
   const root = mkdtempSync(join(tmpdir(), 'ebbline-kill-'))
   const playing = join(root, 'playing')
   mkdirSync(playing)

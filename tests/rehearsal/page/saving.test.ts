@@ -18,7 +18,7 @@ clients:
 const now = new Date('2026-04-01T12:00:00Z')
 const { script, doc } = openingOf('small.yaml', SCENARIO)
 const save = (acts: Recorded[]) =>
-  loadScenario('saved.yaml', scenarioText(doc, acts, { steps: script.steps, now })).script
+  loadScenario('saved.yaml', scenarioText(doc, acts, { steps: script.steps, now }))
 const said = (at: string, text: string): Recorded => ({ at: new Date(at), who: 'heron', item: { say: text } })
 const instants = (of: typeof script) =>
   of.steps.map(({ at, act }) => `${at.toISOString()} ${'does' in act ? JSON.stringify(act.does) : ''}`)

@@ -17,7 +17,7 @@ const ALSO = [
 ].map((name) => `scenarios/${name}.yaml`)
 
 async function play(file: string, database: string, direct: boolean) {
-  const { script } = loadScenario(basename(file), readFileSync(file, 'utf8'))
+  const script = loadScenario(basename(file), readFileSync(file, 'utf8'))
   const { messages, clients, checks } = await playScenario({ script, database, folder, direct })
   expect(checks.failed).toEqual([])
   return { messages, clients }

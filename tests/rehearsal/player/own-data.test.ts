@@ -38,7 +38,7 @@ describe('a client’s own data in a scenario', () => {
     'comes as files, %s',
     async (mode) => {
       const folder = mkdtempSync(join(tmpdir(), 'ebbline-own-data-'))
-      const { script } = loadScenario('own-data.yaml', TEXT)
+      const script = loadScenario('own-data.yaml', TEXT)
       const database = `file:${join(folder, 'play.db')}`
       const result = await playScenario({ script, database, folder, direct: mode === 'direct' })
       expect(result.checks.failed).toEqual([])

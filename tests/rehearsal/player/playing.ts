@@ -7,7 +7,7 @@ import { loadScenario } from '../../../src/rehearsal/scenario/index.ts'
 /** Plays a scenario given as text; pictures and database go to a new folder. */
 export async function playText(text: string, mode: 'direct' | 'chat' = 'direct'): Promise<PlayResult> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-test-'))
-  const { script } = loadScenario('scenario.yaml', text)
+  const script = loadScenario('scenario.yaml', text)
   const database = `file:${join(folder, 'play.db')}`
   return playScenario({ script, database, folder, direct: mode === 'direct' })
 }

@@ -29,7 +29,7 @@ expect:
 describe('a report in a scenario', () => {
   it.each(['direct', 'chat'])('is made and lies in the folder, %s', async (mode) => {
     const folder = mkdtempSync(join(tmpdir(), 'ebbline-report-'))
-    const { script } = loadScenario('report.yaml', TEXT)
+    const script = loadScenario('report.yaml', TEXT)
     const database = `file:${join(folder, 'play.db')}`
     const result = await playScenario({ script, database, folder, direct: mode === 'direct' })
     expect(result.checks.failed).toEqual([])

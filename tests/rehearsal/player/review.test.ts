@@ -12,7 +12,7 @@ describe("a week's review of forty clients by buttons alone", () => {
   it.skipIf(isShort)(
     `takes one click for each client with a proposal, and none for the others${LEFT_OUT}`,
     async () => {
-      const { script } = loadScenario(NAME, text)
+      const script = loadScenario(NAME, text)
       const clicks = script.steps.flatMap(({ act }) =>
         act.who === 'coach' && 'press' in act ? [act.press] : [],
       )

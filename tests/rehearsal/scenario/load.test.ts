@@ -10,7 +10,7 @@ clients:
 const client = (days: string) => `${head}  - ref: heron\n    prompt: "08:00"\n    days:\n${days}`
 
 const stepsOf = (text: string) =>
-  loadScenario('x.yaml', text).script.steps.map(({ at, act }) => {
+  loadScenario('x.yaml', text).steps.map(({ at, act }) => {
     if (act.who !== 'client') return `${at.toISOString().slice(0, 16)} ${act.who}`
     return `${at.toISOString().slice(0, 16)} ${act.does.do}${'text' in act.does ? ` ${act.does.text}` : ''}`
   })
@@ -27,7 +27,7 @@ function problemsOf(text: string): string[] {
 
 describe('a scenario file', () => {
   it('fills in what is left out', () => {
-    const { script } = loadScenario('x.yaml', `${head}  - ref: heron\n`)
+    const script = loadScenario('x.yaml', `${head}  - ref: heron\n`)
     expect(script.practice).toEqual({
       zone: 'Europe/Lisbon',
       digest: 'Sun 18:00',
@@ -115,7 +115,7 @@ faults:
 coach:
   1: { press: { client: heron, button: advance } }
 `
-    const acts = loadScenario('x.yaml', text).script.steps.flatMap(({ act }) =>
+    const acts = loadScenario('x.yaml', text).steps.flatMap(({ act }) =>
       act.who === 'coach' && 'press' in act ? [act.press] : [],
     )
     expect(acts).toMatchObject([{ ref: 'heron', button: 'advance' }])
@@ -127,7 +127,7 @@ coach:
   1: [ { take-up: heron }, { clear: { client: heron, by: surgeon, on: 2026-03-02 } }, { erase: heron } ]
   2: { at: "09:00", command: "/note client:heron text:rowing: again, twice a week" }
 `
-    const commands = loadScenario('x.yaml', text).script.steps.flatMap(({ act }) =>
+    const commands = loadScenario('x.yaml', text).steps.flatMap(({ act }) =>
       act.who === 'coach' && 'command' in act ? [act.command] : [],
     )
     expect(commands).toEqual([
@@ -208,7 +208,7 @@ coach:
 
 describe('the scenarios of the house', () => {
   it.each(readdirSync('scenarios').filter((name) => name.endsWith('.yaml')))('%s can be read', (name) => {
-    const { script } = loadScenario(name, readFileSync(`scenarios/${name}`, 'utf8'))
+    const script = loadScenario(name, readFileSync(`scenarios/${name}`, 'utf8'))
     expect(script.expectations.length).toBeGreaterThan(5)
   })
 })

@@ -38,7 +38,7 @@ const STAGES: [stage: string, file: string, wanted: object, says?: string][] = [
 describe('every stage of a client’s way', () => {
   it.each(STAGES)('%s is shown by scenarios/%s.yaml', (_, file, wanted, says) => {
     const path = fileURLToPath(new URL(`../../../scenarios/${file}.yaml`, import.meta.url))
-    const { script } = loadScenario(`${file}.yaml`, readFileSync(path, 'utf8'))
+    const script = loadScenario(`${file}.yaml`, readFileSync(path, 'utf8'))
     const found = script.expectations.filter(
       (one) =>
         one.of === 'messages' &&
