@@ -4,7 +4,7 @@ import type { Answer } from '../platform/index.ts'
 import { onPlatform } from '../player/acts.ts'
 import { readSlash } from '../scenario/slash.ts'
 import { formOf } from './controls.ts'
-import { passToFreeMinute } from './passing.ts'
+import { passToFreeMinute, type Seen } from './passing.ts'
 import type { Session } from './session.ts'
 import type { Action, ButtonControl, ListControl, OpenForm } from './wire.ts'
 
@@ -12,7 +12,6 @@ import type { Action, ButtonControl, ListControl, OpenForm } from './wire.ts'
 export class NotDone extends Error {}
 
 type By<D extends Action['do']> = Extract<Action, { do: D }>
-type Seen = () => Promise<void> | void
 const { page } = textsFor('en').rehearsal
 
 /** What a person's own app refuses is no fault of the rehearsal's. */

@@ -3,12 +3,11 @@ import { addDays } from '../../domain/day.ts'
 import { dayAt, instantOf } from '../../domain/local-time.ts'
 import { textsFor } from '../../text/index.ts'
 import { NotDone } from './acting.ts'
-import { passToFreeMinute } from './passing.ts'
+import { passToFreeMinute, type Seen } from './passing.ts'
 import { lasting, type Session } from './session.ts'
 import type { Action } from './wire.ts'
 
 type Break = Extract<Action, { do: 'break' }>
-type Seen = () => Promise<void> | void
 const { page } = textsFor('en').rehearsal
 const HOUR = 3_600_000
 // Until it is ended by hand.

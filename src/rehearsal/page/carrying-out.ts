@@ -6,12 +6,11 @@ import { change, checkWho, command, NotDone, say, submit, use } from './acting.t
 import { beforeClockChange, breakIt } from './breaking.ts'
 import type { Hub } from './hub.ts'
 import { openingOf, scenarioOf } from './offers.ts'
-import { passTo } from './passing.ts'
+import { passTo, type Seen } from './passing.ts'
 import { emptyPractice, type Opening, Session } from './session.ts'
 import { endOf } from './view.ts'
 import type { Action, OpenForm } from './wire.ts'
 
-type Seen = () => Promise<void> | void
 const { page } = textsFor('en').rehearsal
 const DAY = 86_400_000
 /** Where and when an empty practice begins: a Monday in spring. */
@@ -63,10 +62,9 @@ export async function carryOut(hub: Hub, action: Action, seen: Seen): Promise<Op
 }
 
 async function opened(scenario: string | null): Promise<Session> {
-  if (scenario === null) return live(emptyPractice(EMPTY.start, EMPTY.zone))
-  const opening = scenarioOf(scenario)
+  const opening = scenario === null ? emptyPractice(EMPTY.start, EMPTY.zone) : scenarioOf(scenario)
   if (!opening) throw new NotDone(page.noScenario)
-  return live(opening)
+  return playedTo(opening, 'beginning')
 }
 
 /** A practice at its beginning, or lived through to the end of its scenario; `seen` hears of every step. */
@@ -82,12 +80,6 @@ export async function playedTo(
       seen(session)
       return session.settle()
     })
-  session.programme.log.isOpenEnded = true
-  return session
-}
-
-export async function live(opening: Opening): Promise<Session> {
-  const session = await Session.open(opening)
   session.programme.log.isOpenEnded = true
   return session
 }
@@ -132,7 +124,7 @@ function addClient({ stage, doc, programme, practiceZone }: Session, ref: string
   if (!ALIAS.test(ref) || ref === 'coach' || cast.clients.has(ref)) throw new NotDone(page.taken)
   const { id } = platform.build.addAccount(ref)
   platform.build.addMember(cast.guild, id)
-  ;(cast.clients as Map<string, string>).set(ref, id)
+  cast.clients.set(ref, id)
   doc.clients.push({ ref, 'by-hand': true, zone: practiceZone })
   programme.log.moved(ref, practiceZone)
 }

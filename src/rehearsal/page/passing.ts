@@ -5,12 +5,11 @@ const MINUTE = 60_000
 // So often may the bot find something to do at one instant before time goes on regardless.
 const STEPS_AN_INSTANT = 50
 
+/** Hears of every step of a play. */
+export type Seen = () => Promise<void> | void
+
 /** Lets time pass up to an instant, through all that happens on the way; `seen` is called after every step. */
-export async function passTo(
-  programme: Programme,
-  target: Date,
-  seen: () => Promise<void> | void,
-): Promise<void> {
+export async function passTo(programme: Programme, target: Date, seen: Seen): Promise<void> {
   const { clock } = programme
   let still = 0
   for (let next = await nextOf(programme); next && next <= target; next = await nextOf(programme)) {
@@ -30,7 +29,7 @@ export async function passTo(
  */
 export async function passToFreeMinute(
   programme: Programme,
-  seen: () => Promise<void> | void,
+  seen: Seen,
   first: () => Promise<void> = async () => {},
 ): Promise<Date> {
   const { clock, agenda } = programme

@@ -12,8 +12,8 @@ export interface Cast {
   readonly alertChannel: string
   /** A room that every member can see. */
   readonly hall: string
-  /** Platform id of each client, by alias. */
-  readonly clients: ReadonlyMap<string, string>
+  /** Platform id of each client, by alias; more may join a practice that is lived on. */
+  readonly clients: Map<string, string>
 }
 
 const [COACH_ROOM, ALERTS, HALL] = ['coach-room', 'alerts', 'boathouse'] as const

@@ -1,4 +1,4 @@
-import { live } from '../../../src/rehearsal/page/carrying-out.ts'
+import { playedTo } from '../../../src/rehearsal/page/carrying-out.ts'
 import { Hub } from '../../../src/rehearsal/page/hub.ts'
 import { type PageServer, servePage } from '../../../src/rehearsal/page/server.ts'
 import type { Opening } from '../../../src/rehearsal/page/session.ts'
@@ -25,7 +25,7 @@ export interface Living {
 }
 
 export async function liveIn(opening: Opening): Promise<Living> {
-  const hub = new Hub(await live(opening))
+  const hub = new Hub(await playedTo(opening, 'beginning'))
   await hub.ready()
   const server = await servePage(hub)
   const post = (action: unknown): Promise<Response> =>
