@@ -135,7 +135,8 @@ function covers(steps: readonly Step[], at: number, phrase: Phrase<Meaning>): nu
   let i = at + 1
   for (let n = 1; n < words.length; n++) {
     if (isHyphen(steps[i])) i += 1
-    if (steps[i]?.word?.plain !== words[n]) return 0
+    // "2 done 🎉 none anywhere" is no "done none"
+    if (steps[i]?.word?.plain !== words[n] || steps[i]!.apart) return 0
     i += 1
   }
   return i - at

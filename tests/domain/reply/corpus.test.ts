@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { afterAll, describe, expect, it } from 'vitest'
 import { emptyTally, scoreLine, tally } from '../../../src/cli/parse-score.ts'
+import { dayAt } from '../../../src/domain/local-time.ts'
 import { readReply } from '../../../src/domain/reply/read.ts'
 import type { Ask } from '../../../src/domain/reply/reading.ts'
 
@@ -9,6 +10,9 @@ interface Line {
   readonly text: string
   readonly planned?: number
   readonly asked?: Ask
+  readonly now?: string
+  readonly zone?: string
+  readonly promptDay?: string
   readonly expect: Record<string, unknown>
   readonly part?: 'kept'
 }
@@ -23,14 +27,16 @@ const linesOf = (language: string): Line[] =>
     .split('\n')
     .map((line): Line => JSON.parse(line) as Line)
 
-const read = (line: Line) =>
-  readReply(line.text, {
+const read = (line: Line) => {
+  const today = dayAt(new Date(line.now ?? '2026-03-04T19:10:00Z'), line.zone ?? 'UTC')
+  return readReply(line.text, {
     planned: line.planned ?? 2,
-    today: '2026-03-04',
-    promptDay: '2026-03-04',
+    today,
+    promptDay: line.promptDay ?? today,
     locale: line.locale ?? 'en',
     asked: line.asked ?? null,
   })
+}
 
 describe('corpus of replies', () => {
   const printed: string[] = []

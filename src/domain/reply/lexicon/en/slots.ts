@@ -2,7 +2,7 @@ import type { LexiconData } from '../schema.ts'
 
 /** Zones in a rower's own words; hip counts as buttock, groin and hamstring as thigh, shin as calf. */
 export const zones: LexiconData['zones'] = {
-  none: 'nothing anywhere, nothing anywhere at all, nowhere, nowhere at all, not anywhere, none of it, no where',
+  none: 'none anywhere, none anywhere at all, nothing anywhere, nothing anywhere at all, nowhere, nowhere at all, not anywhere, none of it, no where',
   back: `
     back, my back, the back, lower back, low back, lowerback, lower part of my back, lumbar, lumbar spine,
     spine, backs, small of my back, small of the back, in back, sacrum, waist, beltline, belt line, low

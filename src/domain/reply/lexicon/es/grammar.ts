@@ -39,7 +39,7 @@ const scope = {
     en lugar de, en vez de, no siento nada en el, no siento nada en la
   `,
   clear:
-    'bien, perfecto, perfecta, ok, sano, normal, libre, limpio, limpia, tranquilo, tranquila, mejorado, sin problema, sin problemas, se fue, desaparecio, ya esta bien, esta bien',
+    'no noto nada, no siento nada, no tengo nada, no hay nada, ya no noto nada, ya no siento nada, bien, perfecto, perfecta, ok, sano, normal, libre, limpio, limpia, tranquilo, tranquila, mejorado, sin problema, sin problemas, se fue, desaparecio, ya esta bien, esta bien',
   was: 'estaba, era, fue, estuvo, eran, tenia, tuve, habia',
   now: 'ahora, ahorita, actualmente, en este momento, ya, ahora mismo',
   only: 'solo, solamente, solo en el, solo en la, solo el, solo la, unicamente, nomas, nada mas, se queda en, se queda en la, se queda en el, hasta ahi, solo hasta, solo a',
@@ -53,7 +53,7 @@ const numbersAndJoints = {
   or: 'o, u, o quizas, o tal vez, o a lo mejor, o asi',
   and: 'y, e, mas, ademas, tambien, tb, tmb',
   to: 'a, a un, pasando a, subiendo a, bajando a',
-  from: 'empezo en, empezo con, partiendo de',
+  from: 'de un, empezo en, empezo con, partiendo de',
   change:
     'bajo de, bajo de un, subio de, subio de un, paso de, paso de un, ha bajado de, ha subido de, ha pasado de, cambio de, disminuyo de, aumento de, mejoro de, empeoro de',
   wasOf: 'fue de, fue de un, fue d',
@@ -76,14 +76,14 @@ const smallWords = {
     un, el, la, los, las, lo, mi, mis, unos, unas, su, sus, este, esta, unos cuantos, aproximadamente, aprox,
     casi un, como un, como una, mas o menos, mas o menos un, unos, sobre un, con, con un, para,
     alrededor de un, digamos, cosa de, algo asi como un, dl, una especie de, en total, total, exactamente,
-    de un, de unos, en un, a nivel, calculo, calculo que un, creo que un, creo
+    de unos, en un, a nivel, calculo, calculo que un, creo que un, creo
   `,
   be: `${each('lo siento/la siento/lo noto/la noto/me queda/se me queda/queda/me quedo/se me quedo', 'en/en el/en la/en los/en las/por el/por la')}, queda un poquito, queda un poco, queda algo, me queda un poquito, me queda un poco, me queda algo, es, esta en, son, estoy, estoy en, siento, sigue, sigue en, sigo con, sigo en, anda, anda en, anda por, tengo, tengo un, tengo el, hay, ha sido, es de, era de, estan, queda en, se siente, noto, sigue siendo, estamos`,
   soft: `
     sola, solita, solito,
     me, te, se, yo, muy, mucho, muchisimo, bastante, tan, pues, bueno, buenas, hola, ola, holi, hey, oye, ey,
     buenos dias, buen dia, buenas tardes, buenas noches, k tal, q tal, que tal, coach, entrenador,
-    entrenadora, profe, jaja, jajaja, jajajaja, jeje, xd, xdd, xddd, lol, uf, uff, pff, pf, ntp, la verdad, por favor, porfa, xfa,
+    entrenadora, profe, jaja, jajaja, jajajaja, jeje, bro, bros, wey, guey, hermano, maestro, crack, jefe, loco, patatero, pelotero, xd, xdd, xddd, lol, uf, uff, pff, pf, ntp, la verdad, por favor, porfa, xfa,
     todavia, aun, asi, aqui, ahi, alli, tio, amigo, che, compa, resultado, reporte, informe, registro,
     parte diario, en fin, luego, entonces, en resumen, resumen, hoy dia, eso, eso es, es todo,
     nada mas que decir, sintomas, sintoma, todo bien, todo ok, todo tranquilo, un poco, poco, poquito a poco,

@@ -11,6 +11,8 @@ export const oblique: LexiconSource['words'] = {
     (always/still) (have/got/there's/theres/feels like there's/feels like theres/) (more/some/something) (in there/left in there/left inside/inside), (something/some) left in (there/the tank),
     (tank/bladder) never (empties/empty/feels empty), never feels (empty/emptied/finished)`,
   'oblique-sex': `
+    (can't/cant/cannot/couldn't/couldnt/could not/didn't/didnt/don't/dont/did not/barely/hardly/not) (feel/felt) (anything/nothing/a thing/much/it/any of it) when i (came/come/cum/climaxed/climax/orgasmed/orgasm),
+    (feel/felt) (anything/nothing/a thing/much/it/any of it) when i (came/come/cum/climaxed/climax/orgasmed/orgasm),
     (not/hasn't/hasnt/haven't/won't/wont/doesn't/doesnt/no longer/never/refuses to) (stood/stand/stands/standing/salute/salutes/saluted) (to/) attention`,
   'oblique-both': `
     caught it (off/from) (my/the) (left/right/other), (good/other/fine) (leg/side) (isn't/isnt/is not/is no longer) (good/so good/fine/the good one) (anymore/any more/any longer/either)`,

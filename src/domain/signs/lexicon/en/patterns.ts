@@ -135,6 +135,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['both-legs', 'both-legs', { alone: true, unsure: true, unless: 'legs-plain' }],
   // weakness
   ['leg-weakness', 'weak-alone', {}],
+  ['leg-weakness', 'leg|calf & no-fire', { within: 3, unsure: true, isNegative: true }],
   ['leg-weakness', 'neither-leg', {}],
   ['both-legs', 'neither-leg', {}],
   ['leg-weakness', `leg|legs|both-legs|other-leg & ${WEAK}`, { within: 4, unless: 'lift-talk' }],

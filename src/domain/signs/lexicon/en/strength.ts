@@ -52,6 +52,8 @@ export const strength: LexiconSource['words'] = {
     (can't/cant/cannot/couldn't/couldnt) go (up/) on (my/the/) (tiptoe/tiptoes/tip toe/tip toes/toes/heels)`,
   'neither-leg': `
     neither (leg/foot/knee/of my legs/of the legs/of my knees/ankle) (will/would/can/could/wants to/is able to/does/do/did/is/are) (hold/holding/support/supporting/take/taking/carry/carrying/work/working/respond/responding/lift/move/bend/straighten) (me/my weight/properly/up/)`,
+  'no-fire': `
+    (doesn't/doesnt/does not/won't/wont/isn't/isnt/not/stopped/refuses to/hardly/barely) (fire/firing/fires/switch on/switching on/contract/contracting/contracts/push off/pushing off) (at all/properly/any more/anymore/)`,
   'weak-alone': `
     foot drop, footdrop, drop foot, dropfoot, dropped foot, foot slap, foot slapping, foot slaps,
     foot flop, foot flops, foot drags, foot dragging,

@@ -171,7 +171,7 @@ export const events: LexiconSource['words'] = {
   'wakes-strong': `
     me (levanto/levante/despierto/desperte) (de noche/por la noche/de madrugada/a media noche/varias veces)
     (del/con/por el/con el/de/por) dolor, (me/) desvela el dolor, el dolor me desvela, (por la noche/de noche)
-    (el dolor/me duele) (es peor/me despierta/mas), (despierto/despierta) (toda la noche) (por el/del/con)
+    (el dolor/me duele) (es peor/me despierta/mas), (otra vez/de nuevo/desde las tres/desde las cuatro/sigo/toda la noche) (despierto/despierta/desvelado/desvelada/en vela) (por el/del/con/de/con el/por) dolor, (despierto/despierta) (toda la noche) (por el/del/con)
     dolor, dolor por las noches, dolor de noche, el dolor me (levanta/saca de la cama/despierta/desperto), no
     (duermo/puedo dormir/consigo dormir/logro dormir/he dormido/dormi/pude dormir) (nada/casi nada/bien/) (por
     el/del/por/por culpa del/con el/de) dolor, sin dormir por el dolor, me levanto por el dolor, me

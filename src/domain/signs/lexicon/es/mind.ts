@@ -54,6 +54,7 @@ export const mind: LexiconSource['words'] = {
     no quiero seguir con (el/los/este/estos/la/las/mi) (programa/plan/mensajes/bot/app/curso/estudio/avisos/preguntas/seguimiento/recordatorios),
     (quiero/quisiera) (acabar/terminar) con (el/los/este/estos/mi) (programa/plan/mensajes/bot/curso/estudio/seguimiento)`,
   'harm-maybe': `
+    me (corte/corto/he cortado/estoy cortando/corto en) (los brazos/las munecas/la muneca/los muslos/el antebrazo/los antebrazos/las piernas/las venas),
     (soy/me siento/me veo como) (un/una) (estorbo/carga/lastre/desperdicio/inutil/fracaso/peso para todos/problema para todos/mierda de persona), no sirvo (para nada/para nadie/ni para), no valgo (nada/para nada),
     no me veo (aqui/vivo/viva/llegando/viviendo/cumpliendo/envejeciendo/dentro de/el ano que viene/en navidad), no (tengo/hay/queda/me queda) (ya/) nada por (lo que/que) (seguir/vivir/luchar/levantarme), no (veo/tengo) (ningun/mi/un/) futuro,
     (ojala/quisiera/quiero/me gustaria/pudiera/ganas de) (pudiera/poder/) (desaparecer/esfumarme/evaporarme/dejar de existir/no existir/no estar/irme para siempre), (irme/ir/marcharme/fuera/fuese) (de este mundo/para siempre/del mundo),

@@ -204,10 +204,10 @@ export const patterns: LexiconSource['patterns'] = [
   // slow signs
   ['night-pain', 'wakes-strong', { unless: 'settles' }],
   ['night-pain', 'wakes & pain|back|leg|legs|sore', { within: 5, unless: 'settles' }],
-  ['weight-loss', 'weight', { unless: 'on-purpose' }],
+  ['weight-loss', 'weight', { unless: 'on-purpose', wide: true }],
   ['weight-loss', 'weight', { unsure: true, needs: 'without-trying' }],
   ['weight-loss', 'lose weight-count', { within: 2, unsure: true, needs: 'without-trying' }],
-  ['weight-loss', 'lose weight-count', { within: 2, unless: 'on-purpose' }],
+  ['weight-loss', 'lose weight-count', { within: 2, unless: 'on-purpose', wide: true }],
   ['night-sweats', 'sweats', {}],
   ['cancer-history', 'cancer', {}],
   ['cancer-history', 'lump', { unsure: true }],
