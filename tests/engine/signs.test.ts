@@ -229,6 +229,17 @@ describe('a sign that is only hinted at', () => {
     ]).toEqual([[], []])
   })
 
+  it('of one message is asked in one order, also when the message is changed', async () => {
+    const asked = async (text: string, more = {}) =>
+      (await practice.say('heron', text, more))
+        .find(({ asks }) => asks === 'signs')
+        ?.text.split('\n')
+        .slice(-2)
+    const first = await asked('2 calf 4, cannot feel my bum', { id: '900' })
+    expect(first?.join()).toContain(SIGN_WORDS['saddle-numbness'].question)
+    expect(await asked('2 calf 4', { id: '900:1', edits: '900' })).toEqual(first)
+  })
+
   it('is asked one at a time, the gravest first, each with its own ten minutes', async () => {
     const told = await practice.say('heron', 'maybe fever? and maybe my bladder is weak, not sure')
     const asked = (await practice.file('heron')).signs.filter((row) => row.state === 'asked')
@@ -270,6 +281,16 @@ describe('“one of these”', () => {
     expect(await practice.status('heron')).toBe('locked')
     expect(practice.toAlerts()[0]!.text).toContain('The client said “one of these” and did not say which.')
     expect(practice.to('heron').filter((message) => message.kind === 'urgent')).toHaveLength(1)
+  })
+
+  it('is taken back by “none” to “which of these?”, as by the button', async () => {
+    await practice.say('heron', '2 calf 4')
+    await practice.press('heron', 'one-of-these')
+    await practice.say('heron', 'none of these')
+    const { asked, dues, checkIns } = await practice.file('heron')
+    expect(asked.filter(({ pressing }) => pressing)).toEqual([])
+    expect(dues.filter(({ kind }) => kind === 'deadline')).toEqual([])
+    expect(checkIns.at(-1)?.denied).toBe('all')
   })
 
   it('is said by “yes” to the prompt as well, and by the routine “no” everything is denied', async () => {

@@ -5,6 +5,7 @@ import { rank } from '../../domain/reach.ts'
 import { emergencyNumber } from '../../domain/region.ts'
 import { type Ask, SLOTS, type Slot } from '../../domain/reply/reading.ts'
 import type { RuleId } from '../../domain/rules/assessment.ts'
+import { SIGN_IDS } from '../../domain/signs/catalogue.ts'
 import { assessOn } from '../coach/watch.ts'
 import { activitiesQuestion } from '../course/activities.ts'
 import type { Draft } from '../draft.ts'
@@ -46,7 +47,11 @@ export function nextQuestion(draft: Draft, day: Day, unsure: readonly string[]):
 function pressingQuestion(draft: Draft): Question | null {
   const { texts } = draft
   const [hinted] = [...askedSigns(draft.file)].sort(
-    (a, b) => CARES.indexOf(b.care) - CARES.indexOf(a.care) || a.at.getTime() - b.at.getTime(),
+    (a, b) =>
+      CARES.indexOf(b.care) - CARES.indexOf(a.care) ||
+      a.at.getTime() - b.at.getTime() ||
+      // of one message: always in the same order, so that an answer meets the question that was put
+      SIGN_IDS.indexOf(a.sign) - SIGN_IDS.indexOf(b.sign),
   )
   if (hinted) return hintedSign(texts, hinted.day, hinted.sign, emergencyNumber(draft.client))
   const waiting = (ask: Ask) => draft.file.asked.find((row) => row.ask === ask && row.pressing)

@@ -4,6 +4,7 @@ import type { SignId } from '../../domain/signs/catalogue.ts'
 import { saysChanged } from '../../domain/signs/changed.ts'
 import { screen } from '../../domain/signs/screen.ts'
 import type { Screening } from '../../domain/signs/screening.ts'
+import { answeredNow } from '../check-in/asked.ts'
 import { record } from '../check-in/record.ts'
 import type { Draft } from '../draft.ts'
 import { knownSigns } from '../history.ts'
@@ -60,6 +61,8 @@ function takeDenied(draft: Draft, { denied, signs }: Heard, day: Day): void {
     const isDenied = denied.includes('all') || denied.includes(row.sign)
     if (isDenied && !signs.includes(row.sign)) denySign(draft, row.sign)
   }
+  // "one of these" was pressed by mistake: "which?" is answered by "none"
+  if (denied.includes('all') && signs.length === 0) answeredNow(draft, 'signs')
   const before = draft.file.checkIns.find((row) => row.day === day)?.denied ?? null
   const single = denied.filter((id): id is SignId => id !== 'all')
   const all = before === 'all' || denied.includes('all')
