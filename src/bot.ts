@@ -103,12 +103,16 @@ export function createBot(parts: BotParts): Bot {
   const tick = async (): Promise<void> => {
     // what some rows led to is sent while the next are handled; what somebody waits for goes past it
     let underWay: Promise<void> = Promise.resolve()
-    await handleDue(async () => {
-      await waitFor(Promise.all([underWay, delivery.drainPressing()]))
-      underWay = delivery.drain()
-      underWay.catch(() => undefined)
-    })
-    await waitFor(underWay)
+    try {
+      await handleDue(async () => {
+        await waitFor(delivery.drainPressing())
+        await waitFor(underWay)
+        underWay = delivery.drain()
+        underWay.catch(() => undefined)
+      })
+    } finally {
+      await waitFor(underWay)
+    }
     await waitFor(delivery.drain())
   }
   const tickBeside = async (): Promise<void> => {

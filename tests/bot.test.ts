@@ -71,6 +71,24 @@ it('lets others in after each row: whoever writes while many are due must be hea
   expect(Math.max(...gaps)).toBeLessThanOrEqual(2)
 })
 
+it('sends what the first hundred rows led to while the next hundred are handled, and no more than those', async () => {
+  const many = Array.from({ length: 250 }, (_, n) => `client-${n}`)
+  const at: number[] = []
+  const { bot, handled } = botWith(
+    many,
+    () => false,
+    async () => {
+      at.push(handled.length)
+      // the second look for messages is the first run of the lane for all
+      if (at.length === 2) while (handled.length < 200) await new Promise((resolve) => setImmediate(resolve))
+    },
+  )
+  await bot.tick()
+  expect(at.slice(0, 2)).toEqual([100, 100])
+  expect(at[2]).toBe(200)
+  expect(handled).toHaveLength(250)
+})
+
 it('gives up a tick in which everything fails', async () => {
   const many = Array.from({ length: 50 }, (_, n) => `client-${n}`)
   const { bot, left } = botWith(many, () => true)
