@@ -2,7 +2,7 @@ import { LADDERS } from '../domain/ladder/ladders.ts'
 import { plain } from './answer.ts'
 import { keepChoices } from './coach/shown.ts'
 import type { ClientCommand, CoachCommand, PracticeCommand } from './command.ts'
-import { allRows, backupsUntil, eraseClient } from './course/erase.ts'
+import { allRows, backupsUntil, eraseClient, farewell } from './course/erase.ts'
 import { goOnScreening } from './course/screening-waits.ts'
 import { isCoach } from './desk.ts'
 import type { Draft } from './draft.ts'
@@ -107,7 +107,10 @@ async function coachCommand(
   if (answer.erases) {
     const until = backupsUntil(now, practice.zone, parts.backupDays)
     const { courseForCoach } = draft.forCoach
-    return { answer: await erased(tx, draft, answer, (rows) => courseForCoach.erased(rows, until)) }
+    const word = farewell(draft)
+    const done = await erased(tx, draft, answer, (rows) => courseForCoach.erased(rows, until))
+    if (word) await tx.apply({ changes: [], postings: [word] })
+    return { answer: done }
   }
   const to = { practice, clientId: draft.client.id, only: event.actor.user, cause: event.id, now }
   return { answer: await keepChoices(tx, answer, to) }

@@ -383,6 +383,7 @@ describe('who may', () => {
     expect(answer?.text).toContain('urgent sign')
     const left = await practice.store.store.transaction((tx) => tx.client(id))
     expect(left).toBeNull()
+    expect(practice.to('heron').at(-1)?.text).toMatch(/get care[\s\S]*your coach has erased everything/)
     expect(practice.toAlerts().at(-1)?.text).toContain('erased while an urgent sign was open')
     expect((await practice.say('heron', 'hello'))[0]?.text).toContain('does not know you')
   })

@@ -1,11 +1,12 @@
 import type { Day } from '../../domain/day.ts'
 import { dayAt } from '../../domain/local-time.ts'
+import { emergencyNumber } from '../../domain/region.ts'
 import { plain } from '../answer.ts'
 import type { Draft } from '../draft.ts'
 import type { Answer } from '../message.ts'
 import { toPractice } from '../notice.ts'
 import type { Posting, RowCounts, Tx } from '../ports.ts'
-import { isLocked, isPressing } from '../status.ts'
+import { hasEnded, isLocked, isPressing } from '../status.ts'
 
 /** For how many days a backup is kept unless the keeper sets another number: a figure of our own, a month. */
 export const BACKUP_DAYS = 30
@@ -36,6 +37,22 @@ export async function eraseClient(tx: Tx, draft: Draft): Promise<RowCounts> {
   // it names the alias, so nothing of it is kept once it has gone
   if (word) await tx.apply({ changes: [], postings: [{ ...word, practiceId: null }] })
   return counts
+}
+
+/** Whoever is erased by their coach would wait for a prompt that does not come; nothing of the word is kept either. */
+export function farewell(draft: Draft): Posting | null {
+  const { practice, client } = draft.file
+  if (client.stage === 'invited' || hasEnded(client)) return null
+  const { commands } = draft.texts
+  const care = hasOpenSign(draft) ? `${commands.eraseWithSignMe}\n` : ''
+  const posting = toPractice(practice, {
+    key: `${practice.id}/farewell/${draft.cause}`,
+    address: { to: 'client', user: client.user },
+    text: care + commands.erasedByCoach(emergencyNumber(client)),
+    priority: 1,
+    at: draft.now,
+  })
+  return { ...posting, practiceId: null }
 }
 
 /** Before a yes nothing is locked, and the alert alone tells of a sign; one asked about counts as there. */

@@ -140,6 +140,8 @@ export const commands = {
   eraseWithSign: 'An urgent sign is open: the client was told to seek care, and that advice stands.',
   eraseWithSignMe:
     'A warning sign you told me of is still open: please get care and do not wait; that advice stands.',
+  erasedByCoach: (emergency: string | null): string =>
+    `Your check-ins here have ended, and your coach has erased everything that was kept of you. I will not write again; if you wonder why, ask your coach. If a warning sign comes, call ${emergency ?? 'your local emergency number'}.`,
   erasedWithSign: (ref: string): string =>
     `${ref} has been erased while an urgent sign was open. They were told to seek care; please reach them.`,
   erased: (ref: string): string => `Everything kept of ${ref} has been erased.`,

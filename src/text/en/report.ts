@@ -200,7 +200,7 @@ const FOOT: readonly string[] = [
 export const report = {
   page: reportPage,
   message: (ref: string): string =>
-    `**Report for a clinician: ${ref}** One page, as PDF and as a picture. It holds health information: hand it over only where ${ref} agrees.`,
+    `**Report for a clinician: ${ref}**\nOne page, as PDF and as a picture. It holds health information: hand it over only where ${ref} agrees.`,
   alt: (facts: ReportFacts): string => alt(reportPage(facts)),
   button: 'Report for a clinician',
   posted: 'The report is on its way to the coach channel.',

@@ -57,6 +57,8 @@ export const commands: Texts['commands'] = {
     'Hay una señal urgente abierta: el cliente recibió el aviso de buscar atención, y eso sigue en pie.',
   eraseWithSignMe:
     'Una señal de alarma que me contaste sigue abierta: busca atención y no esperes, por favor; eso sigue en pie.',
+  erasedByCoach: (emergency) =>
+    `Aquí terminan tus mensajes, y tu coach ha borrado todo lo guardado de ti. No vuelvo a escribir; si quieres saber por qué, pregunta a tu coach. Si llega una señal de alarma, llama al ${emergency ?? 'número de emergencias local'}.`,
   erasedWithSign: (ref) =>
     `${ref} se ha borrado con una señal urgente abierta. Recibió el aviso de buscar atención; contacta con la persona, por favor.`,
   erased: (ref) => `Todo lo guardado de ${ref} está borrado.`,

@@ -203,7 +203,7 @@ function events({ events }: ReportFacts): Item[] {
 export const report: Texts['report'] = {
   page: reportPage,
   message: (ref) =>
-    `**Informe para un profesional de salud: ${ref}** Una página, en PDF y como imagen. Tiene datos de salud: entrégalo solo si ${ref} está de acuerdo.`,
+    `**Informe para un profesional de salud: ${ref}**\nUna página, en PDF y como imagen. Tiene datos de salud: entrégalo solo si ${ref} está de acuerdo.`,
   alt: (facts) => alt(reportPage(facts)),
   button: 'Informe para profesional de salud',
   posted: 'El informe va de camino al canal de coaches.',
