@@ -273,7 +273,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     three days, i can't, i cant, i cannot, i couldn't, i couldnt, i've lost, i have lost, ive lost, i lost`,
   'again-now': `again, now, lately, recently, this week, last night, tonight, these days, started, starting, same`,
   'cant-said': `
-    zero on, none on, 0 on, nil on, not one on, nothing on, not even one,
+    used to (do/manage/get), down to (one/two/three/zero/none/1/2/3/0), now (none/zero/only/just/barely), zero on, none on, 0 on, nil on, not one on, nothing on, not even one,
     can't, cant, couldn't, couldnt, cannot, impossible, unable, failed, no chance, not happening, won't,
     wont, gone`,
   'hot-cold': `hot, cold, freezing, boiling, sweats, sweating, clammy, fever`,

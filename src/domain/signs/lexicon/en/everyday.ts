@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** What makes a word harmless: exercise, travel, everyday life. */
 export const everyday: LexiconSource['circumstances'] = {
   muscle: `
+    legday, (leg day/legs day/squat day/hill session/spin class) (killed/destroyed/wrecked/finished) me,
     (from/after) (the/my/some/all the/all that/a/yesterday's/) (skipping/skipping rope/jump rope/lunges/wall sit/wall sits/step ups/spin/spinning/leg press/bridges/burpees/box jumps/long walk/digging/gardening/spin class/trampolining),
     hill running, hill reps, hill sprints, from running, after running, from the run, after the run, from hiking, from cycling, from dancing,
     from (hill/hills/running/the run/football/hockey/rugby/tennis/cycling/the ride/the row/dancing/gardening/the hike/hill running/skiing/climbing/the hills/the gym),

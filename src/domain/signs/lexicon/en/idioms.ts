@@ -3,6 +3,8 @@ import type { LexiconSource } from '../shape.ts'
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    (phone/screen/phone screen/laptop/tv/telly/camera/picture/photo/video/webcam/lens/zoom) (screen/) (gone/went/is/was/got/goes/keeps going/has gone/) (blurry/blurred/fuzzy/black/blank/dark),
+    (peeing/pissing/weeing/chucking/tipping/hammering) it down, (peeing/pissing/weeing) down (here/outside/all day/again/with rain/this morning/today/out there/and),
     belly (laugh/laughs/laughing/laughed), (laughed/laughing/laughs) (so/that/) (hard/much/) (that/) (my/it) (ribs/belly/chest/sides/stomach/tummy) (hurt/hurts/ached/ache),
     (stomach/tummy/belly) (ache/aches/pain/pains/cramps/cramp/upset) (after/from) (too much/too many/a dodgy/dodgy/a bad/bad/eating/a big/spicy/last night's/last nights/the curry/a curry/the/that) (curry/takeaway/kebab/food/dinner/lunch/meal/prawns/beer/beans/cake/chilli/christmas dinner/sunday roast/),
     (crash/accident/pile up) on (the/a) (motorway/road/bypass/ring road/bridge/m25/a road) (made/delayed/meant/held/so/caused/blocked),

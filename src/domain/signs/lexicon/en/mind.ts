@@ -78,6 +78,7 @@ export const mind: LexiconSource['words'] = {
     (better/easier/best/better off/happier/simpler) (for everyone/for them/for all/for my family/) if i (wasn't/wasnt/weren't/werent/was not/am not/were not/was) (around/here/alive/gone/dead/there),
     if i wasn't (here/around/alive) (any more/anymore)`,
   'harm-maybe': `
+    (lying/lie) if i said i (wanted/want/was glad) to (be/live/go on/carry on/keep going) (here/),
     (no/any/a/one) reason (fi/to/in/for) (live/living/be alive/being alive/be here/stay alive/keep living/wake up),
     waste of (space/oxygen/air/a life/everyone's time), (useless/worthless/no use/no good/of no use/a millstone/a drain) (to/for/on) (everyone/anyone/anybody/everybody/them/my family/my kids/the family), what's the use of me, whats the use of me, (what's/whats/what is) the use of (me/living/going on/carrying on),
     (can't/cant/cannot/don't/dont/couldn't) see (myself/me) (making it/living/getting old/being around/existing) (to/till/until/past/through/),

@@ -15,6 +15,7 @@ export const oblique: LexiconSource['words'] = {
     (feel/felt) (anything/nothing/a thing/much/it/any of it) when i (came/come/cum/climaxed/climax/orgasmed/orgasm),
     (not/hasn't/hasnt/haven't/won't/wont/doesn't/doesnt/no longer/never/refuses to) (stood/stand/stands/standing/salute/salutes/saluted) (to/) attention`,
   'oblique-both': `
+    (someone/somebody/someone's/someone has/) (pulled the plug/plug pulled/switched off/turned off/power cut/cut the power/lights out/flat battery) (on/in/to/from/for) (both/both my/my/the) legs,
     caught it (off/from) (my/the) (left/right/other), (good/other/fine) (leg/side) (isn't/isnt/is not/is no longer) (good/so good/fine/the good one) (anymore/any more/any longer/either)`,
   'oblique-weakness': `
     (leg/foot/ankle/calf/thigh) (power/strength) (is/was/'s/down to/at/) (half/a quarter/a third/less than half) (of/) (what it was/what it should be/normal), half (the/of the/my) (power/strength) (in/of) (my/the/that/this) (leg/foot/calf/thigh/ankle)`,

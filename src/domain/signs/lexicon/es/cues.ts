@@ -124,6 +124,7 @@ export const cues: LexiconSource['words'] = {
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `
+    (que/cuales) (sintomas/senales/signos/cosas) (de vejiga/de la vejiga/) (tendria/tengo/debo/deberia/hay/habria) (que/) (vigilar/mirar/avisar/preocuparme/tener en cuenta), (tendria/habria) que (vigilar/estar atento/estar atenta/fijarme en/preocuparme por),
     (que/) (vigilara/vigilase/vigile/vigilemos/observara/este atento a/este atenta a/estuviera atento a/estuviera atenta a/me fijara en/me fije en) (si/),
     como (se/sabria/puedo saber/podria saber) si, (puede/pueden/podria/podrian) (ir/afectar/pasar/dar/causar/llegar/provocar/producir),
     si (se me/me) (duerme/durmiera/durmiese/adormece/entumece/hormiguea) (el/la/los/las/un/una),

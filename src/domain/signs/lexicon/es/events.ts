@@ -43,7 +43,7 @@ export const events: LexiconSource['words'] = {
     mover, no puedo levantar, dormido, dormida, dormidos, dormidas, adormecido, adormecida, adormecidos,
     adormecidas, entumecido, entumecida, acorchado, acorchada, acorchadas, se me duerme, se me duermen, se me
     durmio, se me ha dormido, se me durmieron, se me adormece, se me adormecen, no siento, no me siento,
-    pesado, pesada, se me caen las cosas, debilidad, adormecimiento, entumecimiento, torpe, muerto, muerta, no
+    pesado, pesada, se me caen las cosas, se me caen cosas, se me caen (objetos/los objetos/los platos/las llaves/los vasos), debilidad, adormecimiento, entumecimiento, torpe, muerto, muerta, no
     puedo, paralizado, floja, flojo`,
   'arm-tingle': `
     hormigueo, hormigueos, cosquilleo, calambre, calambres, hormiguea, hormiguean, me hormiguea, me

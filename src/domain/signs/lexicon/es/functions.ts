@@ -38,7 +38,8 @@ export const functions: LexiconSource['words'] = {
     me (mee/orine/he meado/he orinado/hice pis/hice pipi/hice pichi/he hecho pis/he hecho pipi),
     (se me/me) (moja/mojan/mojo/humedece/mojaba/empapa/mojaron) (la/el/los/las) (ropa/ropa interior/braga/bragas/calzon/calzones/calzoncillo/calzoncillos/pantalon/pantalones/pijama/cama/entrepierna/trusa/bombacha),
     (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/funcion) (de/en) (la/) (vejiga/orina/pis),
-    (no tengo/ya no tengo/nunca tengo/no me dan/no me entran/sin) ganas de (orinar/mear/hacer pis/hacer pipi),
+    (no he tenido/no tuve/no tenia/no he sentido/no senti/no me han dado/no me dieron/no me vienen/no me han venido/no me ha venido/no siento/no noto/no he notado/llevo sin/sigo sin) (ganas/las ganas/la necesidad/necesidad/sensacion/ninguna gana) de (orinar/mear/hacer pis/hacer pipi/ir al bano/ir),
+    (no tengo/ya no tengo/nunca tengo/no me dan/no me entran/ni/cero/sin) ganas de (orinar/mear/hacer pis/hacer pipi),
     (tengo/tuve/con) (escapes/un escape), escapes de (orina/pis/pipi), goteo sin (querer/darme cuenta/parar),
     (tuve/he tenido/tengo) (un/unos/) (accidente/accidentes/percance/percances) (en el bano/camino al bano/con el pis/con la orina/con el pipi),
     cama mojada, cama meada, pantalon mojado, pantalones mojados, (amaneci/amanezco/me levante/me

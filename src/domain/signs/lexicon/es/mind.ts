@@ -54,6 +54,7 @@ export const mind: LexiconSource['words'] = {
     no quiero seguir con (el/los/este/estos/la/las/mi) (programa/plan/mensajes/bot/app/curso/estudio/avisos/preguntas/seguimiento/recordatorios),
     (quiero/quisiera) (acabar/terminar) con (el/los/este/estos/mi) (programa/plan/mensajes/bot/curso/estudio/seguimiento)`,
   'harm-maybe': `
+    mentiria si (dijera/digo/dijese) que (quiero/tengo ganas de) (estar/estar aqui/vivir/seguir), (no/ya no) (quiero/tengo ganas de) (estar aqui/seguir aqui),
     me (corte/corto/he cortado/estoy cortando/corto en) (los brazos/las munecas/la muneca/los muslos/el antebrazo/los antebrazos/las piernas/las venas),
     (soy/me siento/me veo como) (un/una) (estorbo/carga/lastre/desperdicio/inutil/fracaso/peso para todos/problema para todos/mierda de persona), no sirvo (para nada/para nadie/ni para), no valgo (nada/para nada),
     no me veo (aqui/vivo/viva/llegando/viviendo/cumpliendo/envejeciendo/dentro de/el ano que viene/en navidad), no (tengo/hay/queda/me queda) (ya/) nada por (lo que/que) (seguir/vivir/luchar/levantarme), no (veo/tengo) (ningun/mi/un/) futuro,

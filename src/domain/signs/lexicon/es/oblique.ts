@@ -13,6 +13,8 @@ export const oblique: LexiconSource['words'] = {
   'oblique-both': `
     (la/mi) (pierna/) buena (ya/ahora/) (tampoco/no es buena/no esta bien/no esta/ya no/empieza/empezo), (la/mi) (pierna/) sana (ya/ahora/) (tampoco/no esta/ya no/empieza/empezo)`,
   'oblique-weakness': `
+    (camino/ando/caminando/andando) (como/como con/como un/como una/como si llevara) (aletas/robot/pinguino/zombi/ciguena/pato/muneco/marioneta/borracho de piernas/chancletas),
+    (la/mi/esa) (pierna/rodilla/pantorrilla) (derecha/izquierda/mala/) (no estaba/ya no estaba/no esta ahi/no estaba ahi/desaparecio/dejo de estar),
     (para no/por no) (tropezar/tropezarme/engancharme/arrastrar/arrastrarla) (con/) (la punta/el pie/los dedos/el suelo), (levanto/levantando/subo/subiendo) (mucho/) (la/la otra/) rodilla para (no/que),
     (me/) (tuvieron/tienen/tuvo/tiene) que (levantar/levantarme/sujetar/sujetarme/alzar/alzarme/cargar/cargarme/ayudar a levantar/ayudarme a levantar),
     (la/mi/esa) (pierna/rodilla) no (iba/va/tira/tiraba/anda/andaba/funciona/funcionaba/jala/coopera/hace caso/me hace caso),

@@ -56,7 +56,7 @@ export const spellings: Readonly<Record<string, string>> = {
 
 /** Everyday words that a typing slip must never be made of. */
 export const ordinary = `
-  genial, geniales, genialmente, aca, alla, escribes, escribe, escribiste, escribas, beca, colas, compra, compras, clases, cocinando, cuentas, cuadro, cerdo, clientes, camisa, casco,
+  escrito, escrita, escritos, escritas, genial, geniales, genialmente, aca, alla, escribes, escribe, escribiste, escribas, beca, colas, compra, compras, clases, cocinando, cuentas, cuadro, cerdo, clientes, camisa, casco,
   castillo, causa, chicos, clave, facil, falso, fama, feria, fila, finca, foco, fresa, fuente, gatos,
   guitarra, hacha, hoja, huella, humor, jugo, junta, lago, lampara, lente, libros, liga, lobo, loco, loca,
   luna, maleta, manzana, mapa, mar, mesas, moda, mono, mora, mosca, moscas, multa, museo, nata, notas,

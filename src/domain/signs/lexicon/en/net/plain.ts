@@ -4,6 +4,8 @@ import type { NetSource } from '../../shape.ts'
 export const plain: NetSource['words'] = {
   /** Read whole, and silent. */
   idiom: `
+    (phone/screen/phone screen/laptop/tv/telly/camera/picture/photo/video/webcam/lens/zoom) (screen/) (gone/went/is/was/got/goes/keeps going/has gone/) (blurry/blurred/fuzzy/black/blank/dark),
+    (peeing/pissing/weeing/chucking/tipping/hammering) it down, (peeing/pissing/weeing) down (here/outside/all day/again/with rain/this morning/today/out there/and),
     if i (went under/fell under/got hit by/was hit by/got run over by/got knocked down by/was knocked down by) (a/the/that/an/) (bus/train/lorry/truck/car/tram),
     weight loss, loss of weight, weight gain,
     (feel/felt/feels/feeling) nothing but, number (one/two/three/1/2/3) on (the/my/your/our/his/her) (list/plan/menu/agenda/programme/program/bill),

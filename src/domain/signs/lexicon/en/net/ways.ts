@@ -18,6 +18,7 @@ export const ways: NetSource['words'] = {
   'keeps-coming': `keeps coming, never clean, not clean, never ends, endless, doesn't close, doesnt close, more comes, still dirty, never done, over and over`,
   'poo-soil': `messed, soiled, soiling, smear*, skid*, skiddie(/s), brown (stain/stains/mark/marks/streak/streaks/patch/patches/smear), poo`,
   mishap: `
+    (little/nasty/brown/wet/unpleasant/horrid/a) surprise in (my/the) (underwear/pants/knickers/boxers/trousers/undies/bed/shorts),
     (went/gone/going/go/been) in my (pants/knickers/trousers/underwear/jeans/shorts/bed/sleep),
     disgrac(ed/ing) myself, (of/the/a) brown (kind/variety/mishap/accident/sort), trust* a fart,
     makes me soil, soil(ed) (myself/a little/a bit), let one go and,
