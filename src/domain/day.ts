@@ -61,3 +61,4 @@ export function daysFrom(first: Day, last: Day): Day[] {
 
 /** The later of two dates. */
 export const laterOf = (a: Day, b: Day): Day => (a > b ? a : b)
+export const earlierOf = (a: Day, b: Day): Day => (a < b ? a : b)

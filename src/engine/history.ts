@@ -3,6 +3,7 @@ import { addDays, type Day } from '../domain/day.ts'
 import { DEFAULT_GATE } from '../domain/ladder/plan.ts'
 import { dayAt } from '../domain/local-time.ts'
 import type { Reach } from '../domain/reach.ts'
+import { saysNone } from '../domain/reply/says-none.ts'
 import type { History, HistoryDay, HistoryDecision, OpenSign } from '../domain/rules/assessment.ts'
 import { replied } from '../domain/rules/view.ts'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
@@ -48,6 +49,12 @@ export function baselineOf(file: ClientFile): { reach: Reach | null; pain: numbe
   const { reach, pain } = file.screening?.answers ?? {}
   if (reach === undefined && pain === undefined) return null
   return { reach: (reach as Reach | undefined) ?? null, pain: pain === undefined ? null : Number(pain) }
+}
+
+/** The lift that the client wants back; null where none was named, or the answer was "none". */
+export function liftWanted({ client, screening }: ClientFile): string | null {
+  const lift = String(screening?.answers.lift ?? '')
+  return lift.trim() === '' || saysNone(lift, client.language) ? null : lift
 }
 
 /** Old, unchanged trouble recorded at screening as known to a clinician. */

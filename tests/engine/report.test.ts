@@ -100,6 +100,17 @@ describe('the report for a clinician', () => {
     expect(facts.weeks[0]).toMatchObject({ first: '2026-03-02', replies: { answered: 1 } })
   })
 
+  it('ends four weeks after the last reply, and names no lift where none is wanted', async () => {
+    await practice.enrol('wren', {}, { lift: '' })
+    await practice.until('2026-03-02', '09:00')
+    await practice.say('wren', '1 foot 9, any position eases it, no signs')
+    await practice.until('2026-05-20', '09:00')
+    await practice.command('report', { client: 'wren' })
+    const { on, made, told, weeks } = factsIn(reports()[0]!)
+    expect([on, made, told.lift]).toEqual(['2026-03-30', '2026-05-20', null])
+    expect(weeks[0]).toMatchObject({ first: '2026-03-02', replies: { answered: 1 } })
+  })
+
   it('is for the coach alone', async () => {
     const answer = await practice.command(
       'report',

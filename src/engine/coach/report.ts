@@ -1,4 +1,4 @@
-import type { Day } from '../../domain/day.ts'
+import { addDays, type Day, earlierOf } from '../../domain/day.ts'
 import { weeksOf } from '../../domain/digest/weeks.ts'
 import { ladderOf, lastRung } from '../../domain/ladder/ladders.ts'
 import { dayAt } from '../../domain/local-time.ts'
@@ -7,7 +7,7 @@ import { type Course, reportFacts } from '../../domain/report/report.ts'
 import { assess } from '../../domain/rules/assess.ts'
 import { plain } from '../answer.ts'
 import type { Draft } from '../draft.ts'
-import { historyOf, knownSigns } from '../history.ts'
+import { historyOf, knownSigns, lastAnswered, liftWanted } from '../history.ts'
 import type { Answer, Button } from '../message.ts'
 import { goneLadders, restingOn, rungsOn } from '../plan/rungs.ts'
 import type { ClientFile, Tx } from '../ports.ts'
@@ -17,6 +17,9 @@ import { logOf } from './week-facts.ts'
 
 /** More weeks than these are not told apart in a picture half a page wide. */
 const PICTURE_WEEKS = 14
+
+/** So long after the last reply the report ends: a longer silence would push the course off the page. */
+const SILENCE_DAYS = 28
 
 /** What the report is drawn from at delivery. */
 export interface DrawnReport {
@@ -57,7 +60,9 @@ export async function postReport(tx: Tx, draft: Draft, privately = false): Promi
 export function reportOf(draft: Draft, whole: ClientFile, { words }: { words: boolean }): ReportFacts {
   const { client } = whole
   const made = draft.today
-  const on = client.endedAt === null ? made : dayAt(client.endedAt, client.zone)
+  const last = lastAnswered(whole)
+  const end = client.endedAt === null ? made : dayAt(client.endedAt, client.zone)
+  const on = last === null ? end : earlierOf(end, addDays(last, SILENCE_DAYS))
   const history = historyOf(whole)
   const assessment = assess(history, on, draft.ladders)
   const log = logOf(whole, assessment)
@@ -92,7 +97,7 @@ function toldOf(file: ClientFile): ToldAtStart {
     eases: line('eases'),
     risks: Array.isArray(answers.risks) ? answers.risks : null,
     known: knownSigns(file),
-    lift: line('lift'),
+    lift: liftWanted(file),
   }
 }
 

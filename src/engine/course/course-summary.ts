@@ -1,10 +1,9 @@
 import { answered } from '../../domain/checkin.ts'
 import { daysBetween } from '../../domain/day.ts'
-import { saysNone } from '../../domain/reply/says-none.ts'
 import type { CourseFacts } from '../../text/en/course.ts'
 import type { Texts } from '../../text/index.ts'
 import type { Draft } from '../draft.ts'
-import { baselineOf } from '../history.ts'
+import { baselineOf, liftWanted } from '../history.ts'
 import { rungsOn } from '../plan/rungs.ts'
 import type { ClientFile } from '../ports.ts'
 import { activityPaths } from './activities.ts'
@@ -50,7 +49,6 @@ export function courseLines(draft: Draft): string[] {
 
 /** The lift they want back, with the load of the plan. */
 export function liftLine({ file, forCoach }: Draft): string[] {
-  const wanted = file.screening?.answers.lift
-  if (typeof wanted !== 'string' || wanted === '' || saysNone(wanted, file.client.language)) return []
-  return [forCoach.courseForCoach.lift(wanted, file.plan?.loads.lift ?? null)]
+  const wanted = liftWanted(file)
+  return wanted === null ? [] : [forCoach.courseForCoach.lift(wanted, file.plan?.loads.lift ?? null)]
 }

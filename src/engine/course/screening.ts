@@ -4,7 +4,7 @@ import { isSignId } from '../../domain/signs/catalogue.ts'
 import { unaccented } from '../check-in/choose-by-words.ts'
 import type { Draft } from '../draft.ts'
 import type { Filled } from '../event.ts'
-import { knownSigns } from '../history.ts'
+import { knownSigns, liftWanted } from '../history.ts'
 import type { Field, Option } from '../message.ts'
 import { isLocked } from '../status.ts'
 import { isLeftOut } from '../urgent/listed-signs.ts'
@@ -196,15 +196,12 @@ function finish(draft: Draft): void {
     kind: 'notice',
     text: draft.forCoach.coach.screened(
       draft.client.ref,
-      { ...screening.answers, ...(wantsNoLift(draft) ? { lift: '' } : {}) },
+      { ...screening.answers, lift: liftWanted(draft.file) ?? '' },
       risks,
       knownSigns(draft.file).map((sign) => draft.forCoach.signs[sign].short),
     ),
   })
 }
-
-const wantsNoLift = ({ client, file }: Draft): boolean =>
-  saysNone(String(file.screening?.answers.lift ?? ''), client.language)
 
 function riskAnswers(draft: Draft): string[] {
   const answers = draft.file.screening!.answers
