@@ -8,7 +8,7 @@ import { Draft } from '../src/engine/draft.ts'
 import type { Command } from '../src/engine/event.ts'
 import type { ClientFile, Tx } from '../src/engine/ports.ts'
 import type { Change, ClientRow, PracticeRow } from '../src/engine/rows.ts'
-import { hasEnded } from '../src/engine/status.ts'
+import { hasEnded, isLocked, isPressing } from '../src/engine/status.ts'
 import type { Texts } from '../src/text/index.ts'
 import { readTimes, type Times } from './my-times.ts'
 
@@ -38,6 +38,9 @@ export const enrol: PracticeCommand = {
     const own = (await tx.clientsOfUser(user)).filter((file) => file.practice.id === practice!.id)
     const here = own.find(({ client }) => !hasEnded(client))
     if (here) return plain(texts.commands.enrolledAlready(here.client.ref), null)
+    // a new record knows nothing of it, and would bring drills
+    const locked = own.find((file) => isLocked(file) || isPressing(file))
+    if (locked) return plain(texts.commands.enrolLocked(locked.client.ref), null)
     const ref = await freeAlias(tx, practice!.id, wished, own)
     if (ref === null) return plain(texts.commands.aliasTaken(wished), null)
     const language = String(options.language ?? practice!.language).toLowerCase()

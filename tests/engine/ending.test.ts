@@ -116,6 +116,25 @@ describe('the end of the way', () => {
     expect((await practice.invite('heron'))?.text).toContain('client here already')
   })
 
+  it('waits for the clearance before a new beginning, which would know nothing of the sign', async () => {
+    await practice.command('discharge', { client: 'heron' })
+    await practice.say('heron', 'numb between my legs since yesterday')
+    const again = { person: 'user-heron', alias: 'heron' }
+    expect((await practice.command('enrol', again))?.text).toContain(
+      '“heron”, the same person, is still open',
+    )
+    await practice.command('clear', { client: 'heron', by: 'surgeon', on: '2026-03-02' })
+    expect((await practice.command('enrol', again))?.text).toContain('Invited heron-2')
+  })
+
+  it('carries the wish to begin again to the coach', async () => {
+    await practice.command('discharge', { client: 'heron' })
+    await practice.say('heron', 'no thanks')
+    const told = await practice.say('heron', 'can we start again?')
+    expect(told[0]).toMatchObject({ address: { to: 'coach' } })
+    expect(told[0]?.text).toContain('can we start again?')
+  })
+
   it('still carries a question to the coach', async () => {
     await practice.command('discharge', { client: 'heron' })
     await practice.say('heron', 'can I go back to the press-ups?')

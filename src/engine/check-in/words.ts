@@ -45,7 +45,8 @@ function wordsAfterEnd(draft: Draft, text: string): string {
   const said = afterEnd(draft, text)
   if (said !== null) return said
   const { intent } = readWith(draft, text, draft.today, null).reading
-  if (intent !== 'question') return draft.texts.client.notEnrolled
+  // whoever wants to begin again asks the coach for it
+  if (intent !== 'question' && intent !== 'resume') return draft.texts.client.notEnrolled
   askCoach(draft, text)
   return draft.texts.client.questionPassedOn
 }

@@ -104,6 +104,8 @@ export const commands = {
     `The alias “${ref}” is taken by somebody else. Choose another, like “${ref}-2”.`,
   badAlias: 'An alias is 1 to 30 letters, digits or hyphens, like “heron”.',
   enrolledAlready: (ref: string): string => `This person is a client here already, as “${ref}”.`,
+  enrolLocked: (ref: string): string =>
+    `An urgent sign of “${ref}”, the same person, is still open. Record a clearance with /clear first, then invite them.`,
   badZone: (zone: string): string =>
     `“${harmless(zone)}” is no time zone that I know. Use a name like Europe/Lisbon or America/New_York.`,
   badTime: (time: string): string => `“${harmless(time)}” is no time. Write it like 08:00.`,

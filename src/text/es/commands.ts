@@ -23,6 +23,8 @@ export const commands: Texts['commands'] = {
   aliasTaken: (ref) => `El alias “${ref}” ya lo tiene otra persona. Elige otro, como “${ref}-2”.`,
   badAlias: 'Un alias tiene de 1 a 30 letras, cifras o guiones, como “garza”.',
   enrolledAlready: (ref) => `Esta persona ya es cliente aquí, como “${ref}”.`,
+  enrolLocked: (ref) =>
+    `Sigue abierta una señal urgente de “${ref}”, la misma persona. Registra antes el visto bueno con /clear, y luego invita.`,
   badZone: (zone) =>
     `No conozco la zona horaria “${harmless(zone)}”. Usa un nombre como Europe/Madrid o America/Bogota.`,
   badTime: (time) => `“${harmless(time)}” no es una hora. Escríbela como 08:00.`,
