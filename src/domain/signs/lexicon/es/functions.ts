@@ -35,6 +35,7 @@ export const functions: LexiconSource['words'] = {
   'trickle-word': `chorrito, chorritos, hilito, hilillo, un hilo, goteo, gotitas, cuatro gotas, dos gotas, unas gotas, ni gota, ni una gota`,
   'stream-word': `chorro, al orinar, al mear, para orinar`,
   strong: `
+    (me tuve que/tuve que/tuvieron que/me tuvieron que/he tenido que/me han tenido que) (sondar/sondarme/autosondar/autosondarme/poner una sonda/poner sonda/vaciarme con sonda), me (sonde/sondaron/sondo/he sondado/han sondado), autosondaje,
     me (mee/orine/he meado/he orinado/hice pis/hice pipi/hice pichi/he hecho pis/he hecho pipi),
     (se me/me) (moja/mojan/mojo/humedece/mojaba/empapa/mojaron) (la/el/los/las) (ropa/ropa interior/braga/bragas/calzon/calzones/calzoncillo/calzoncillos/pantalon/pantalones/pijama/cama/entrepierna/trusa/bombacha),
     (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/funcion) (de/en) (la/) (vejiga/orina/pis),

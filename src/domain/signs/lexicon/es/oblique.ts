@@ -6,6 +6,7 @@ export const oblique: LexiconSource['words'] = {
     (como/como si/parece que/es como) (si/) (estuviera/estuviese/estoy/estar) (sentado/sentada) (en/sobre) (una/un/) (nube/almohada/cojin/esponja/algodon/globo/corcho/aire/nada/gomaespuma),
     (me/) (toco/toque/lavo/lave/seco/limpio) (ahi/ahi abajo/por ahi/mis partes) y (nada/no noto/no siento/como si nada)`,
   'oblique-bladder': `
+    (caneria/canerias/tuberia/tuberias/grifo/fontaneria/manguera/desague) (ya/) no (va/van/funciona/funcionan/tira/tiran/corre/corren/abre/arranca/suelta),
     (minutos/rato/horas/media hora/siglos/un buen rato/una eternidad) (sentado/sentada/de pie/parado/parada/) (en el/delante del/frente al) (bano/vater/inodoro/aseo/wc/urinario) y (nada/no sale/no sale nada/ni gota),
     (siempre/siento que/como que/noto que) (me/se me/) queda (algo/mas/pis/pipi/orina) (dentro/por salir/ahi), se me queda (el/la) (pis/pipi/orina) dentro,
     nunca (termino/acabo) de (orinar/mear/vaciar/hacer pis/hacer pipi), (no/nunca) (vacio/se vacia/se me vacia) (la vejiga/del todo)`,
