@@ -2,6 +2,7 @@ import { plain } from '../src/engine/answer.ts'
 import type { CoachCommand } from '../src/engine/command.ts'
 import { inCharge } from '../src/engine/course/cover.ts'
 import { isNoCoach } from '../src/engine/course/named-coach.ts'
+import { withCare } from '../src/engine/urgent/with-care.ts'
 
 /** Another coach looks after the client from now on; both are told. */
 export const moveClient: CoachCommand = {
@@ -23,7 +24,8 @@ export const moveClient: CoachCommand = {
     const text = courseForCoach.moved(ref, before ?? courseForCoach.nobody, to)
     draft.toCoach({ kind: 'notice', text, mentions: { roles: [], users: [user] } })
     // who has ended or not begun is not written to about it
-    if (stage === 'enrolled') draft.toClient({ kind: 'notice', text: draft.texts.course.movedTo })
+    if (stage === 'enrolled')
+      draft.toClient({ kind: 'notice', text: withCare(draft, draft.texts.course.movedTo) })
     return plain(text, ref)
   },
 }

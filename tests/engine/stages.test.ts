@@ -124,6 +124,14 @@ describe('a sign during the first questions', () => {
     expect(await practice.status('heron')).toBe('left')
   })
 
+  it('tells somebody under age who ticks a sign to get care, and alerts', async () => {
+    const answers = { age: '16', onset: 'May', earlier: ['no'], seen: ['no'] }
+    const told = await practice.fill('heron', 'fill-in', { ...answers, signs: ['bladder-change'] })
+    expect(told.map(({ kind }) => kind)).toEqual(['urgent', 'alert', 'notice', 'notice'])
+    expect(await practice.status('heron')).toBe('left')
+    expect((await practice.file('heron')).dues.filter(({ kind }) => kind === 'prompt')).toEqual([])
+  })
+
   it('does not read an empty choice as none of these', async () => {
     await practice.fill('heron', 'fill-in', {
       signs: [],

@@ -11,7 +11,7 @@ import { endWay, erasedAt, retentionDays } from './end.ts'
 
 /** The client leaves: prompts and questions end at once. What is kept, and how to have it erased, is said. */
 export function leave(draft: Draft): void {
-  close(draft, 'left')
+  closeWay(draft, 'left')
   const text = withCare(draft, draft.texts.client.left(retentionDays(draft.file)))
   draft.toClient({ kind: 'discharge', text })
   draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.left(draft.client.ref, isLocked(draft.file)) })
@@ -27,7 +27,7 @@ export function discharge(draft: Draft): void {
   const summary = course.summary(courseFacts(draft, draft.texts))
   const lines = [...courseForCoach.courseLines(courseFacts(draft, draft.forCoach)), ...liftLine(draft)]
   const withheld = drillsWithheld(draft.file)
-  close(draft, 'discharged')
+  closeWay(draft, 'discharged')
   const still = isLocked(draft.file) ? [courseForCoach.signStillOpen] : []
   const gone = courseForCoach.endsOn(dayAt(erasedAt(draft.file), draft.client.zone))
   draft.toCoach({
@@ -47,7 +47,7 @@ export function discharge(draft: Draft): void {
 const ENDS: readonly DueKind[] = ['reminder', 'activities', 'screening']
 
 /** What is due about an urgent sign goes on, the morning follow-up for those discharged too; all else ends. */
-function close(draft: Draft, stage: 'left' | 'discharged'): void {
+export function closeWay(draft: Draft, stage: 'left' | 'discharged'): void {
   endWay(draft, stage)
   const followsUp = stage === 'discharged' && isLocked(draft.file)
   for (const due of draft.file.dues) {

@@ -10,7 +10,8 @@ import { isLocked } from '../status.ts'
 import { isLeftOut } from '../urgent/listed-signs.ts'
 import { askSexual, asksSexual } from '../urgent/sexual-question.ts'
 import { raiseSigns } from '../urgent/urgent.ts'
-import { endWay } from './end.ts'
+import { withCare } from '../urgent/with-care.ts'
+import { closeWay } from './leave.ts'
 import { ADULT, questionOf, type ScreeningQuestion, STEPS } from './screening-questions.ts'
 
 /** "3", "1, 4", "2 and 5" or "2 y 5". */
@@ -138,14 +139,15 @@ function goOn(draft: Draft, again: readonly string[]): void {
   const { client, screening } = draft.texts
   const answers = draft.file.screening!.answers
   const age = answers.age
+  // before the age is looked at: a sign of somebody under age is one all the same
+  raiseScreened(draft)
   if (typeof age === 'number' && age < ADULT) {
     draft.drop('asked', draft.id('asked', 'screening'))
-    endWay(draft, 'left')
-    draft.toClient({ kind: 'notice', text: client.minor })
+    closeWay(draft, 'left')
+    draft.toClient({ kind: 'notice', text: withCare(draft, client.minor) })
     draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.minor(draft.client.ref) })
     return
   }
-  raiseScreened(draft)
   // somebody who has just been told to seek care is asked no more; it goes on after the clearance
   if (isLocked(draft.file)) return draft.drop('asked', draft.id('asked', 'screening'))
   const step = nextScreeningStep(draft)
