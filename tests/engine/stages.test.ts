@@ -132,6 +132,22 @@ describe('a sign during the first questions', () => {
     expect((await practice.file('heron')).dues.filter(({ kind }) => kind === 'prompt')).toEqual([])
   })
 
+  it('in a line of the form is no answer to that line: it is raised or asked back, and the line comes again', async () => {
+    const answers = { signs: ['none'], age: '41', earlier: ['no'], seen: ['no'] }
+    const told = await practice.fill('heron', 'fill-in', {
+      ...answers,
+      onset: 'May, something is off down there',
+    })
+    expect(told.map(({ asks }) => asks)).toEqual(['signs'])
+    await practice.press('heron', 'no')
+    const again = practice.to('heron').at(-1)!.buttons[0]!.form!
+    expect(again.fields.map(({ name }) => name)).toEqual(['onset'])
+    const urgent = await practice.fill('heron', 'fill-in', {
+      onset: 'in May, and I cannot pee since this morning',
+    })
+    expect(urgent.map(({ kind }) => kind)).toEqual(['urgent', 'alert'])
+  })
+
   it('does not read an empty choice as none of these', async () => {
     await practice.fill('heron', 'fill-in', {
       signs: [],

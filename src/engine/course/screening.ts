@@ -1,19 +1,25 @@
 import type { Side } from '../../domain/checkin.ts'
 import { saysNone } from '../../domain/reply/says-none.ts'
 import { isSignId } from '../../domain/signs/catalogue.ts'
+import { carry } from '../check-in/asked.ts'
 import { unaccented } from '../check-in/choose-by-words.ts'
+import { nextQuestion } from '../check-in/next-question.ts'
+import { trail } from '../check-in/record.ts'
+import { screenWords } from '../check-in/screen-words.ts'
 import type { Draft } from '../draft.ts'
 import type { Filled } from '../event.ts'
 import { knownSigns, liftWanted } from '../history.ts'
 import type { Field, Option } from '../message.ts'
-import { isLocked } from '../status.ts'
+import { isLocked, isPressing } from '../status.ts'
 import { isLeftOut } from '../urgent/listed-signs.ts'
 import { askSexual, asksSexual } from '../urgent/sexual-question.ts'
+import { setKnownApart, takeSigns } from '../urgent/sign-reading.ts'
 import { raiseSigns } from '../urgent/urgent.ts'
 import { withCare } from '../urgent/with-care.ts'
 import { closeWay } from './leave.ts'
 import { ADULT, questionOf, type ScreeningQuestion, STEPS } from './screening-questions.ts'
 
+const NUMBER = /^\s*\d{1,3}\s*$/
 /** "3", "1, 4", "2 and 5" or "2 y 5". */
 const NUMBERS = /^\d{1,2}(\s*(,|;|\+|&|and|y|\s)\s*\d{1,2})*$/
 
@@ -99,9 +105,20 @@ export function screeningForm(draft: Draft, filled: Filled): void {
     if (!question.required && filled[question.id] === undefined) keep(draft, question, '')
   for (const [id, given] of Object.entries(filled)) {
     const question = questionOf(id)
-    if (question && !keep(draft, question, given)) again.push(id)
+    // a line that tells of a sign is asked again once that is cleared up, as in words
+    if (!question || (question.kind === 'line' && takesSign(draft, String(given)))) continue
+    if (!keep(draft, question, given)) again.push(id)
   }
   goOn(draft, again)
+}
+
+/** A sign written where something else was asked; an age of 41 is no fever. */
+function takesSign(draft: Draft, text: string): boolean {
+  const heard = NUMBER.test(text) ? null : screenWords(draft, text)
+  if (!heard || heard.signs.length === 0) return false
+  trail(draft, 'form', text, draft.today, heard)
+  takeSigns(draft, setKnownApart(draft, { ...heard, denied: [] }, text), draft.today, text)
+  return isLocked(draft.file) || isPressing(draft.file)
 }
 
 /** One answer in words: a number of the list, several of them, or the words themselves. */
@@ -150,6 +167,11 @@ function goOn(draft: Draft, again: readonly string[]): void {
   }
   // somebody who has just been told to seek care is asked no more; it goes on after the clearance
   if (isLocked(draft.file)) return draft.drop('asked', draft.id('asked', 'screening'))
+  const hint = isPressing(draft.file) ? nextQuestion(draft, draft.today, []) : null
+  if (hint) {
+    draft.drop('asked', draft.id('asked', 'screening'))
+    return void draft.toClient({ kind: 'ask', text: hint.text, ...carry(draft, hint) })
+  }
   const step = nextScreeningStep(draft)
   if (step === null) return finish(draft)
   const intro = again.length > 0 ? screening.again(again.map((id) => screening.label[id] ?? id)) : ''
