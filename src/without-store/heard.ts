@@ -1,7 +1,8 @@
 import { type Care, stopsDrills } from '../domain/care.ts'
 import { type Day, isDay } from '../domain/day.ts'
+import { screenAny } from '../domain/reply/screen-any.ts'
 import type { SignId } from '../domain/signs/catalogue.ts'
-import { careFor, screen } from '../domain/signs/screen.ts'
+import { careFor } from '../domain/signs/screen.ts'
 import type { Screening } from '../domain/signs/screening.ts'
 import { ROUTINE_SIGNS } from '../engine/check-in/asking.ts'
 import type { ChatEvent } from '../engine/event.ts'
@@ -43,19 +44,13 @@ export function heardIn(event: ChatEvent, language: string, others: readonly str
 type Signs = Pick<Screening, 'signs' | 'unsure'>
 
 function signsOf(event: ChatEvent, language: string, others: readonly string[]): Signs {
-  if (event.kind === 'words') return spoken(event.text, language, others)
+  if (event.kind === 'words')
+    return screenAny(
+      event.text,
+      language,
+      others.filter((code) => code !== language),
+      event.at.toISOString().slice(0, 10),
+    )
   const isPress = event.kind === 'form' || event.kind === 'choice'
   return { signs: isPress ? signsToldBy(event) : [], unsure: [] }
-}
-
-/** In the client's language; somebody frightened may write in another one, where only what is plain counts. */
-function spoken(text: string, language: string, others: readonly string[]): Signs {
-  const own = screen(text, language)
-  if (own.signs.length > 0) return own
-  const signs = [...new Set(others)].flatMap((code) => {
-    const heard = screen(text, code)
-    return heard.signs.filter((sign) => !heard.unsure.includes(sign))
-  })
-  // the engine asks them back
-  return { signs, unsure: signs }
 }

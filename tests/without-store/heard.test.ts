@@ -24,6 +24,7 @@ const fill = (filled: Filled): ChatEvent => ({
 it.each([
   ['plain words', say("I can't pee since this morning"), ['bladder-change'], true],
   ['words in another language', say('No puedo orinar desde esta mañana'), ['bladder-change'], false],
+  ['a hint in another language', say('no sé si estoy orinando bien'), ['bladder-change'], false],
   ['one of these, and not which', press({ do: 'answer', ask: 'signs', value: 'some' }), 5, true],
   [
     'chosen from the list',
@@ -43,6 +44,7 @@ it.each([
 
 it.each([
   ['a check-in', say('2 calf 4, no signs')],
+  ['a word that is an answer in both languages', say('no')],
   ['a lesser sign alone', press({ do: 'answer', ask: 'signs', value: 'these' }, ['night-pain'])],
   ['none of these', press({ do: 'answer', ask: 'signs', value: 'none' })],
   ['no to a hint', press({ do: 'sign', sign: 'both-legs', value: 'no' })],
