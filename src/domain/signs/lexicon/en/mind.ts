@@ -66,6 +66,8 @@ export const mind: LexiconSource['words'] = {
     (want/wish) everything (to stop/to end/would stop/would end), just want it to end,
     just want it all to end, want this to end forever, not long for this world, thinking about the end,
     check out of life, self harmed, self harming, started cutting, cutting again,
+    cutting my (arm/arms/wrist/wrists/thighs/skin),
+    cut my (arms/wrists/thighs) again, (cuts/fresh cuts) on my (arms/wrists/thighs) again,
     (don't/dont/do not) see the point of (living/life/going on/being here/anything),
     (don't/dont/do not) see the point in (living/life/going on/being here/anything/carrying on),
     (can't/cant/cannot) see the point (in/of) (living/life/going on/being here/anything/carrying on),

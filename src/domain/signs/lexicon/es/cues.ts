@@ -25,7 +25,7 @@ export const cues: LexiconSource['words'] = {
     no es lo mismo,
     no esperaba, no me lo esperaba, no sabes, sin (darme
     cuenta/enterarme/querer/sentirlo/notarlo/avisar/parar/embargo/sentir/dormir/cambios/mejoria/mejorar/duda/ganas),
-    no (puedes/podes) (creer/imaginar), no hay duda, nada mas, no me imagino, nada mejor`,
+    no (puedes/podes) (creer/imaginar), no hay duda, sin duda, sin lugar a dudas, sin (motivo/razon/motivos/causa/explicacion/exagerar/mentir) (alguno/alguna/aparente/ninguno/ninguna/), nada mas, no me imagino, nada mejor`,
   unfelt: `
     (no/tampoco/ni/nunca) (siento/noto/note/senti/sentia/notaba/he sentido/he notado/percibo/aprecio/observo/veo/vi/he visto) (ningun/ninguna/nada de/mas/)`,
   'felt-word': `
@@ -96,7 +96,7 @@ export const cues: LexiconSource['words'] = {
   own: `mi, mis, mio, mia, tengo, siento, noto, llevo, estoy, yo`,
   person: `
     (a/de/con/) (mi/mis/un/una/el/la/los/las/su/al/otro/otra/tu/nuestro/nuestra)
-    (padre/madre/papa/mama/hermano/hermana/hermanos/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/tio/tia/primo/prima/jefe/jefa/companero/companera/colega/suegro/suegra/cunado/cunada/sobrino/sobrina/nieto/nieta/perro/perra/gato/gata/pareja/chico/chica/cliente/clienta/senor/senora/nino/nina/bebe/viejo/vieja/ex/conocido/conocida/pololo/polola/timonel/presidente/profesor/profesora/alumno/alumna/entrenador/entrenadora/remero/remera/compa/camarero/camarera/medico/enfermera/profe),
+    (peque/peques/nene/nena/crio/crios/padre/madre/papa/mama/hermano/hermana/hermanos/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/tio/tia/primo/prima/jefe/jefa/companero/companera/colega/suegro/suegra/cunado/cunada/sobrino/sobrina/nieto/nieta/perro/perra/gato/gata/pareja/chico/chica/cliente/clienta/senor/senora/nino/nina/bebe/viejo/vieja/ex/conocido/conocida/pololo/polola/timonel/presidente/profesor/profesora/alumno/alumna/entrenador/entrenadora/remero/remera/compa/camarero/camarera/medico/enfermera/profe),
     alguien, otra persona, otras personas, otra gente, la gente, mi viejo, mi vieja`,
   third: `
     que (su/la dejo/lo dejo/le dejo/le paso/le dio/tuvo/ella/el tiene/el no/le duele/le operaron/la

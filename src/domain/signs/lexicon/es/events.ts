@@ -179,7 +179,7 @@ export const events: LexiconSource['words'] = {
     noche/por las noches/de madrugada/en la madrugada/cada noche/todas las noches/la espalda/la pierna), me
     (despierto/desperte/he despertado) (por el/del/con/de/con el/por) dolor, el dolor (no me deja/me impide)
     dormir, no me deja dormir, no puedo dormir (del/por el/por) dolor, dolor nocturno, dolores nocturnos`,
-  wakes: `me despierta, me desperto, me despierto, me desperte, despierta, despertarme, despertandome`,
+  wakes: `me despierta, me desperto, me despierto, me desperte, despierta, despierto, despertarme, despertandome`,
   weight: `
     la ropa me queda (grande/enorme/holgada/suelta/ancha/floja),
     (mas/tan) (flaco/flaca/delgado/delgada/chupado/chupada) (y/) sin (motivo/razon/querer/dieta/hacer dieta/saber por que), (flaco/flaca/delgado/delgada) sin (motivo/razon/querer),

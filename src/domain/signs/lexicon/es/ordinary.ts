@@ -52,6 +52,16 @@ export const spellings: Readonly<Record<string, string>> = {
   horinar: 'orinar',
   ormigueo: 'hormigueo',
   aogo: 'ahogo',
+  pantorilla: 'pantorrilla',
+  pantorriya: 'pantorrilla',
+  kiero: 'quiero',
+  kero: 'quiero',
+  kisiera: 'quisiera',
+  kitarme: 'quitarme',
+  akabar: 'acabar',
+  kaca: 'caca',
+  kulo: 'culo',
+  kreo: 'creo',
 }
 
 /** Everyday words that a typing slip must never be made of. */

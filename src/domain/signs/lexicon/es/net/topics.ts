@@ -6,7 +6,7 @@ export const topics: NetSource['words'] = {
     pierna(/s), pie(/s), pata(/s), rodilla(/s), tobillo(/s), talon, talones, dedo gordo, dedos de los pies,
     dedos del pie, dedo del pie, punta del pie, puntera, empeine, planta del pie, muslo(/s), pantorrilla(/s),
     gemelo(/s), canilla(/s), cuadriceps, corva, pinrel(/es), remos, gamba(/s), extremidades inferiores,
-    pantorilla, la derecha, la izquierda, dedos gordos`,
+    la derecha, la izquierda, dedos gordos`,
   'one-leg': `
     pierna, pie, pata, tobillo, talon, dedo gordo, dedo chico, dedo menique, dedos del pie, dedos de los pies,
     planta, planta del pie, empeine, muslo, pantorrilla, gemelo, canilla, espinilla, corva, gamba, rodilla,
