@@ -230,6 +230,23 @@ describe('a client who changed language, and still knows the words of the one be
     expect(await practice.status('heron')).toBe('active')
   })
 
+  it.each([
+    ['en', 'im out of bands'],
+    ['en', 'i quit smoking last week'],
+    ['en', 'cancel my session today, boss'],
+    ['en', 'I want to stop rowing'],
+    ['es', 'quiero dejarlo por hoy'],
+  ])('%s: “%s” sounds like going and ends nothing; the word that does is named', async (language, text) => {
+    practice = await openPractice('2026-03-02')
+    await practice.enrol('heron', { language })
+    await practice.until('2026-03-03', '09:00')
+    await practice.say('heron', text)
+    expect(await practice.status('heron')).toBe('active')
+    expect(practice.to('heron').at(-1)?.text).not.toBe((language === 'es' ? es : en).client.left(30))
+    await practice.say('heron', language === 'es' ? 'salir' : 'Leave.')
+    expect(await practice.status('heron')).toBe('left')
+  })
+
   it('is not gone by asking how to go, and hears how', async () => {
     practice = await openPractice('2026-03-02')
     await practice.enrol('heron')
@@ -241,8 +258,9 @@ describe('a client who changed language, and still knows the words of the one be
     const [respuesta] = await practice.say('dipper', '¿cómo borro todo?')
     expect(respuesta?.text).toBe(es.client.help)
     expect(await practice.status('heron')).toBe('active')
-    await practice.say('heron', 'please delete all my data')
-    expect(await practice.status('heron')).toBe('left')
+    const [how] = await practice.say('heron', 'please delete all my data')
+    expect(how?.text).toBe(en.client.leaveHow)
+    expect(how?.text).toContain('/erase-me')
   })
 
   it('asks a coach nothing by question marks alone', async () => {

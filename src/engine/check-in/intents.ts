@@ -1,6 +1,6 @@
 import { emergencyNumber } from '../../domain/region.ts'
 import type { Reading } from '../../domain/reply/reading.ts'
-import { leave } from '../course/leave.ts'
+import { leaveInWords } from '../course/leave.ts'
 import { asksForRecord, ownRecord } from '../course/own-record.ts'
 import { askCoach } from '../course/questions.ts'
 import type { Draft } from '../draft.ts'
@@ -18,7 +18,7 @@ export function onIntent(draft: Draft, reading: Reading, text: string): void {
     case 'resume':
       return notice(draft, resumeInWords(draft))
     case 'leave':
-      return leave(draft)
+      return leaveInWords(draft, text)
     case 'help':
       return notice(draft, withCare(draft, client.help))
     case 'today':

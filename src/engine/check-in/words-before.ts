@@ -1,7 +1,7 @@
 import { readReply } from '../../domain/reply/read.ts'
 import { sexualInWords } from '../course/course-acts.ts'
 import { consent } from '../course/enrol.ts'
-import { leave } from '../course/leave.ts'
+import { leaveInWords } from '../course/leave.ts'
 import { askCoach } from '../course/questions.ts'
 import { chosenValues, screeningWords } from '../course/screening.ts'
 import { questionOf } from '../course/screening-questions.ts'
@@ -85,7 +85,7 @@ function saysNo({ client, today }: Draft, text: string): boolean {
 /** "Leave" counts at any time, as the invitation says, and a question to the coach is no answer to ours. */
 function saidBeside(draft: Draft, text: string, isLine = false): boolean {
   const { intent } = readWith(draft, text, draft.today, null).reading
-  if (intent === 'leave') leave(draft)
+  if (intent === 'leave') leaveInWords(draft, text)
   else if (intent === 'help') draft.toClient({ kind: 'notice', text: draft.texts.client.help })
   else if (intent === 'question' && !isLine) {
     askCoach(draft, text)

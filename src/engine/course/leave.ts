@@ -9,6 +9,15 @@ import { keepEndAsked, remindButtons } from './come-back.ts'
 import { courseFacts, liftLine } from './course-summary.ts'
 import { endWay, erasedAt, retentionDays } from './end.ts'
 
+// Words alone that end it; in more of them it may be bands that they are out of, or smoking that they quit.
+const LEAVING_WORDS = 2
+
+/** "Leave" ends it at once. What only sounds like it among other words is answered with the word that does. */
+export function leaveInWords(draft: Draft, text: string): void {
+  if (text.trim().split(/\s+/).length <= LEAVING_WORDS) return leave(draft)
+  draft.toClient({ kind: 'notice', text: withCare(draft, draft.texts.client.leaveHow) })
+}
+
 /** The client leaves: prompts and questions end at once. What is kept, and how to have it erased, is said. */
 export function leave(draft: Draft): void {
   closeWay(draft, 'left')

@@ -180,6 +180,8 @@ export const client = {
       : 'I cannot look at pictures or files. Please write it in a line. If it is urgent, call your local emergency number now.',
   takenBack:
     'I saw that you took a message back. What you told me stays in your record; write the day again to change it.',
+  leaveHow:
+    'If you want to leave, write “leave” and nothing else, and I stop at once. If not, all stays as it is. /erase-me erases all that is kept.',
   left: (days: number): string =>
     `You have left, and I will not write again. What is kept is erased after ${days} days, or at once with /erase-me. If you did not mean to leave, ask your coach to invite you again. If a warning sign comes, call your local emergency number.`,
   notEnrolled:

@@ -149,6 +149,8 @@ export const client: Texts['client'] = {
       : 'No puedo ver imágenes ni archivos. Escríbelo en una línea, por favor. Si es urgente, llama ahora al número de emergencias local.',
   takenBack:
     'He visto que retiraste un mensaje. Lo que me contaste sigue en tu registro; escribe el día otra vez para cambiarlo.',
+  leaveHow:
+    'Si quieres irte, escribe “salir” y nada más, y paro al momento. Si no, todo sigue igual. /erase-me borra todo lo guardado.',
   left: (days) =>
     `Te has ido, y no vuelvo a escribir. Lo guardado se borra tras ${days} días, o ya mismo con /erase-me. Si no querías irte, pide a tu coach que te invite otra vez. Si llega una señal de alarma, llama al número de emergencias local.`,
   notEnrolled:
