@@ -157,7 +157,16 @@ class Walk extends ListItems {
     else if (this.further === 1 && (this.isFresh(i) || (this.isVerbal && this.isLast(i)))) this.level = 2
   }
 
+  /** "no pain i cant pee", "no pain numb down there": a no with its noun is whole, and what tells goes on anew. */
+  private isWhole(): boolean {
+    return !this.isVerbal && this.hasDeniedThing
+  }
+
   private cover(i: number): void {
+    if (this.isWhole() && !this.joinedByOr && this.is(i, this.cue.restart)) {
+      this.close()
+      return
+    }
     if (!this.is(i, this.cue.filler) && !this.is(i, this.cue.own)) this.hasCovered = true
     if (this.is(i, this.cue.fine)) {
       this.turn(i)
@@ -165,7 +174,8 @@ class Walk extends ListItems {
     }
     if (this.is(i, this.cue.finding) || this.is(i, this.cue.cant)) {
       const isPredicate = !this.is(i, this.cue.thing) && !this.is(i, this.cue.gerund)
-      if (isPredicate && ((this.inList && !this.joinedByOr) || this.unknown > 0)) this.lapse(i)
+      const isListed = this.inList || this.isWhole()
+      if (isPredicate && ((isListed && !this.joinedByOr) || this.unknown > 0)) this.lapse(i)
       else this.deny(i)
       return
     }

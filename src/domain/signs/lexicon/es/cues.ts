@@ -25,7 +25,7 @@ export const cues: LexiconSource['words'] = {
     no es lo mismo,
     no esperaba, no me lo esperaba, no sabes, sin (darme
     cuenta/enterarme/querer/sentirlo/notarlo/avisar/parar/embargo/sentir/dormir/cambios/mejoria/mejorar/duda/ganas),
-    no (puedes/podes) (creer/imaginar), no hay duda, sin duda, sin lugar a dudas, sin (motivo/razon/motivos/causa/explicacion/exagerar/mentir) (alguno/alguna/aparente/ninguno/ninguna/), nada mas, no me imagino, nada mejor`,
+    no (puedes/podes) (creer/imaginar), no hay duda, sin duda, sin lugar a dudas, sin (problema/problemas) con (los/mis/las/) (ejercicios/sesiones/series/flexiones), sin (energia/energias/tiempo/quejas/novedad/novedades), no hay (gimnasio/gym/sesion/sesiones/clase/entreno/entrenamiento), ninguna hecha, nada especial, no me dolio, sin (motivo/razon/motivos/causa/explicacion/exagerar/mentir) (alguno/alguna/aparente/ninguno/ninguna/), nada mas, no me imagino, nada mejor`,
   unfelt: `
     (no/tampoco/ni/nunca) (siento/noto/note/senti/sentia/notaba/he sentido/he notado/percibo/aprecio/observo/veo/vi/he visto) (ningun/ninguna/nada de/mas/)`,
   'felt-word': `
