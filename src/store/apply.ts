@@ -3,8 +3,8 @@ import type { Message } from '../engine/message.ts'
 import type { Outcome, Posting } from '../engine/ports.ts'
 import type { Change, OutboxRow, Table } from '../engine/rows.ts'
 import type { Model } from './columns.ts'
-import type { Db } from './database.ts'
-import { dropRow, postRow, putRow, type Target } from './put.ts'
+import type { DatabaseTraits, Db } from './database.ts'
+import { dropRow, postRow, putRow } from './put.ts'
 import { TABLE_ORDER } from './tables.ts'
 
 // 80 bits: among a million messages the chance of two with one id is below one in a trillion.
@@ -15,7 +15,7 @@ export const outboxId = (key: string): string =>
   createHash('sha256').update(key).digest('hex').slice(0, ID_LENGTH)
 
 /** Writes what an event leads to. Must run inside a transaction. */
-export async function applyOutcome(target: Target, db: Db, outcome: Outcome): Promise<void> {
+export async function applyOutcome(target: DatabaseTraits, db: Db, outcome: Outcome): Promise<void> {
   for (const change of inOrder(outcome.changes)) {
     if ('put' in change) await putRow(target, db, modelOf(change.put), change.row)
     else await dropRow(db, modelOf(change.drop), change.id)
@@ -34,7 +34,7 @@ const modelOf = (table: Table): Model => `${table[0]!.toUpperCase()}${table.slic
 
 /** Keeps a message that is shown in place and never delivered. Must run inside a transaction. */
 export async function keepShown(
-  target: Target,
+  target: DatabaseTraits,
   db: Db,
   message: Message,
   of: { practiceId: string; clientId: string | null; at: Date },

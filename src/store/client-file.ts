@@ -2,7 +2,7 @@ import type { ClientFile } from '../engine/ports.ts'
 import type { ClientRow } from '../engine/rows.ts'
 import { Prisma } from '../generated/sqlite/client.ts'
 import { fromJson, type Model } from './columns.ts'
-import type { Database, Db } from './database.ts'
+import type { DatabaseTraits, Db } from './database.ts'
 import { type Dialect, dialects } from './dialects.ts'
 
 /** Days of check-ins that a file holds, up to the latest. */
@@ -94,19 +94,16 @@ function selectFiles(dialect: Dialect, reach: Reach): string {
 
 const SELECTS = new Map<string, Prisma.Sql>()
 
-function selectOn(kind: Database['kind'], reach: Reach): Prisma.Sql {
+function selectOn(kind: DatabaseTraits['kind'], reach: Reach): Prisma.Sql {
   const name = `${kind} ${reach}`
   const known = SELECTS.get(name) ?? Prisma.raw(selectFiles(dialects[kind], reach))
   SELECTS.set(name, known)
   return known
 }
 
-/** Where rows are read from: which database it is, and what opens its sealed words. */
-export type Source = Pick<Database, 'kind' | 'seal'>
-
 /** The files of some clients, in the order given. */
 export async function loadFiles(
-  source: Source,
+  source: DatabaseTraits,
   db: Db,
   clients: readonly Pick<ClientRow, 'id'>[],
 ): Promise<ClientFile[]> {
@@ -121,7 +118,7 @@ export async function loadFiles(
 
 /** The files of the clients "c" who meet a condition. */
 export async function findFiles(
-  { kind, seal }: Source,
+  { kind, seal }: DatabaseTraits,
   db: Db,
   which: Prisma.Sql,
   reach: Reach,
@@ -132,7 +129,7 @@ export async function findFiles(
 
 type Row = Record<string, unknown>
 
-function fileOf(found: Record<string, unknown>, seal: Source['seal']): ClientFile {
+function fileOf(found: Record<string, unknown>, seal: DatabaseTraits['seal']): ClientFile {
   const one = (model: Model, row: unknown) => (row === null ? null : fromJson(model, row as Row, seal))
   const file: Record<string, unknown> = {
     practice: one('Practice', found.practice),

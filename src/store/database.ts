@@ -24,6 +24,9 @@ export interface Database {
   abandon(): void
 }
 
+/** Which database it is, and what seals its words. */
+export type DatabaseTraits = Pick<Database, 'kind' | 'seal'>
+
 export type { PrismaClient }
 
 /** How long a transaction may take, and wait for its turn, before it is given up (milliseconds). */

@@ -1,17 +1,14 @@
 import { Prisma } from '../generated/sqlite/client.ts'
 import { cleanText } from './clean.ts'
 import { KINDS, type Model } from './columns.ts'
-import type { Database, Db } from './database.ts'
+import type { DatabaseTraits, Db } from './database.ts'
 import { closeRow } from './sealed-columns.ts'
 
 type Row = { readonly id: string } & Record<string, unknown>
-/** Where rows are written: which database it is, and what seals their words. */
-export type Target = Pick<Database, 'kind' | 'seal'>
-
 const quoted = (name: string): string => `"${name}"`
 
 /** Writes a row as it stands: inserted, or in the place of the one with its id. The client takes twice as long. */
-export async function putRow(target: Target, db: Db, model: Model, row: object): Promise<void> {
+export async function putRow(target: DatabaseTraits, db: Db, model: Model, row: object): Promise<void> {
   const values = valuesOf(target, model, row as Row)
   const names = Object.keys(values)
   const set = names.map((name) => `${quoted(name)} = excluded.${quoted(name)}`).join(', ')
@@ -26,7 +23,7 @@ export async function dropRow(db: Db, model: Model, id: string): Promise<void> {
 const LAST = Prisma.sql`(SELECT coalesce(max("seq"), 0) + 1 FROM "Outbox")`
 
 /** Writes a message at the end of the ledger, under the writer's lock; one that is there already stays as it is. */
-export async function postRow(target: Target, db: Db, row: object): Promise<void> {
+export async function postRow(target: DatabaseTraits, db: Db, row: object): Promise<void> {
   const values = { ...valuesOf(target, 'Outbox', row as Row), seq: LAST }
   await db.$executeRaw`INSERT INTO ${insertOf('Outbox', Object.keys(values))}
     VALUES (${Prisma.join(Object.values(values))}) ON CONFLICT DO NOTHING`
@@ -36,7 +33,7 @@ const insertOf = (model: Model, names: readonly string[]): Prisma.Sql =>
   Prisma.raw(`${quoted(model)} (${names.map(quoted).join(', ')})`)
 
 /** Each column as a statement takes it: text that both databases can hold, words sealed, JSON as text. */
-function valuesOf({ kind, seal }: Target, model: Model, row: Row): Record<string, unknown> {
+function valuesOf({ kind, seal }: DatabaseTraits, model: Model, row: Row): Record<string, unknown> {
   const clean = cleanText(row)
   const closed: Record<string, unknown> = seal === null ? { ...clean } : closeRow(seal, model, clean)
   for (const name of KINDS[model].json as readonly string[]) {

@@ -13,8 +13,6 @@ export type StoredTable = keyof StoredRows
 export interface Delegate<Row> {
   findMany(query: Query): Promise<Row[]>
   findFirst(query: Query): Promise<Row | null>
-  upsert(write: { where: { id: string }; create: Row; update: Row; select?: object }): Promise<unknown>
-  create(write: { data: Row; select?: object }): Promise<unknown>
   updateMany(write: { where: object; data: object }): Promise<{ count: number }>
   deleteMany(query: { where: object }): Promise<{ count: number }>
   count(query: { where: object }): Promise<number>

@@ -1,15 +1,15 @@
 import type { ClientFile, Tx } from '../engine/ports.ts'
 import { Prisma } from '../generated/sqlite/client.ts'
 import { applyOutcome, keepShown } from './apply.ts'
-import { findFiles, loadFiles, type Reach, type Source } from './client-file.ts'
-import type { Db } from './database.ts'
+import { findFiles, loadFiles, type Reach } from './client-file.ts'
+import type { DatabaseTraits, Db } from './database.ts'
 import { eraseClient, rowsOf } from './erase.ts'
 import { noteErasure } from './erasures.ts'
 import { keptOf } from './kept.ts'
 import { tableOf } from './tables.ts'
 
 /** Reading and writing inside one transaction; `erased` hears of it where a client is removed. */
-export function createTx(source: Source, db: Db, erased: () => void): Tx {
+export function createTx(source: DatabaseTraits, db: Db, erased: () => void): Tx {
   const practices = tableOf(db, 'practice')
   const clients = tableOf(db, 'client')
 
