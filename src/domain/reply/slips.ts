@@ -18,14 +18,15 @@ const LONGEST = 24
 const LIKELY_SLIP = 0.5
 
 /** One bit a letter: words that share few letters need no closer look. */
-function lettersOf(word: string): number {
+export function lettersOf(word: string): number {
   let bits = 0
   for (let i = 0; i < word.length; i++) bits |= 1 << (word.charCodeAt(i) % 31)
   return bits
 }
 
-function countBits(bits: number): number {
-  let left = bits
+/** How many letters only one of two words has, at least. */
+export function lettersApart(letters: number, others: number): number {
+  let left = letters ^ others
   let count = 0
   while (left !== 0) {
     left &= left - 1
@@ -96,7 +97,7 @@ function search(written: string, targets: SlipTargets): string | null {
     const allowed = allowance(target.word.length)
     // half-price doubled letters may stretch the length by twice the allowance
     if (Math.abs(target.word.length - written.length) > 2 * allowed) continue
-    if (countBits(target.letters ^ letters) > 2 * allowed) continue
+    if (lettersApart(target.letters, letters) > 2 * allowed) continue
     const cost = distance(written, target.word, allowed, targets.neighbours)
     if (cost > allowed || cost > least) continue
     tied = (cost === least && tied) || (cost === least && best?.meaning !== target.meaning)
