@@ -1,5 +1,5 @@
-/** What may stand at one place of a phrase, each choice as its words; a choice may be empty. */
-export type Place = readonly (readonly string[])[]
+/** What may stand at one place of a phrase, each choice as the numbers of its words; a choice may be empty. */
+export type Place = readonly (readonly number[])[]
 
 /** A phrase with its choices, cut at its spaces: "can't (feel/sense) it" has three places. */
 export interface Phrase {
@@ -25,6 +25,7 @@ function spread(text: string): string[] {
 
 /** Cuts at the spaces outside brackets, so that choices are never multiplied with each other. */
 function placesOf(phrase: string): Place[] {
+  if (!phrase.includes('(')) return phrase.split(' ').map(aloneOf)
   const places: Place[] = []
   let [from, depth] = [0, 0]
   for (let i = 0; i <= phrase.length; i++) {
@@ -38,13 +39,8 @@ function placesOf(phrase: string): Place[] {
   return places
 }
 
-const wordsOf = (text: string): string[] => {
-  const words = text.split(' ').filter((word) => word !== '')
-  for (const word of words) if (!numbers.has(word)) numbers.set(word, numbers.size)
-  return words
-}
-
-/** The words of all phrases: numbers are looked up without their letters being read. */
+/** The words of all phrases by their numbers, which are looked up without their letters being read. */
+const written: string[] = []
 const numbers = new Map<string, number>()
 const NO_WORD = -1
 
@@ -54,7 +50,29 @@ export const numberOf = (word: string): number => numbers.get(word) ?? NO_WORD
 /** One of 32 bits for a word: a set of words that lacks the bit does not hold the word. */
 export const bitOf = (number: number): number => (number === NO_WORD ? 0 : 1 << number)
 
-const bare = (place: Place): Place => place.map((choice) => wordsOf(choice.join(' ').replaceAll("'", '')))
+function numbered(word: string): number {
+  const known = numbers.get(word)
+  if (known !== undefined) return known
+  numbers.set(word, written.length)
+  return written.push(word) - 1
+}
+
+function wordsOf(text: string): number[] {
+  const words: number[] = []
+  for (const word of text.split(' ')) if (word !== '') words.push(numbered(word))
+  return words
+}
+
+/** Places of one word and no choice, by the word: most places are, and share them. */
+const alone: Place[] = []
+function aloneOf(word: string): Place {
+  const number = numbered(word)
+  alone[number] ??= [[number]]
+  return alone[number]
+}
+
+const bare = (place: Place): Place =>
+  place.map((choice) => choice.flatMap((word) => wordsOf(written[word]!.replaceAll("'", ''))))
 
 /** All phrases of the classes, and after them those with an apostrophe once more without. */
 export function phrasesOf(
@@ -77,10 +95,16 @@ export function phrasesOf(
 }
 
 /** The single words that the phrases are made of. */
-export function wordsIn(phrases: Iterable<Phrase>): Set<string> {
-  const words = new Set<string>()
+export function wordsIn(phrases: Iterable<Phrase>): string[] {
+  const seen = new Uint8Array(written.length)
+  const words: string[] = []
   for (const { places, isBare } of phrases)
     if (!isBare)
-      for (const place of places) for (const choice of place) for (const word of choice) words.add(word)
+      for (const place of places)
+        for (const choice of place)
+          for (const word of choice) {
+            if (seen[word] === 0) words.push(written[word]!)
+            seen[word] = 1
+          }
   return words
 }

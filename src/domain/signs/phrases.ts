@@ -1,5 +1,5 @@
 import { ClassSet } from './class-set.ts'
-import { bitOf, numberOf, type Phrase } from './phrase-source.ts'
+import { bitOf, type Phrase } from './phrase-source.ts'
 
 /** The classes that a word or phrase of the lexicon belongs to. */
 export class Entry extends ClassSet {
@@ -26,14 +26,16 @@ export interface Node {
 /** What the words inside a phrase add to it; null: nothing. */
 export type Inheritance = (
   own: ReadonlySet<number>,
-  words: readonly string[],
+  words: readonly number[],
   tree: Tree,
 ) => readonly number[]
 
 /** A phrase of which the words up to here were read: what is left of a choice, then the places from `place` on. */
 interface Reading {
   readonly phrase: Phrase
-  readonly rest: readonly string[]
+  readonly choice: readonly number[]
+  /** How many words of the choice were read. */
+  readonly read: number
   readonly place: number
 }
 
@@ -49,7 +51,7 @@ class Branch implements Node {
   constructor(
     private readonly tree: Tree,
     private readonly readings: readonly Reading[],
-    private readonly words: readonly string[],
+    private readonly words: readonly number[],
   ) {}
 
   get next(): ReadonlyMap<number, Node> {
@@ -82,41 +84,50 @@ class Branch implements Node {
   }
 
   private branches(): ReadonlyMap<number, Node> {
-    const byWord = new Map<string, Reading[]>()
-    for (const reading of this.readings)
-      for (const [word, after] of stepsOf(reading)) {
-        const list = byWord.get(word)
-        if (list === undefined) byWord.set(word, [after])
-        else if (!isKnown(list, after)) list.push(after)
-      }
+    const byWord = new Map<number, Reading[]>()
+    for (const reading of this.readings) addSteps(byWord, reading)
     if (byWord.size === 0) return LEAF
-    return new Map(
-      [...byWord].map(([word, list]) => [numberOf(word), new Branch(this.tree, list, [...this.words, word])]),
-    )
+    const next = new Map<number, Node>()
+    for (const [word, list] of byWord) next.set(word, new Branch(this.tree, list, [...this.words, word]))
+    return next
   }
 }
 
 /** The same place of the same phrase, reached by other empty choices; its readings stand next to each other. */
-function isKnown(list: readonly Reading[], { phrase, rest, place }: Reading): boolean {
-  for (let i = list.length - 1; i >= 0 && list[i]!.phrase === phrase; i--)
-    if (list[i]!.place === place && list[i]!.rest.join(' ') === rest.join(' ')) return true
+function isKnown(list: readonly Reading[], { phrase, choice, read, place }: Reading): boolean {
+  const isAlike = (one: Reading): boolean =>
+    one.place === place &&
+    one.choice.length - one.read === choice.length - read &&
+    one.choice.every((word, i) => i < one.read || word === choice[i - one.read + read])
+  for (let i = list.length - 1; i >= 0 && list[i]!.phrase === phrase; i--) if (isAlike(list[i]!)) return true
   return false
 }
 
-/** Whether the phrase may end here: what is left can be empty. */
-const isOver = ({ phrase, rest, place }: Reading): boolean =>
-  rest.length === 0 && phrase.places.slice(place).every((choices) => choices.some((one) => one.length === 0))
+const isEmpty = (choice: readonly number[]): boolean => choice.length === 0
 
-function stepsOf({ phrase, rest, place }: Reading): [string, Reading][] {
-  if (rest.length > 0) return [[rest[0]!, { phrase, rest: rest.slice(1), place }]]
-  const steps: [string, Reading][] = []
+/** Whether the phrase may end here: what is left can be empty. */
+const isOver = ({ phrase, choice, read, place }: Reading): boolean =>
+  read === choice.length && phrase.places.every((choices, at) => at < place || choices.some(isEmpty))
+
+/** Adds the reading to the words with which it may go on. */
+function addSteps(byWord: Map<number, Reading[]>, { phrase, choice, read, place }: Reading): void {
+  if (read < choice.length) {
+    addStep(byWord, { phrase, choice, read: read + 1, place })
+    return
+  }
   for (let at = place; at < phrase.places.length; at++) {
     const choices = phrase.places[at]!
     for (const one of choices)
-      if (one.length > 0) steps.push([one[0]!, { phrase, rest: one.slice(1), place: at + 1 }])
-    if (!choices.some((one) => one.length === 0)) break
+      if (one.length > 0) addStep(byWord, { phrase, choice: one, read: 1, place: at + 1 })
+    if (!choices.some(isEmpty)) break
   }
-  return steps
+}
+
+function addStep(byWord: Map<number, Reading[]>, after: Reading): void {
+  const word = after.choice[after.read - 1]!
+  const list = byWord.get(word)
+  if (list === undefined) byWord.set(word, [after])
+  else if (!isKnown(list, after)) list.push(after)
 }
 
 /** The phrases of a lexicon by their words. */
@@ -131,20 +142,20 @@ export class Tree {
   ) {
     this.root = new Branch(
       this,
-      phrases.map((phrase) => ({ phrase, rest: [], place: 0 })),
+      phrases.map((phrase) => ({ phrase, choice: [], read: 0, place: 0 })),
       [],
     )
   }
 
   /** The classes of the phrase of just these words, without what it inherits. */
-  ownOf(words: readonly string[]): ReadonlySet<number> | null {
+  ownOf(words: readonly number[]): ReadonlySet<number> | null {
     let node: Node | undefined = this.root
-    for (const word of words) node = node?.next.get(numberOf(word))
+    for (const word of words) node = node?.next.get(word)
     return node === undefined ? null : (node as Branch).own()
   }
 
   /** Phrases of the same classes share one entry. */
-  entryFor(own: ReadonlySet<number>, words: readonly string[]): Entry {
+  entryFor(own: ReadonlySet<number>, words: readonly number[]): Entry {
     const inner = this.inheritance?.(own, words, this) ?? []
     const ids = [...new Set([...own, ...inner])]
     const key = `${inner.length > 0} ${ids.join(' ')}`
@@ -155,7 +166,7 @@ export class Tree {
 }
 
 /** The classes of every shorter phrase within the words. */
-export function* within(words: readonly string[], tree: Tree): Iterable<ReadonlySet<number>> {
+export function* within(words: readonly number[], tree: Tree): Iterable<ReadonlySet<number>> {
   for (let from = 0; from < words.length; from++)
     for (let to = from + 1; to <= words.length; to++) {
       if (to - from === words.length) continue

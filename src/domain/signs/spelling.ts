@@ -79,8 +79,9 @@ function targetsOf(words: readonly string[]): ReadonlyMap<string, readonly Targe
   return targets
 }
 
-export function spellerOf(lexicon: ReadonlySet<string>, known: ReadonlySet<string>): Speller {
-  const words = [...lexicon].filter((word) => slipsAllowed(word) > 0 && /^\p{L}+$/u.test(word))
+/** @param known words that no slip is made of, those of the lexicon among them */
+export function spellerOf(lexicon: readonly string[], known: ReadonlySet<string>): Speller {
+  const words = lexicon.filter((word) => slipsAllowed(word) > 0 && /^\p{L}+$/u.test(word))
   const targets = targetsOf(words)
   const squeezed = new Map(words.map((word): [string, string] => [squeeze(word), word]).reverse())
   return (typed) => {

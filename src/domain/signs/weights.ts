@@ -89,33 +89,39 @@ export class Weights implements Book<Row> {
     classes: ClassIds,
     private readonly size: number,
   ) {
-    const { ask, insist, bias, signs, features } = weightsShape.parse(source)
+    const { ask, insist, bias, signs, features } = source
     this.ask = ask
     this.insist = insist
     this.bias = SIGN_IDS.map((sign) => bias[signs.indexOf(sign)] ?? NEVER)
     this.nears = new Int32Array(size * size)
+    const places = signs.map((sign) => SIGN_IDS.indexOf(sign))
     const table: number[] = []
-    const begins: number[] = []
-    for (const line of features) {
-      const [written, text] = line.split('|') as [string, string]
-      this.set(written, begins.length, classes)
-      begins.push(table.length)
-      for (const [i, part] of (text === '' ? [] : text.split(' ')).entries())
-        table.push(i % 2 === 0 ? SIGN_IDS.indexOf(signs[Number(part)]!) : Number(part))
-    }
-    this.table = Int16Array.from(table)
-    this.begins = Int32Array.from([...begins, table.length])
-    this.taken = new Float64Array(begins.length)
+    this.begins = new Int32Array(features.length + 1)
+    features.forEach((line, row) => {
+      const bar = line.indexOf('|')
+      this.set(line.slice(0, bar), row, classes)
+      addNumbers(table, line, bar + 1)
+      this.begins[row + 1] = table.length
+    })
+    for (let i = 0; i < table.length; i += 2) table[i] = places[table[i]!]!
+    this.table = new Int16Array(table)
+    this.taken = new Float64Array(features.length)
     for (const [word, rows] of this.words) rows.stem = this.stems.get(stemOf(word))
   }
 
   private set(written: string, row: Row, classes: ClassIds): void {
-    const [first, second] = written.split(written.includes(SKIP) ? SKIP : ' ') as [string, string]
     if (written.startsWith('[')) this.setMeaning(written.slice(1, -1).split(' '), row, classes)
     else if (written.startsWith(STEM)) this.stems.set(written.slice(STEM.length), row)
-    else if (written.includes(SKIP)) this.learned(first).skips.set(this.learned(second).number, row)
-    else if (written.includes(' ')) this.learned(first).pairs.set(this.learned(second).number, row)
-    else this.learned(written).word = row
+    else this.setWords(written, row)
+  }
+
+  private setWords(written: string, row: Row): void {
+    const space = written.indexOf(' ')
+    const first = this.learned(space < 0 ? written : written.slice(0, space))
+    const isSkip = written.startsWith(SKIP, space)
+    if (space < 0) first.word = row
+    else if (isSkip) first.skips.set(this.learned(written.slice(space + SKIP.length)).number, row)
+    else first.pairs.set(this.learned(written.slice(space + 1)).number, row)
   }
 
   private setMeaning([first, second, third]: readonly string[], row: Row, classes: ClassIds): void {
@@ -124,7 +130,9 @@ export class Weights implements Book<Row> {
   }
 
   private learned(word: string): WordRows {
-    const rows = this.words.get(word) ?? new WordRows(word, this.words.size)
+    const known = this.words.get(word)
+    if (known !== undefined) return known
+    const rows = new WordRows(word, this.words.size)
     this.words.set(word, rows)
     return rows
   }
@@ -150,6 +158,23 @@ export class Weights implements Book<Row> {
     const row = this.nears[first * this.size + second]!
     return row === 0 ? undefined : row - 1
   }
+}
+
+const [SPACE, MINUS, ZERO] = [32, 45, 48]
+
+/** Adds the whole numbers of a line from there on, parted by spaces: there are too many of them to be cut out. */
+function addNumbers(numbers: number[], line: string, from: number): void {
+  let [value, sign] = [0, 1]
+  for (let i = from; i < line.length; i++) {
+    const code = line.charCodeAt(i)
+    if (code === MINUS) sign = -1
+    else if (code !== SPACE) value = 10 * value + sign * (code - ZERO)
+    else {
+      numbers.push(value)
+      ;[value, sign] = [0, 1]
+    }
+  }
+  if (from < line.length) numbers.push(value)
 }
 
 let sums = 0
