@@ -23,21 +23,14 @@ function spread(text: string): string[] {
   return choices.flatMap((choice) => spread(text.slice(0, open) + choice + text.slice(close + 1)))
 }
 
+/** What stands between spaces, those within brackets aside. */
+const PLACES = /(?:\([^)]*\)|[^ (])+/g
+
 /** Cuts at the spaces outside brackets, so that choices are never multiplied with each other. */
-function placesOf(phrase: string): Place[] {
-  if (!phrase.includes('(')) return phrase.split(' ').map(aloneOf)
-  const places: Place[] = []
-  let [from, depth] = [0, 0]
-  for (let i = 0; i <= phrase.length; i++) {
-    const at = phrase[i]
-    if (at === '(') depth += 1
-    if (at === ')') depth -= 1
-    if (i < phrase.length && (at !== ' ' || depth > 0)) continue
-    if (i > from) places.push(spread(phrase.slice(from, i)).map(wordsOf))
-    from = i + 1
-  }
-  return places
-}
+const placesOf = (phrase: string): Place[] =>
+  phrase.includes('(') ? phrase.match(PLACES)!.map(placeOf) : phrase.split(' ').map(aloneOf)
+
+const placeOf = (text: string): Place => (text.includes('(') ? spread(text).map(wordsOf) : aloneOf(text))
 
 /** The words of all phrases by their numbers, which are looked up without their letters being read. */
 const written: string[] = []

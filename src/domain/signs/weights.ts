@@ -14,7 +14,9 @@ export const weightsShape = z.strictObject({
   bias: z.array(z.number()),
   signs: z.array(z.enum(SIGN_IDS)),
   /** "feature|sign weight sign weight", signs by their place in `signs`, weights in tenths. */
-  features: z.array(z.string()),
+  features: z.custom<readonly string[]>(
+    (list) => Array.isArray(list) && list.every((one) => typeof one === 'string'),
+  ),
 })
 export type WeightsSource = z.input<typeof weightsShape>
 

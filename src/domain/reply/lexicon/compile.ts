@@ -88,8 +88,9 @@ function book<T>(pairs: readonly (readonly [string, T])[]): Phrasebook<T> {
   const byFirst = new Map<string, Phrase<T>[]>()
   for (const [phrase, means] of pairs) {
     const words = phrase.split(' ')
-    const first = words[0]!
-    byFirst.set(first, [...(byFirst.get(first) ?? []), { words, means }])
+    const list = byFirst.get(words[0]!)
+    if (list === undefined) byFirst.set(words[0]!, [{ words, means }])
+    else list.push({ words, means })
   }
   return new Map([...byFirst].map(([first, list]) => [first, openingOf(list)]))
 }
@@ -175,7 +176,7 @@ export function compile(data: LexiconData): Language {
       barriers.flatMap(([barrier, list]) => list.map((p): [string, Barrier] => [p, barrier])),
     ),
     pairs: new Set(lexicon.pairs),
-    known: new Set(phrases.flatMap((phrase) => phrase.split(' '))),
+    known: new Set(phrases.join(' ').split(' ')),
     met: new Map(),
     slips: slipTargets(new Map(bent), lexicon.keyboard),
   }

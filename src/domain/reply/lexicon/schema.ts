@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { phrasesIn } from '../../phrase-list.ts'
 import { REACHES } from '../../reach.ts'
 import { INTENTS } from '../reading.ts'
 
@@ -94,11 +95,16 @@ export const CUES = {
 } as const satisfies Record<string, string>
 export type PlainCue = keyof typeof CUES
 
+const FOLDED = /^\p{Ll}+( \p{Ll}+)*$/u
+
 /** Words and phrases, comma-separated, as folded and without apostrophes. */
-const phrases = z
-  .string()
-  .transform((text) => text.split(',').flatMap((p) => p.trim().split(/\s+/).join(' ') || []))
-  .pipe(z.array(z.string().regex(/^\p{Ll}+( \p{Ll}+)*$/u, 'folded words with single spaces between')))
+const phrases = z.string().transform((text, context): string[] => {
+  const list = phrasesIn(text)
+  const odd = list.find((phrase) => !FOLDED.test(phrase))
+  if (odd !== undefined)
+    context.addIssue({ code: 'custom', message: `folded words with single spaces between, not "${odd}"` })
+  return list
+})
 
 const numbered = z.record(z.string().regex(/^\d+(\.\d+)?$/), phrases)
 const intents = INTENTS.filter((intent) => intent !== 'checkin' && intent !== 'other')

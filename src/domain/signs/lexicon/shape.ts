@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { phrasesIn } from '../../phrase-list.ts'
 import { SIGN_IDS } from '../catalogue.ts'
 import { weightsShape } from '../weights.ts'
 
@@ -76,11 +77,10 @@ export type Cue = (typeof CUES)[number]
 
 /** Phrases parted by commas; "(a/b) c" stands for "a c" and "b c", an empty choice is allowed. */
 const phrases = z.string().transform((text, context): string[] => {
-  const list = text
-    .split(',')
-    .map((phrase) => phrase.trim().replace(/\s+/g, ' '))
-    .filter((phrase) => phrase !== '')
-  const open = list.find((phrase) => phrase.split('(').length !== phrase.split(')').length)
+  const list = phrasesIn(text)
+  const open = list.find(
+    (phrase) => /[()]/.test(phrase) && phrase.split('(').length !== phrase.split(')').length,
+  )
   if (open !== undefined) context.addIssue({ code: 'custom', message: `bracket left open: ${open}` })
   return list
 })
