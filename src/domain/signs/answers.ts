@@ -18,7 +18,7 @@ export function answersApart(tokens: readonly Token[], { answers }: Compiled): r
       apart ??= tokens.slice(0, i + 1)
       apart.push(comma(token))
     }
-    opens = isAnswer || token.kind === 'mark' || i < GREETING
+    opens = isAnswer || token.kind === 'mark' || i < GREETING || answers.behind.has(token.text)
   })
   return apart ?? tokens
 }

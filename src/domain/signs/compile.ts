@@ -43,7 +43,7 @@ export interface Compiled {
   readonly skipped: ReadonlySet<string>
   readonly plain: Plain
   readonly courtesies: ReadonlySet<string>
-  readonly answers: { readonly words: ReadonlySet<string>; readonly before: ReadonlySet<string> }
+  readonly answers: Readonly<Record<'words' | 'before' | 'behind', ReadonlySet<string>>>
   readonly spellings: ReadonlyMap<string, string>
   readonly cue: Readonly<Record<Cue, number>>
   /** The second layer, which only asks. */
@@ -164,7 +164,11 @@ export function compile(source: LexiconSource): Compiled {
     size,
     skipped: new Set(lexicon.skipped),
     courtesies: new Set(lexicon.courtesies),
-    answers: { words: new Set(lexicon.answers.words), before: new Set(lexicon.answers.before) },
+    answers: {
+      words: new Set(lexicon.answers.words),
+      before: new Set(lexicon.answers.before),
+      behind: new Set(lexicon.answers.behind),
+    },
     plain: {
       words: new Set(lexicon.plain.words),
       zones: new Set(lexicon.plain.zones),

@@ -101,6 +101,8 @@ class Fines {
     let found = false
     for (let j = i + 1; j < this.units.length && j <= i + 8 && this.units[j]!.gap <= BREAK.comma; j++) {
       if (!found && (this.units[j]!.gap === BREAK.comma || this.is(j, this.cue.and))) return
+      // "sin novedades no puedo orinar"
+      if (this.is(j, this.cue.cant) || this.is(j, this.cue.finding)) return
       if (this.isSubject(j)) this.polarity.fine[j] = 1
       else if (!this.isLink(j)) return
       found ||= this.isSubject(j)

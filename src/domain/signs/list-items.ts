@@ -57,6 +57,17 @@ export class ListItems {
     return hasPlace
   }
 
+  /** "no pain chest pain": a thing with its place, alone behind a denial that is whole; a list has more. */
+  isOneMore(i: number): boolean {
+    if (!this.isFresh(i)) return false
+    let things = 0
+    for (let j = i; j < this.units.length && j - i < FARTHEST; j++) {
+      if (j > i && this.units[j]!.gap !== BREAK.none) break
+      if (this.is(j, this.cue.thing) || this.is(j, this.cue.finding)) things += 1
+    }
+    return things === 1
+  }
+
   private goesOn(i: number): boolean {
     return this.is(i, this.cue.or) || this.is(i, this.cue.and)
   }

@@ -1,3 +1,4 @@
+import { Answered } from './answered.ts'
 import type { ClassSet } from './class-set.ts'
 import type { Compiled } from './compile.ts'
 import { findFine } from './fine.ts'
@@ -39,7 +40,9 @@ class Walk extends ListItems {
   private hasCovered = false
   /** Whether it denied anything of the body: "no questions, numb down there" has no list to open. */
   private hasDenied = false
-  private hasDeniedThing = false
+  private deniedThings = 0
+  /** What makes it whole, so that a word that tells something begins anew behind it. */
+  private whole: 'no' | 'by a place' | 'by a finding' | 'by a noun' = 'no'
   /** Items of the list after its first. */
   private further = 0
 
@@ -55,7 +58,8 @@ class Walk extends ListItems {
   forward(): void {
     for (let i = 0; i < this.units.length; i++) {
       this.atBreak(i)
-      const opens = this.isNo(i) || this.is(i, this.cue.nil)
+      // "thigh n knee": an "n" in between is an and, whatever it answers at an end
+      const opens = this.isNo(i) || (this.is(i, this.cue.nil) && !this.is(i, this.cue.and))
       if (opens && this.is(i, this.cue.double) && this.isAfterCannot(i)) this.close()
       else if (opens) this.open(i)
       else if (this.is(i, this.cue.ender) || this.is(i, this.cue.except)) this.lapse(i)
@@ -118,7 +122,9 @@ class Walk extends ListItems {
     this.inList = false
     this.hasCovered = false
     this.hasDenied = this.is(i, this.cue.topic)
-    this.hasDeniedThing = false
+    this.deniedThings = 0
+    // "none today I can't pee": an answer needs nothing behind it
+    this.whole = this.isNo(i) ? 'no' : 'by a finding'
     this.further = 0
     this.joinedByOr = false
   }
@@ -157,16 +163,15 @@ class Walk extends ListItems {
     else if (this.further === 1 && (this.isFresh(i) || (this.isVerbal && this.isLast(i)))) this.level = 2
   }
 
-  /** "no pain i cant pee", "no pain numb down there": a no with its noun is whole, and what tells goes on anew. */
-  private isWhole(): boolean {
-    return !this.isVerbal && this.hasDeniedThing
-  }
-
   private cover(i: number): void {
-    if (this.isWhole() && !this.joinedByOr && this.is(i, this.cue.restart)) {
+    // "no pain i cant pee"
+    const isWhole = this.whole === 'by a finding' || this.whole === 'by a noun'
+    if (isWhole && !this.joinedByOr && this.is(i, this.cue.restart)) {
       this.close()
       return
     }
+    if ((this.whole === 'by a noun' || this.unknown > 0) && !this.inList && !this.joinedByOr)
+      this.atFurther(i)
     if (!this.is(i, this.cue.filler) && !this.is(i, this.cue.own)) this.hasCovered = true
     if (this.is(i, this.cue.fine)) {
       this.turn(i)
@@ -174,20 +179,36 @@ class Walk extends ListItems {
     }
     if (this.is(i, this.cue.finding) || this.is(i, this.cue.cant)) {
       const isPredicate = !this.is(i, this.cue.thing) && !this.is(i, this.cue.gerund)
-      const isListed = this.inList || this.isWhole()
-      if (isPredicate && ((isListed && !this.joinedByOr) || this.unknown > 0)) this.lapse(i)
-      else this.deny(i)
+      // "no pain numb down there", "didn't sleep numb down there"
+      const isListed = this.inList || this.whole === 'by a noun'
+      if (isPredicate && ((isListed && !this.joinedByOr) || this.unknown > 0)) {
+        this.lapse(i)
+        return
+      }
+      // "not drunk numb down there"
+      if (isPredicate && this.whole !== 'no' && !this.joinedByOr && this.isLast(i)) this.level = 2
+      this.deny(i)
       return
     }
     if (this.is(i, this.cue.place) || this.is(i, this.cue.topic)) this.deny(i)
     else if (!this.is(i, this.cue.filler) && !this.is(i, this.cue.own)) this.passUnknown(i)
   }
 
+  /** What stands behind a whole denial without a comma: one thing with its place is asked, "both legs are weak" is told. */
+  private atFurther(i: number): void {
+    if (this.deniedThings <= 1 && this.isOneMore(i)) this.level = 2
+    if (this.item < 0 && this.is(i, this.cue.place)) this.item = i
+  }
+
   private deny(i: number): void {
     this.negated[i] = this.level
     if (this.inList && !this.joinedByOr) this.listed[i] = 1
     if (this.is(i, this.cue.thing) || this.is(i, this.cue.gerund)) this.item = -1
-    this.hasDeniedThing ||= this.is(i, this.cue.thing)
+    if (this.is(i, this.cue.thing)) this.deniedThings += 1
+    const isNoun = [this.cue.thing, this.cue.gerund, this.cue.elsewhere].some((cue) => this.is(i, cue))
+    if (isNoun) this.whole = 'by a noun'
+    else if (this.whole !== 'by a noun' && this.is(i, this.cue.finding)) this.whole = 'by a finding'
+    else if (this.whole === 'no' && this.is(i, this.cue.place)) this.whole = 'by a place'
     this.hasDenied ||= !this.is(i, this.cue.elsewhere)
   }
 
@@ -199,30 +220,11 @@ class Walk extends ListItems {
   /** "peeing isn't normal" tells a finding, it denies nothing. */
   private turn(i: number): void {
     // "no numbness no problems peeing": what is fine stands beside what is denied
-    if (this.level === 1 && !this.inList && !this.hasDeniedThing) {
+    if (this.level === 1 && !this.inList && (this.whole === 'no' || this.whole === 'by a place')) {
       this.turnedOdd[i] = 1
       this.negated.fill(0, this.opened, i)
     }
     this.close()
-  }
-
-  /** "numbness: none", "bladder no": an answer covers the item just before it. */
-  backward(): void {
-    for (let i = 1; i < this.units.length; i++) {
-      const answers = (this.isNo(i) || this.is(i, this.cue.nil)) && this.endsClause(i)
-      if (!answers || this.units[i]!.gap === BREAK.contrast || this.is(i - 1, this.cue.or)) continue
-      if (this.units[i]!.gap === BREAK.sentence && !this.units[i]!.afterQuestion) continue
-      for (let j = i - 1; j >= 0 && i - j <= FARTHEST && this.isAnswered(j); j--) {
-        if (!this.is(j, this.cue.filler) && !this.is(j, this.cue.and) && !this.is(j, this.cue.or))
-          this.negated[j] ||= 1
-        if (this.units[j]!.gap !== BREAK.none) break
-      }
-    }
-  }
-
-  private isAnswered(j: number): boolean {
-    const { place, topic, thing, gerund, and, or, filler, own } = this.cue
-    return [place, topic, thing, gerund, and, or, filler, own].some((cue) => this.is(j, cue))
   }
 }
 
@@ -235,7 +237,7 @@ export function polarityOf(units: readonly Unit[], lexicon: Compiled, anywhere: 
   const walk = new Walk(units, lexicon)
   if ([no, not, nil, unfelt].some((cue) => anywhere.has(cue))) {
     walk.forward()
-    walk.backward()
+    new Answered(units, lexicon).deny(walk.negated)
   }
   if (anywhere.has(fine)) findFine(units, lexicon, walk)
   return walk

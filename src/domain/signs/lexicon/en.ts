@@ -189,6 +189,7 @@ export const en: LexiconSource = {
     before: `
       i, i'm, im, i've, ive, i'd, id, i'll, my, still, it's, its, there's, theres, no, not, never, nothing,
       can't, cant, cannot, couldn't, couldnt, don't, dont, didn't, didnt, haven't, havent, hasn't, hasnt, won't, wont, isn't, isnt`,
+    behind: 'but, though, tho, then, well, cos, because',
   },
   courtesies: 'thanks, thank, thx, ty, cheers, ta, please, pls, plz',
   plain: {

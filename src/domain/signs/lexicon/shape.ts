@@ -170,7 +170,7 @@ export const lexiconShape = z.strictObject({
   /** Thanks and the like, which change nothing in what a message tells. */
   courtesies: phrases,
   /** Words that answer with no, and those before which such a word is a sentence of its own ("no i can't pee"). */
-  answers: z.strictObject({ words: phrases, before: phrases }),
+  answers: z.strictObject({ words: phrases, before: phrases, behind: phrases }),
   /** Words that may stand inside any phrase without breaking it. */
   skipped: phrases,
   /** Everyday words that a typing slip must never be made of. */

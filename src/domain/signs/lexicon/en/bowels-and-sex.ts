@@ -23,6 +23,8 @@ export const bowelsAndSex: LexiconSource['words'] = {
     (not in control/out of control) of my (bowels/bowel/poo/bum/back end),
     faecal incontinence, fecal incontinence, bowel incontinence, bowel accident,
     (shat/shit/pooed/pooped/crapped/soiled/messed/pooing/shitting/soiling/crapping/messing/poo/poop) (myself/my pants/my trousers/my knickers/the bed/my underwear/my bed/my shorts/in bed/in my pants/my kit),
+    (dirtied/soiled/messed/pooed/pooped) (it/them/the sheets/the bed/the bed linen/the bedding/my pyjamas/my pjs/everything),
+    (thought/think/figured) (it was/it would be/it'd be) (only/just/) (wind/gas/a fart) (but/and) (it/) (wasnt/wasn't/was not/turned out),
     soiled, soiling, skid marks, skidmarks, skid mark, brown marks in my pants, mess in my pants,
     mess in my underwear, mess in the bed, stains in my pants, stains in my underwear, staining,
     followed through, sharted, shart, sharting,

@@ -22,7 +22,7 @@ export const cues: LexiconSource['words'] = {
   double: `without, without any`,
   /** After a comma a new sentence begins with these: "it wasn't sweat, it was urine". */
   restart: `i, i'm, im, i've, ive, i'd, it was, it's, its, it is, there's, there is, there was, there were,
-    that's, that was`,
+    that's, that was, just, only`,
   not: `
     not, isn't, isnt, aren't, arent, wasn't, wasnt, weren't, werent, don't, dont, do not, doesn't, doesnt,
     does not, didn't, didnt, did not, never, ain't, aint, haven't, havent, hasn't, hasnt, hadn't, hadnt,
@@ -33,7 +33,7 @@ export const cues: LexiconSource['words'] = {
     (can't/cant/cannot/wouldn't/couldn't) say (that/) (i/i've/ive/there is/there's/my/it) (have/had/got/)`,
   nil: `
     none, nope, nil, nah, absent, neg, negative, not present, not there, not at all, never, not really,
-    not so far, denied, n, not noticed, not applicable, na, nothing there, none there, none of it, all no,
+    not so far, denied, n, nothing else, nothing more, not noticed, not applicable, na, nothing there, none there, none of it, all no,
     all clear`,
   verb: `
     burns, hurts, aches, throbs, tingles, stings, buzzes, swells, twitches, cramps, spasms, itches, shakes, trembles,
@@ -47,6 +47,9 @@ export const cues: LexiconSource['words'] = {
     nothing (new/different/changed) (in/to/with/for/about/on) (my/the/)`,
   unsaid: `
     (no/zero/without/not any/noticed no/seen no) (change/changes/new change/new changes/difference) (in/to/with/for/of/on) (my/the/),
+    (probably/prob/prolly/hopefully/maybe/its/it's/likely/surely/sure its/sure it's) nothing, maybe not, nothing to do with, (no/nope/nah) not today, not today,
+    (no/nope/nah/naw) (wait/actually/hang on/hold on/sorry), no (kids/children/dog/partner/wife/husband/visitors/family) (today/tonight/around/at home/), yes and no, yes n no, no and yes,
+    never (had/felt/experienced/known) (this/that/it/anything like it/anything like this) (before/),
     no change, no difference in,
     no difference, no improvement in, no improvement, no better, no different, no less, not any less,
     not any better, not better, not improving, not improved, not (only/just/simply/merely), not gone,
@@ -196,7 +199,7 @@ export const cues: LexiconSource['words'] = {
   third: `he, he's, hes, he'd, his, him, she, she's, shes, she'd, her, hers, himself, herself`,
   report: `
     says, said, say, reckons, thinks, noticed, notices, told me, pointed out, asked if, asked, pointed,
-    saw, spotted, had to help me, has to help me, helps me, found me, drove me, noticing, commented,
+    saw, spotted, had to help me, has to help me, (had/has/having) to (change/wash/clean/strip/mop/dry) (the/my/up), (is/was/keeps) (washing/changing/cleaning/stripping/mopping) (the/my/up), helps me, found me, drove me, noticing, commented,
     can see, mentioned, remarked, heard, watched, laughed at, laughs at, calls`,
   'my-turn': `(had/has/got/gets/have) (the same/this/that/it/exactly this/the very same/something similar/this too/it too) and, (and/but/so) (now/today/lately/recently/suddenly/this week/this morning/since)`,
   like: `

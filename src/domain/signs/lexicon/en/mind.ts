@@ -8,6 +8,8 @@ export const mind: LexiconSource['words'] = {
     thoughts of (dying/death/harming myself/hurting myself/killing myself/ending it/ending my life/ending things),
     dark thoughts`,
   harm: `
+    (written/wrote/writing/left/leaving/finished) (the/my/some/a/) (letters/letter/note/notes/goodbyes/goodbye letters/goodbye letter) (for/to) (the family/my family/them/everyone/everybody/my kids/the kids/my wife/my husband/whoever finds),
+    (won't/wont/will not/shan't/don't/dont) (need/want) (it/this/the plan/my plan/these/any of it/any of this/anything) (any more/anymore/) after (tomorrow/tonight/today/this weekend/friday/sunday),
     (feel/felt/feeling/think/thinking/thought/thoughts/dream/dreaming/fantasise/wondering/imagine/imagining) (like/of/about/what it's like/) not being (here/around/alive) (anymore/any more/at all/), (wouldn't/wouldnt/don't/dont) (mind/care) (if i/) (not waking up/never woke up/didn't wake up/didnt wake up/died/dying), (easier/better/simpler) (for everyone/for them/all round/) if i (wasn't/wasnt/weren't/werent) (here/around/alive),
     (step/stepping/stepped/jump/jumping/walk/walking/run/running/throw myself/throwing myself/fling myself/flinging myself/hurl myself/lie down/lying down) (out/) (in front of/under/underneath) (a/the/that/an/my/oncoming/) (train/trains/tube/bus/lorry/lorries/truck/car/cars/traffic),
     (jump/jumping/throw myself/throwing myself/fling myself/step/stepping/walk/walking) off (a/the/that/my/this/) (bridge/cliff/roof/building/balcony/tower/ledge/edge/platform/multi storey),

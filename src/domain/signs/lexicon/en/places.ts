@@ -128,9 +128,9 @@ export const places: LexiconSource['words'] = {
   'left-leg': `
     left leg, left foot, left calf, left calve, left thigh, left knee, left ankle, left shin, left heel,
     left toes, left big toe, left hamstring, left lower leg, left leg too, left foot too, left one,
-    left side, left hip, left buttock, left bum cheek`,
+    left side, left hip, left buttock, left bum, left bum cheek, left cheek, left glute`,
   'right-leg': `
     right leg, right foot, right calf, right calve, right thigh, right knee, right ankle, right shin,
     right heel, right toes, right big toe, right hamstring, right lower leg, right leg too, right foot too,
-    right one, right side, right hip, right buttock, right bum cheek`,
+    right one, right side, right hip, right buttock, right bum, right bum cheek, right cheek, right glute`,
 }

@@ -11,9 +11,9 @@ export const cues: LexiconSource['words'] = {
     (ningun/ninguna/nada de/rastro de/senales de/signos de), sin
     (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al), ni
     (siquiera/hay/tengo), no tengo (problema/problemas/dificultad/dificultades/cambios/molestias)
-    (para/con/de/en/al), (no/tampoco) me (duele/duelen/molesta), ausencia de, nada raro en, nada nuevo en`,
+    (para/con/de/en/al), ausencia de, nada raro en, nada nuevo en`,
   not: `no es que (tenga/sienta/note/haya), no estoy, no esta, no estan, no es, no son, no he, no ha, no han`,
-  nil: `no, nada, nunca, ninguno, ninguna, negativo, nop, nope, para nada, en absoluto, ausente, nel`,
+  nil: `(no/tampoco) me (duele/duelen/molesta/molestan), no, nada, nunca, ninguno, ninguna, negativo, nop, nope, para nada, en absoluto, ausente, nel`,
   double: `ni, sin, ni siquiera, nada de`,
   unsaid: `
     no (solo/solamente/es que/es solo/se que/se por que/se porque/se xq/mejora/mejoro/ha
@@ -22,7 +22,7 @@ export const cues: LexiconSource['words'] = {
     (quiero/quisiera/queria) (alarmar/molestar/preocupar/asustar/decirlo/ser exagerado), no te
     (preocupes/asustes), no me gusta decirlo, no se como decirlo, no te lo (dije/he dicho), no dije nada, no
     lo habia dicho, no veas, de la nada, no (muy/tan/como antes/obstante), no (dormi/duermo/he dormido),
-    no es lo mismo,
+    no es lo mismo, no (bien/muy bien/tan bien/hoy/mucho), ninguna (hoy/sesion/hecha/todavia), (no/nunca) (me) (paso/habia pasado/ha pasado/pasaba) (nunca/jamas/esto/antes/algo asi/), nunca (tuve/senti/he tenido/he sentido/habia tenido) (esto/algo asi/nada igual/nada asi),
     no esperaba, no me lo esperaba, no sabes, sin (darme
     cuenta/enterarme/querer/sentirlo/notarlo/avisar/parar/embargo/sentir/dormir/cambios/mejoria/mejorar/duda/ganas),
     no (puedes/podes) (creer/imaginar), no hay duda, sin duda, sin lugar a dudas, sin (problema/problemas) con (los/mis/las/) (ejercicios/sesiones/series/flexiones), sin (energia/energias/tiempo/quejas/novedad/novedades), no hay (gimnasio/gym/sesion/sesiones/clase/entreno/entrenamiento), ninguna hecha, nada especial, no me dolio, sin (motivo/razon/motivos/causa/explicacion/exagerar/mentir) (alguno/alguna/aparente/ninguno/ninguna/), nada mas, no me imagino, nada mejor`,
@@ -52,7 +52,7 @@ export const cues: LexiconSource['words'] = {
     ni una (senal/de esas), ni uno de (esos/estos)`,
   contrast: `
     pero, excepto, salvo, aunque, sin embargo, en cambio, no obstante, solo que, salvo que, excepto que, eso si, lo unico, lo
-    unico es que, sino, por desgracia, lamentablemente, a pesar de, pro, xo, lo que si, ahora bien, lo malo es
+    unico es que, nomas que, no mas que, sino, por desgracia, lamentablemente, a pesar de, pro, xo, lo que si, ahora bien, lo malo es
     que, lo raro es que`,
   ender: `
     porque, xq, pq, porq, ya que, desde, cuando, cdo, mientras, hasta, antes, despues, luego, entonces, que,
@@ -119,7 +119,7 @@ export const cues: LexiconSource['words'] = {
     en casa de mi
     (padre/madre/papa/mama/hermano/hermana/hijo/hija/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/companero/companera/pareja/familia),
     dice, dicen, dijo, dijeron, cree, piensa, opina, me dice, me dijo, me ve, me vio, me noto, notaron, vio,
-    me pregunta, pregunto, insiste, tuvo que ayudarme, me ayuda, me ayudo, me llevo, me trajo, me encontro`,
+    me pregunta, pregunto, insiste, (tuvo/tiene/tuvieron/tienen) que (cambiar/lavar/limpiar/cambiarme/lavarme/limpiarme/secar/recoger), tuvo que ayudarme, me ayuda, me ayudo, me llevo, me trajo, me encontro`,
   'my-turn': `(le paso/le pasa/tuvo/tenia/tiene/le ocurrio/le dio) (lo mismo/esto/eso/algo parecido/igual) y, (y/pero/asi que) (ahora/hoy/ultimamente/de repente/desde)`,
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,

@@ -158,7 +158,11 @@ export const es: LexiconSource = {
   },
   spellings,
   skipped,
-  answers: { words: 'no, nop, nope, nada, nel', before: 'no, ya, yo, todavia, aun, sigo, continuo, mi, mis' },
+  answers: {
+    words: 'no, nop, nope, nada, nel',
+    before: 'no, ya, yo, todavia, aun, sigo, continuo, mi, mis',
+    behind: 'pero, pues, bueno, porque',
+  },
   courtesies: 'gracias, porfa, grax',
   plain: {
     words: `

@@ -27,8 +27,8 @@ export const functions: LexiconSource['words'] = {
     no controlo, no aguanto, ya no controlo, no retengo, no siento ganas de, no me vienen ganas de, no tengo
     ganas de`,
   'slow-start': `
-    debil, flojo, cortado, entrecortado, a gotas, gota a gota, gotas, goteo, goteando, retencion, retencion de
-    orina, tarda, tardo, tardo mucho, tardo en, apretar, hacer fuerza, empujar, esfuerzo, no arranca, no
+    (gotita/gotica/gotitas/goticas/poquito/poquitos) a (gotita/gotica/poquito), debil, flojo, cortado, entrecortado, a gotas, gota a gota, gotas, goteo, goteando, retencion, retencion de
+    orina, tarda, tardo, tardo mucho, tardo en, apretar, hacer fuerza, empujar, esfuerzo, (mucha/harta/mas/bastante/tanta/demasiada) fuerza, no arranca, no
     empieza, no me viene, esperar, espero, lento, lenta, poca fuerza, sin fuerza, atascado, bloqueada, no
     vacio, no se vacia, no termino, empezar a, a medias, cuatro gotas, dos gotas, unas gotas, sonda, forzar,
     no fluye, a chorritos, dejo de salir`,
@@ -102,6 +102,9 @@ export const functions: LexiconSource['words'] = {
     defeco, evacuo, voy de cuerpo, voy de vientre, pupu, del dos`,
   wind: `gases, pedos, pedo, los gases, ventosidades, peos`,
   'bowel-strong': `
+    (ensucio/ensucie/ensuciaba/ensuciando/he ensuciado/mancho/manche/manchando) (la/el/las/los/mi/mis/) (ropa/ropa interior/calzon/calzones/calzoncillo/calzoncillos/braga/bragas/bombacha/trusa/cama/sabanas/pantalon/pantalones) (sin/y no/dormido/dormida/de noche),
+    (me/) (hice/hago/he hecho/hacia) (del cuerpo/de vientre/del dos/de cuerpo) (dormido/dormida/en la cama/en el carro/en los pantalones/de noche/anoche),
+    (pense/creia/crei/pensaba/parecia) (que/) (era/seria/fuera/iba a ser) (un/solo un/nomas un/) (pedo/gas/aire/peo) y (no/no era/era/salio/fue),
     me (manche/mancho/he manchado/manchaba) (encima/sin/y no/atras/por detras/el calzon/los calzones/el calzoncillo/la braga/las bragas/la ropa interior),
     (no tengo/sin/nada de/poco/poca/pierdo/perdi/he perdido/falta de/perdida de/menos/apenas tengo) (el/la/) (control/sensibilidad/sensacion/fuerza) (de/del/de los/en el) (intestino/intestinos/esfinter/esfinteres/recto/ano/vientre),
     (hago/hice/haciendo/he hecho) (del cuerpo/del dos/de vientre) (sin sentir/sin sentirlo/encima/sin darme cuenta/sin querer/sin notarlo),
