@@ -61,6 +61,15 @@ describe('the day of a reply', () => {
     expect(await day('2026-03-08')).toMatchObject({ sessions: 2, reach: 'foot', pain: 6 })
   })
 
+  it('is told to lie too far back where other days of the message are written down', async () => {
+    await practice.until('2026-03-09', '09:00')
+    const told = await practice.say('heron', '20 Feb 2 foot 6, yesterday 1 calf 5, today 2 knee 3')
+    expect(await day('2026-03-09')).toMatchObject({ sessions: 2, reach: 'knee', pain: 3 })
+    expect(await day('2026-03-08')).toMatchObject({ sessions: 1, reach: 'calf', pain: 5 })
+    expect(told.map((message) => message.kind)).toEqual(['receipt'])
+    expect(told[0]!.text).toContain('last three days only')
+  })
+
   it('keeps its first mark when it is corrected, and is marked late where only its signs were told in time', async () => {
     await practice.until('2026-03-02', '09:00')
     await practice.say('heron', 'no signs')

@@ -82,5 +82,7 @@ export function answerTo(asked: Ask | null, said: Said, language: Language): str
   const plain = yesOrNo(content, said.tokens)
   if (asked === 'sessions' || asked === 'pain') return content.length <= 1 && plain !== null ? plain : null
   if (plain !== null) return plain
+  // "not yet" to "does it feel easy?"
+  if (content.length === 1 && content[0]!.cue === 'notYet') return 'no'
   return content.length <= SHORT_ANSWER ? choice(content) : null
 }

@@ -39,6 +39,8 @@ const LOOKS_LIKE: Readonly<Record<string, string>> = {
   Đ: 'd',
   ı: 'i',
   '⓿': '0',
+  // "nº 2" is no "no"
+  º: '°',
 }
 const SAME_AS: readonly (readonly [string, string])[] = [
   ["'", '‘’‚‛′ʼʹ´`＇'],

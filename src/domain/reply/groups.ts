@@ -25,7 +25,7 @@ const CONTENT = new Set<Item['cue']>([
   ] as const),
   ...(['painVague', 'count', 'vagueCount', 'same', 'done'] as const),
 ])
-const hasContent = (items: readonly Item[]): boolean =>
+export const hasContent = (items: readonly Item[]): boolean =>
   items.some((i) => CONTENT.has(i.cue) && !i.unread && !i.denied)
 
 /** "than yesterday", "since Monday", "not yesterday": a day to compare with, no date of a report. */
@@ -126,7 +126,16 @@ export function groupByDay(items: readonly Item[], promptDay: Day): DayGroup[] {
     }
   })
   close()
-  return joined(groups, promptDay)
+  return shared(joined(groups, promptDay))
+}
+
+/** What is told of several days together stands for each of them that is not told apart. */
+function shared(groups: DayGroup[]): DayGroup[] {
+  for (const { items } of [...groups])
+    for (const date of items.flatMap(({ also }) => also))
+      if (!groups.some((group) => group.date === date))
+        groups.push({ date, items: items.map((item) => ({ ...item })) })
+  return groups
 }
 
 /** A clause that holds a day word and small words, nothing else ("for yesterday"). */

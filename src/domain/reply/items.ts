@@ -36,6 +36,8 @@ export interface Item {
   /** Replaces an earlier value of its slot in the same message. */
   corrects: boolean
   date: Day | null
+  /** Of a day: others named with it, to which the same is told. */
+  also: readonly Day[]
 }
 
 /** Marks that separate or join; any other sign, emoji included, is left out. */
@@ -50,6 +52,8 @@ export const isStrong = (item: Item | undefined): boolean =>
 /** Ends a clause: a sentence's end, a comma, a dash apart, a contrast. */
 export const isBreak = (item: Item | undefined): boolean =>
   isStrong(item) || isMark(item, ',') || (isMark(item, '-') && !item!.tight) || item?.cue === 'but'
+
+const NO_DAYS: readonly Day[] = []
 
 export function makeItem(
   cue: Item['cue'],
@@ -75,6 +79,7 @@ export function makeItem(
     slot: null,
     corrects: false,
     date: null,
+    also: NO_DAYS,
   }
 }
 

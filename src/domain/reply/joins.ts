@@ -6,9 +6,11 @@ import { isNum, type Join, merged, rewrite, skipped } from './rewrite.ts'
 import {
   atHour,
   hourOfThing,
+  hoursOfThing,
   ofAll,
   outOfNamed,
   rowOfSessions,
+  setHours,
   setNamedApart,
   settleHomophones,
   settleOrder,
@@ -176,7 +178,17 @@ const allOf: Join = (items, at) => {
 /** Each pass sees what the one before has joined. */
 const passesOf = (language: Language): readonly (readonly Join[])[] => [
   [glued, decimal, decimalComma, andHalf, rowOfSessions(language)],
-  [scaleItself, percentDone, missedAfter, shareOfThing, timesDone, outstanding, foreign, atHour],
+  [
+    scaleItself,
+    percentDone,
+    missedAfter,
+    shareOfThing,
+    timesDone,
+    outstanding,
+    foreign,
+    atHour,
+    hoursOfThing,
+  ],
   [hourOfThing],
   [outOfNamed, ofAll, outOf],
   [change, changeBack, range],
@@ -231,6 +243,7 @@ export function joinNumbers(items: readonly Item[], planned: number, language: L
   if (!items.some(isNum)) return [...items]
   const commas = language.decimalComma ? rewrite(items, [commaAlways], planned) : items
   const joined = [...passes(language).reduce((all, rules) => rewrite(all, rules, planned), commas)]
+  setHours(joined, language)
   setNamedApart(joined)
   settleOrder(joined, planned + EXTRA_SESSIONS)
   return joined

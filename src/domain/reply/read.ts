@@ -4,6 +4,8 @@ import type { Screening } from '../signs/screening.ts'
 import { answerTo } from './answers.ts'
 import { applyCorrections, deniedNumber, settleNo } from './corrections.ts'
 import { joinDates } from './dates.ts'
+import { joinDays } from './days-together.ts'
+import { withoutListNumbers } from './enumerated.ts'
 import { type Folded, fold } from './fold.ts'
 import { type DayGroup, groupByDay } from './groups.ts'
 import { intentOf } from './intents.ts'
@@ -49,10 +51,12 @@ function readDays(items: readonly Item[], context: ReadingContext, language: Lan
     : dated.sort((a, b) => daysBetween(dateOf(a, context), dateOf(b, context)))
 }
 
-/** A zone or one value told of an earlier day in passing ("was in the foot yesterday") fills no record. */
+/** A zone or pain alone told of an earlier day in passing ("was in the foot yesterday") fills no record. */
 function fillsDay({ group, slots }: Dated): boolean {
   const told = SLOTS.filter((slot) => slots[slot] !== null).length
-  return told > 1 || (told === 1 && !group.items.some((item) => item.cue === 'was'))
+  return (
+    told > 1 || slots.sessions !== null || (told === 1 && !group.items.some((item) => item.cue === 'was'))
+  )
 }
 
 /** "4 not 6": where only pain could be 6, the 4 is pain. */
@@ -103,7 +107,7 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const tokens = tokenise(folded)
   const { items: raw, words, courteous } = itemise(tokens, language)
   const items = joinNumbers(
-    joinTurns(joinDates(raw, context, language), context.planned),
+    joinTurns(joinDays(joinDates(withoutListNumbers(raw), context, language)), context.planned),
     context.planned,
     language,
   )
@@ -123,9 +127,12 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const day = named !== null ? within(named, context.today) : given ? context.promptDay : null
   const signs = signsOf(screenTokens(folded, tokens, context.locale), context, worstPain(days), answer)
   const unsure: Reading['unsure'][number][] = SLOTS.filter((slot) => slots.unsure.has(slot))
-  if (named !== null && day === null) unsure.push('day')
+  const others = days
+    .filter((d) => d !== main && fillsDay(d))
+    .reverse()
+    .map((d) => plain(within(d.group.date ?? context.promptDay, context.today), d.slots))
+  if ((named !== null && day === null) || others.some((other) => other.day === null)) unsure.push('day')
   if (signs.unsure) unsure.push('signs')
-  const others = days.filter((d) => d !== main && fillsDay(d)).reverse()
   return {
     day,
     sessions: slots.sessions,
@@ -142,6 +149,7 @@ export function readReply(text: string, context: ReadingContext): Reading {
       {
         items: raw,
         words,
+        tokens,
         courteous,
         corrects,
         asks: tokens.some((t) => t.text === '?'),
@@ -152,7 +160,7 @@ export function readReply(text: string, context: ReadingContext): Reading {
       },
       language,
     ),
-    others: others.map((d) => plain(within(d.group.date ?? context.promptDay, context.today), d.slots)),
+    others,
     answer,
     evidence: evidenceOf(
       folded,

@@ -29,6 +29,42 @@ export const hourOfThing: Join = (items, at) => {
   return [3, [skipped(items, at, at + 2)]]
 }
 
+const LATEST_HOUR = 12
+const AT_HOUR: readonly Item['cue'][] = [
+  'session',
+  'oneSession',
+  'aSession',
+  'otherSide',
+  'did',
+  'done',
+  'both',
+  'num',
+]
+
+/** "first session at 7 this morning", "a 6 at 7 in the morning": when it was; "pain at 7 this morning" is pain. */
+export function setHours(items: readonly Item[], { atHours }: Language): void {
+  items.forEach((n, at) => {
+    if (!isNum(n) || n.slot !== null || n.value > LATEST_HOUR || items[at + 1]?.cue !== 'dayPart') return
+    const [thing, small] = [items[at - 2], items[at - 1]]
+    if (thing && small && atHours.has(small.text) && AT_HOUR.includes(thing.cue)) n.unread = true
+  })
+}
+
+/** From here on a falling range behind a word of no meaning to us is one of hours. */
+const EARLIEST_START = 7
+const LEAST_HOURS = 3
+
+/** "meetings 9 to 5", "worked 8-4": from one hour to another. */
+export const hoursOfThing: Join = (items, at) => {
+  const [from, to, until] = [items[at], items[at + 1], items[at + 2]]
+  if (!isNum(from) || !isNum(until) || !(to?.cue === 'to' || isMark(to, '-'))) return null
+  const thing = items[at - 1]?.cue
+  const other = thing === 'unit' || thing === 'clock' || thing === 'word'
+  if (!other || isNum(items[at - 2]) || from.value > LATEST_HOUR) return null
+  const falls = from.value >= EARLIEST_START && from.value - until.value >= LEAST_HOURS
+  return falls ? [3, [skipped(items, at, at + 2)]] : null
+}
+
 /** "one session of the three", "3 from 10": the top stands after the name, or after another small word. */
 export const outOfNamed: Join = (items, at, planned) => {
   const n = items[at]

@@ -1,5 +1,5 @@
 import { type Item, isBreak } from './items.ts'
-import type { Slot } from './reading.ts'
+import type { Ask, Slot } from './reading.ts'
 import type { SlotsFound } from './taken.ts'
 
 /** "as yesterday", and nothing else in the clause. */
@@ -10,7 +10,7 @@ const isWholeComparison = (items: readonly Item[], at: number): boolean =>
   isBreak(items[at + 2])
 
 /** Same as before: what was not told otherwise is asked back, with the values of that day at hand. */
-export function takeSame(items: readonly Item[], found: SlotsFound): void {
+export function takeSame(items: readonly Item[], found: SlotsFound, asked: Ask | null): void {
   for (let at = 0; at < items.length; at++) {
     const item = items[at]!
     if (item.unread || item.denied || !(item.cue === 'same' || isWholeComparison(items, at))) continue
@@ -20,6 +20,8 @@ export function takeSame(items: readonly Item[], found: SlotsFound): void {
       continue
     }
     if (next === 'zone') continue
+    // "the usual two" as the answer to how many
+    if (next === 'num' && asked !== null) continue
     const slots: Slot[] =
       next === 'pain'
         ? ['pain']

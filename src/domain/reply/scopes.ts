@@ -1,22 +1,14 @@
+import { endOfChunk, endOfSentence, startOfChunk } from './clauses.ts'
 import { type Item, isBreak, isMark, isStrong } from './items.ts'
 import type { Cue, Language } from './lexicon/compile.ts'
 import { setMoved } from './moved.ts'
+import { setThings } from './of-things.ts'
+import { hasValue, setAside } from './set-aside.ts'
 import { isZeroOfZone } from './zones.ts'
 
 /** Furthest that a denial carries; further on people have changed the subject. */
 const DENIAL_REACH = 9
 
-const VALUES = new Set<Item['cue']>([
-  'zone',
-  'num',
-  'leg',
-  'legs',
-  'both',
-  'all',
-  'noSession',
-  'painFree',
-  'noSymptoms',
-])
 const DENIABLE = new Set<Item['cue']>(['zone', 'leg', 'legs', 'left', 'right', 'arm', 'sideNoun'])
 const CARRIES = new Set<Item['cue']>([
   ...([
@@ -55,49 +47,6 @@ const CARRIES = new Set<Item['cue']>([
 ])
 const LISTS = new Set<Item['cue']>(['or', 'and', 'article', 'inside', 'partOf', 'left', 'right'])
 
-const endOfChunk = (items: readonly Item[], from: number): number => {
-  let at = from
-  while (!isBreak(items[at])) at += 1
-  return at
-}
-
-const startOfChunk = (items: readonly Item[], from: number): number => {
-  let at = from
-  while (at > 0 && !isBreak(items[at - 1])) at -= 1
-  return at
-}
-
-function forget(items: readonly Item[], from: number, to: number): void {
-  for (let at = from; at < to; at++) items[at]!.unread = true
-}
-
-const inverts = ({ text }: Item, language: Language): boolean => language.inverted.has(text.split(' ', 1)[0]!)
-
-/** Questions, plans, other people: what follows in the clause is nobody's check-in. */
-function setAside(items: readonly Item[], language: Language): void {
-  let opens = true
-  for (let at = 0; at < items.length; at++) {
-    const item = items[at]!
-    const asks = item.cue === 'ask' && (opens || item.text.includes(' '))
-    if (
-      isMark(item, '¿') ||
-      (item.cue === 'be' && opens && inverts(item, language) && isMark(items[endOfSentence(items, at)], '?'))
-    )
-      forget(items, at + 1, endOfSentence(items, at + 1))
-    if (asks || item.cue === 'later' || item.cue === 'someone') forget(items, at, endOfChunk(items, at))
-    if (item.cue === 'past') forget(items, startOfChunk(items, at), pastEnd(items, at))
-    opens = isBreak(item) || ((item.cue === 'soft' || item.cue === 'and') && opens)
-  }
-}
-
-function pastEnd(items: readonly Item[], from: number): number {
-  let at = from
-  while (!isBreak(items[at]) && items[at]!.cue !== 'now' && items[at]!.cue !== 'day') at += 1
-  return at
-}
-
-const hasValue = (items: readonly Item[]): boolean => items.some((item) => VALUES.has(item.cue))
-
 /** "was in the foot, now the calf": the first may lie before today; an hour of the day named settles it. */
 function setBefore(items: readonly Item[]): void {
   for (let at = 0; at < items.length; at++) {
@@ -110,12 +59,6 @@ function setBefore(items: readonly Item[]): void {
     if (!turns || items[end]!.cue !== 'now' || between.some((i) => i.cue === 'dayPart')) continue
     if (hasValue(between) && hasValue(after)) for (const item of between) item.was = true
   }
-}
-
-function endOfSentence(items: readonly Item[], from: number): number {
-  let at = from
-  while (!isStrong(items[at])) at += 1
-  return at
 }
 
 /** Whether a list of denied zones goes on over this comma: "not in the foot, calf or thigh". */
@@ -189,10 +132,14 @@ function denyBackward(items: readonly Item[], from: number): void {
   }
 }
 
-/** "foot nothing, calf 4": said of the zone before it, where another clause names one too. */
+const OF_BODY = new Set<Item['cue']>(['zone', 'left', 'right', 'arm', 'leg', 'legs'])
+const BEFORE_NOTHING = new Set<Item['cue']>(['now', 'soft', 'be', 'was'])
+
+/** "foot nothing, calf 4", "en el pie ya nada, muslo 3": said of the zone before it, where another clause names one too. */
 function deniesItsZone(items: readonly Item[], at: number): boolean {
-  const before = items[at - 1]?.cue
-  const follows = before === 'zone' || before === 'left' || before === 'right' || before === 'arm'
+  let last = at - 1
+  while (BEFORE_NOTHING.has(items[last]?.cue ?? 'mark')) last -= 1
+  const follows = OF_BODY.has(items[last]?.cue ?? 'mark')
   if (!follows || !isBreak(items[at + 1])) return false
   const [start, end] = [startOfChunk(items, at), endOfChunk(items, at)]
   return items.some(
@@ -207,7 +154,10 @@ function deny(items: readonly Item[]): void {
     const before = items[at - 1]?.cue
     if (cue === 'no') {
       if (!denyForward(items, at)) denyNoun(items, at)
-      if (isBreak(items[at + 1]) && (before === 'zone' || before === 'be' || isMark(items[at - 1], ':')))
+      if (
+        isBreak(items[at + 1]) &&
+        (OF_BODY.has(before ?? 'mark') || before === 'be' || isMark(items[at - 1], ':'))
+      )
         denyBackward(items, at)
     }
     if (cue === 'num' && isZeroOfZone(items, at)) {
@@ -246,5 +196,6 @@ export function setScopes(items: readonly Item[], language: Language): void {
   setAside(items, language)
   setBefore(items)
   setMoved(items)
+  setThings(items, language)
   deny(items)
 }

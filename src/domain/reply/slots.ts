@@ -7,6 +7,7 @@ import { type Labelled, namesSessions, pairLabels } from './labels.ts'
 import type { Language } from './lexicon/compile.ts'
 import { type Numbers, placeNothing } from './nothing.ts'
 import type { ReadingContext } from './reading.ts'
+import { restated } from './restated.ts'
 import { takeSame } from './same.ts'
 import { EXTRA_SESSIONS, latest, type SlotsFound, TOP_OF_PAIN, takePain, takeSessions } from './taken.ts'
 import { findReach, findSide } from './zones.ts'
@@ -79,7 +80,9 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   const knowsSessions = numbers.sessions.length > 0 || (inWords !== null && inWords.value !== null)
   const hours = hoursOfPain(items, numbers, knowsSessions, most)
   const pains = [...numbers.pains, ...(hours === 'ask' ? [] : hours)]
-  const bare = hours === 'ask' ? [] : numbers.bare.filter((n) => !hours.includes(n))
+  const unplaced = hours === 'ask' ? [] : numbers.bare.filter((n) => !hours.includes(n))
+  const again = restated(items, unplaced, inWords)
+  const bare = again ? unplaced.filter((n) => n !== again) : unplaced
   const known = { sessions: knowsSessions, pain: pains.length > 0 || (painWords?.value ?? null) !== null }
   const placed = placeBare(
     bare,
@@ -112,7 +115,7 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
     found.unsure.add('sessions')
   }
   if (found.sessions === null && isUnplacedDone(items, pairs)) found.unsure.add('sessions')
-  takeSame(items, found)
+  takeSame(items, found, context.asked)
   settle(found)
   return found
 }

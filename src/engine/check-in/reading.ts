@@ -41,13 +41,16 @@ export function onReading(draft: Draft, said: Said): void {
   const care = higherCare(fresh, careOfCause(draft))
   // no talk of sessions to somebody who writes of self-harm; the words are in the trail
   if (care === 'emergency' && heard.signs.includes('self-harm')) return keepWhole(draft, reading)
-  const days = reading.unsure.includes('day') ? keepForLater(draft, reading) : keepValues(draft, reading)
+  const isDayUnclear = reading.unsure.includes('day')
+  const days =
+    isDayUnclear && reading.day === null ? keepForLater(draft, reading) : keepValues(draft, reading)
   const answer = hint || side?.asked ? null : answerAsked(draft, said)
   const notes = [
     ...said.notes,
     hint ? hintNote(draft, hint) : saysOne(draft, said, hint),
     side?.note ?? '',
     answer?.text ?? '',
+    isDayUnclear && reading.day !== null ? draft.texts.client.tooFarBack : '',
     questionPassedOn(draft, said, days),
     signNote(draft, text, heard, care),
   ].filter(Boolean)
@@ -168,7 +171,7 @@ function keepWhole(draft: Draft, reading: Reading): void {
 /** The day was too far back or not to be made out: the other days are kept, this one is asked about. */
 function keepForLater(draft: Draft, reading: Reading): Day[] {
   if (!isLocked(draft.file)) expect(draft, dayQuestion(draft, reading))
-  return keepValues(draft, { ...reading, day: null })
+  return keepValues(draft, reading)
 }
 
 const givenOf = ({ sessions, reach, pain }: DayReading) => ({

@@ -106,6 +106,8 @@ export const client = {
   askSideAgain:
     'Is it the same leg as before, the other one, or both? If it is both, stop your drills now. If I hear nothing for 10 minutes I take it as both.',
   side: { same: 'The same leg', other: 'The other leg', both: 'Both legs' },
+  tooFarBack:
+    'I can fill in the last three days only. What you told of a day before that is not written down.',
   askDay: 'Which day is this about? I can fill in the last three days.',
   askComfort: (ladder: string, rung: number): string =>
     `One more thing: does “${drillName(ladder, rung)}” feel comfortable now?`,

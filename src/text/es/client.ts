@@ -95,6 +95,7 @@ export const client: Texts['client'] = {
   askSideAgain:
     '¿Es la misma pierna que antes, la otra, o las dos? Si son las dos, para ya tus ejercicios. Si no sé nada de ti en 10 minutos, lo tomo como las dos.',
   side: { same: 'La misma pierna', other: 'La otra pierna', both: 'Las dos piernas' },
+  tooFarBack: 'Solo puedo anotar los últimos tres días. Lo que cuentas de antes no queda anotado.',
   askDay: '¿De qué día hablas? Puedo anotar los últimos tres días.',
   askSettled: 'Ayer quedó molesto después de tus sesiones. ¿Ha vuelto a estar como antes?',
   askBarrier: 'Esta semana faltaron sesiones, y eso pasa. ¿Qué es lo que más lo impidió?',

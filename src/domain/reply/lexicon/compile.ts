@@ -26,6 +26,8 @@ export interface Opening<T> {
   /** The word by itself. */
   readonly alone: readonly T[]
 }
+/** A wish, or a phrase in which its words mean something else. */
+export type Wish = Intent | 'aside'
 /** By the first word. */
 type Phrasebook<T> = ReadonlyMap<string, Opening<T>>
 
@@ -34,7 +36,7 @@ export interface Known {
   readonly plain: string
   readonly bit: number
   readonly cues: Opening<Meaning> | undefined
-  readonly within: Opening<Intent> | undefined
+  readonly within: Opening<Wish> | undefined
 }
 
 export interface Language {
@@ -46,6 +48,7 @@ export interface Language {
   readonly singular: ReadonlySet<string>
   readonly daysOfThings: ReadonlySet<string>
   readonly takesBack: { readonly words: ReadonlySet<string>; readonly always: boolean }
+  readonly atHours: ReadonlySet<string>
   readonly dateOpeners: ReadonlySet<string>
   readonly ordinals: ReadonlySet<string>
   readonly firstOfRow: ReadonlySet<string>
@@ -53,7 +56,11 @@ export interface Language {
   readonly homophones: ReadonlyMap<string, number>
   readonly weekdaysAmong: ReadonlyMap<string, number>
   readonly cues: Phrasebook<Meaning>
-  readonly within: Phrasebook<Intent>
+  readonly within: Phrasebook<Wish>
+  readonly refusals: ReadonlySet<string>
+  /** No phrase of `refusals` has more words. */
+  readonly longestRefusal: number
+  readonly things: ReadonlySet<string>
   readonly whole: ReadonlyMap<string, Intent>
   /** No phrase of `whole` has more words. */
   readonly longestWhole: number
@@ -142,7 +149,10 @@ export function compile(data: LexiconData): Language {
   const lexicon = LexiconSchema.parse(data)
   const meanings = single(rowsOf(lexicon), lexicon.language)
   const intents = Object.entries(lexicon.intents) as [Intent, { within: string[]; whole: string[] }][]
-  const within = intents.flatMap(([intent, heard]) => heard.within.map((p): [string, Intent] => [p, intent]))
+  const within = [
+    ...intents.flatMap(([intent, heard]) => heard.within.map((p): [string, Wish] => [p, intent])),
+    ...lexicon.aside.map((p): [string, Wish] => [p, 'aside']),
+  ]
   const barriers = Object.entries(lexicon.barriers) as [Barrier, string[]][]
   const bent = lexicon.bent.map((word): [string, string] => {
     const means = meanings.get(word)
@@ -159,6 +169,7 @@ export function compile(data: LexiconData): Language {
     singular: new Set(lexicon.singular),
     daysOfThings: new Set(lexicon.daysOfThings),
     takesBack: { words: new Set(lexicon.takesBack.words), always: lexicon.takesBack.always },
+    atHours: new Set(lexicon.atHours),
     dateOpeners: new Set(lexicon.dateOpeners),
     ordinals: new Set(lexicon.ordinals),
     firstOfRow: new Set(lexicon.firstOfRow),
@@ -170,6 +181,9 @@ export function compile(data: LexiconData): Language {
     weekdaysAmong: byWord(lexicon.weekdaysAmong),
     cues: book([...meanings]),
     within: book(within),
+    refusals: new Set(lexicon.refusals),
+    longestRefusal: Math.max(0, ...lexicon.refusals.map((phrase) => phrase.split(' ').length)),
+    things: new Set(lexicon.things),
     whole: new Map(whole),
     longestWhole: Math.max(...whole.map(([phrase]) => phrase.split(' ').length)),
     barriers: new Map(

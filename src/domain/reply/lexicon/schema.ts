@@ -137,6 +137,8 @@ export const LexiconSchema = z.strictObject({
   daysOfThings: phrases.default([]),
   /** Between two numbers such a word takes the first back; `always` without a comma after it as well ("5 no 6"). */
   takesBack: z.strictObject({ words: phrases, always: z.boolean() }),
+  /** Between a thing done and a part of the day, a number after such words is an hour ("one at 7 this morning"). */
+  atHours: phrases.default([]),
   /** A number after such words, with one of the endings where the language has them, is a day of the month. */
   dateOpeners: phrases.default([]),
   ordinals: phrases.default([]),
@@ -157,6 +159,12 @@ export const LexiconSchema = z.strictObject({
     z.enum(intents as [(typeof intents)[number]]),
     z.strictObject({ within: phrases, whole: phrases }),
   ),
+  /** Phrases in which the words of a wish mean something else ("leave me a note", "a break between sets"). */
+  aside: phrases.default([]),
+  /** What takes back the wish that follows at once ("don't" before "cancel my plan"). */
+  refusals: phrases.default([]),
+  /** Things that may be bad without pain ("work was awful", "bad weather"). */
+  things: phrases.default([]),
   barriers: z.record(z.enum(BARRIERS), phrases),
   /** Single words worth finding under a slip; a slang or small word would catch too much. */
   bent: phrases,

@@ -90,6 +90,13 @@ const sessionsByPlace = placesOfSession
     ]),
   )
 
+const ANY_OF_THEM =
+  'any/any of them/any of it/any of those/either/either of them/them/it/anything/my sessions/my drills/my exercises/the sessions/the drills/the exercises'
+const anyOf = (verb: string): string =>
+  ANY_OF_THEM.split('/')
+    .map((what) => `${verb} ${what}`)
+    .join('/')
+
 /** "never got round to them", "drills didn't happen" */
 const notDone = [
   each(
@@ -100,6 +107,24 @@ const notDone = [
     'exercises/drills/sessions/my exercises/my drills/my sessions',
     'not done/didnt happen/did not happen',
   ),
+  each(
+    'didnt/did not/couldnt',
+    `${anyOf('do')}/${anyOf('manage')}/${anyOf('find time for')}/${anyOf('have time for')}`,
+  ),
+  each(
+    'didnt/did not/couldnt',
+    `${anyOf('get round to')}/${anyOf('get around to')}/${anyOf('get to')}/${anyOf('face')}`,
+  ),
+  each(
+    'never found time for/never had time for/never got round to/never got around to/never started',
+    ANY_OF_THEM,
+  ),
+  each(
+    'not make/no make/not made/no made/not did/no did/not making',
+    'exercise/exercises/any exercise/any exercises/training/sessions/session/the exercise/the exercises/my exercises',
+  ),
+  each('didnt do/did not do/havent done', 'jack/jack shit/squat/diddly squat/a thing/nuthin/nuffin/nothin'),
+  'did squat, did naff all, naff all, did nuthin, did nuffin',
 ].join(', ')
 
 const doing = {
@@ -134,7 +159,7 @@ const doing = {
     half, a half, half of, half of them, half of it, half the sessions, half my sessions, half done, did
     half, arf
   `,
-  nothing: 'none, nothing, nowt, not any, nout',
+  nothing: 'none, nothing, nowt, not any, nout, nuthin, nuffin, nothin, nuttin',
   noSession: `
     ${notDone},
     couldnt face any of it, couldnt face any of them, couldnt face any, couldnt do any of it, couldnt do any of them, didnt do any of them, didnt manage any of it, didnt manage any of them, havent done any of it, havent done any of them, not done any of it, not done any of them,
@@ -204,6 +229,7 @@ const doing = {
     exercises, set, set of exercises, set of drills, lot of exercises, lots of exercises, lot of drills, goes at it
   `,
   did: `
+    was only able to do, only able to do, was able to do, able to do, was only able to manage, could only do, could only manage, couldnt do more than, couldnt manage more than, didnt do more than, didnt manage more than, did not do more than,
     did, ive done, have done, i did, had time for, only had time for, i had time for, found time for, made time for, stopped after, called it after, called it a day after, get round to, got round to, get around to, got around to, gotten to, did do, got through, got in, fitted in, squeezed in, fit in, do,
     knocked out, smashed, smashed out, banged out, ticked off, got, nailed
   `,
@@ -264,7 +290,7 @@ const feeling = {
     worst of the day, the worst of the day, worst of today, worst moment, worst point, highest, the highest,
     ish, most of the day, most of the night, most of the evening, most of the morning, much of the day,
     mostly,
-    most of the time, mainly, usually, on average, average, at times, at its worst, at worst, at the
+    most of the time, mainly, usually, on average, average, avg, ave, avrg, avg of, average of, mean, averaging, averaged, at times, at its worst, at worst, at the
     worst, at peak, peak, peaked, peaking, peaks, max, maximum, worst, at most, tops, spiked, spiking,
     after driving, after sitting, after standing, after walking, after work, after rowing, after sessions,
     after training, after exercise, after exercises, after lunch, after dinner, after breakfast, after the

@@ -115,6 +115,7 @@ const scope = {
     nothing under my, nothing under the
   `,
   no: `
+    ${each('nuthin/nuffin/nothin/nuttin', 'in/in the/in my/down the/down my/at')},
     no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my,
     pain is gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never,
     without, doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, couldnt, wont, wouldnt,
@@ -328,7 +329,7 @@ const talk = {
   `,
   setsOf: 'sets of, rounds of, lots of, reps of, sets, sets x',
   clock: `
-    see you at, speak at, talk at, meet you at, call you at, see ya at, back on at, work until, working until,
+    fly at, flying at, fly out at, taxi at, bus at, boat at, shift at, on at, again at, kick off at, alarm for, call at, meeting with, see you at, speak at, talk at, meet you at, call you at, see ya at, back on at, work until, working until,
     at work until, worked until, at work till, working till, worked till, work till, busy until, busy till,
     out until, out till, on shift until, on shift till, up until, up till, stuck until, there until,
     in meetings until, in meetings till,

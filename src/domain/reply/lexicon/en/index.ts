@@ -16,12 +16,13 @@ import {
   weekdays,
   zones,
 } from './slots.ts'
-import { barriers, intents, keyboard } from './talk.ts'
+import { aside, barriers, intents, keyboard, refusals, things } from './talk.ts'
 
 /** English, British and American, with the shorthand of people on a phone. */
 export const en: LexiconData = {
   language: 'en',
   decimalComma: false,
+  atHours: 'at, at about, at around, around',
   dateOpeners: 'for the, on the, report for the',
   ordinals: 'st, nd, rd, th',
   firstOfRow: 'first',
@@ -43,6 +44,9 @@ export const en: LexiconData = {
   months,
   cues: { ...cuesOfSlots, ...cuesOfGrammar },
   intents,
+  aside,
+  refusals,
+  things,
   barriers,
   bent,
   known,

@@ -1,8 +1,18 @@
+import { each } from '../each.ts'
 import type { LexiconData } from '../schema.ts'
+
+/** More or less of something that is no pain. */
+const moreOf = each(
+  'more/less',
+  'time/work/sleep/rest/coffee/water/energy/stress/stressed/tired/busy/rain/food/sun/sitting time/screen time/meetings/driving tomorrow/than enough/of the same/to come/news soon/info/details/questions/motivation/motivated/confident/rushed/tomorrow/next week/later/gym/walking tomorrow/people/money/fun',
+)
 
 /** Phrases in which a word of ours means something else ("back to work", "on my feet", "half an hour"). */
 export const looksLike = {
   none: `
+    ${moreOf}, on the other foot, shot myself in the foot, best foot forward, foot in the door, wrong foot, on the right foot, on the wrong foot, foot in my mouth, under my feet, heel of bread,
+    then nothing, nothing after, nothing after that, nothing afterwards, nothing since, nothing until then, nothing till then,
+    let go of, not the pain, not my pain, not because of the pain, not because of pain,
     set foot in, set foot on, set foot, setting foot in, setting foot, set foot outside, foot of the bed, foot of the stairs, foot of the hill, foot the bill,
     one of them at, one of them in, one of them on, one of them with, one of them outside, one of which,
     forgot my phone, forgot my charger, forgot my password, forgot my keys, forgot my glasses, forgot my bag, left my phone, lost my phone,

@@ -8,7 +8,7 @@ export const zones: LexiconData['zones'] = {
     spine, backs, small of my back, small of the back, in back, sacrum, waist, beltline, belt line, low
     spine, mid back, lower spine, sacral, sacroiliac, si joint, sij, back only, only back, just back, lumber, spinal,
     back at a, back at about, back at about a,
-    backache, backpain, lowback, bk pain, bk only, only bk, just bk
+    backache, backpain, lowback, bk pain, bk only, lower bk, low bk
   `,
   buttock: `
     buttock, buttocks, butt, butts, bum, bums, bottom, glute, glutes, gluteal, gluteus, cheek, cheeks, bum
@@ -73,8 +73,9 @@ export const singular: LexiconData['singular'] = 'session, sesh, workout, round,
 export const homophones: LexiconData['homophones'] = { 2: 'to, too', 4: 'for', 8: 'ate' }
 
 export const sides: LexiconData['sides'] = {
-  left: 'left, lft, lt, lefty, lhs, left hand, left sided, leftie',
-  right: 'right, r, rt, rgt, rhs, right hand, right sided, righty',
+  left: 'the left one, my left one, left one again, left, lft, lt, lefty, lhs, left hand, left sided, leftie',
+  right:
+    'the right one, my right one, right one again, right, r, rt, rgt, rhs, right hand, right sided, righty',
 }
 
 /** Further back than is read without a question, so that it is asked about. */

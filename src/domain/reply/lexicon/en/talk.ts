@@ -1,4 +1,6 @@
+import { each } from '../each.ts'
 import type { LexiconData } from '../schema.ts'
+import { plainWishes } from '../wishes.ts'
 
 /** "don't want to do the check-ins any more", "cancel my plan": who wants out, and of what. */
 const leaving = [
@@ -47,7 +49,7 @@ const howToGo = ['how do i', 'how can i', 'how to', 'how would i', 'how does one
 export const intents: LexiconData['intents'] = {
   leave: {
     within: `
-      ${leavingIt}, stop taking part, dont want to take part, no longer want to take part, want to drop out,
+      ${leavingIt}, ${plainWishes.es.leave}, stop taking part, dont want to take part, no longer want to take part, want to drop out,
       delete all, erase all, wipe all, remove all my, im out, i am out, delete everything, erase everything, remove everything, unsubscribe, stop messaging me, stop texting
       me, stop contacting me, stop sending me, stop writing to me, delete my data, delete me, delete my
       account, erase me, erase my data, remove me, remove my data, forget me, i want to leave, want to
@@ -63,12 +65,12 @@ export const intents: LexiconData['intents'] = {
       messages, cancel this
     `,
     whole: `
-      leave, stop, quit, cancel, exit, stop it, end, stop all, stop now, i leave, leave now, unsub
+      leave, ${plainWishes.es.wordOfLeave}, stop, quit, cancel, exit, stop it, end, stop all, stop now, i leave, leave now, unsub
     `,
   },
   pause: {
     within: `
-      stop for, break for, pause me, pause it, pause this, pause the, pause for, pause my, pause until,
+      ${plainWishes.es.pause}, stop for, break for, pause me, pause it, pause this, pause the, pause for, pause my, pause until,
       take a break, taking a break, have a break, having a break, need a break, want a break, a break
       please, a short break, on holiday, going on holiday, on vacation, going away, go away for, away for
       a, away for the, away until, away till, away til, away next week, away from tomorrow, be away,
@@ -83,13 +85,13 @@ export const intents: LexiconData['intents'] = {
       will be away, im away
     `,
     whole: `
-      pause, break, holiday, vacation, pause please, hold, on leave, pausing, away, snooze please, take
+      pause, ${plainWishes.es.wordOfPause}, break, holiday, vacation, pause please, hold, on leave, pausing, away, snooze please, take
       break
     `,
   },
   resume: {
     within: `
-      resume, unpause, un pause, im back, i am back, back from holiday, back from vacation, back from my,
+      ${plainWishes.es.resume}, resume, unpause, un pause, im back, i am back, back from holiday, back from vacation, back from my,
       start again, starting again, restart, ready to start, ready to go again, carry on again, pick up
       again, pick it up again, begin again, continue please, want to continue, ready to continue, like to
       continue, back home now, start me again, start me up again, turn it back on, switch it back on, end
@@ -128,7 +130,7 @@ export const intents: LexiconData['intents'] = {
   },
   help: {
     within: `
-      ${howToGo}, how does this work, how do i use, how does it work, what can i say, what do i write, what should i
+      ${howToGo}, ${plainWishes.es.help}, how does this work, how do i use, how does it work, what can i say, what do i write, what should i
       write, what do i type, what should i type, what do i say, how do i answer, how do i reply, how do i
       report, how do i check in, how to check in, how to use, how to answer, how to report, how to reply,
       dont understand, do not understand, need help, help me, help please, please help, can you help,
@@ -140,7 +142,7 @@ export const intents: LexiconData['intents'] = {
       menu
     `,
     whole: `
-      help, what, huh, how, how so, info, commands, what now, options, instructions, example, man, eh
+      help, ${plainWishes.es.wordOfHelp}, what, huh, how, how so, info, commands, what now, options, instructions, example, man, eh
     `,
   },
   correct: {
@@ -189,6 +191,46 @@ export const intents: LexiconData['intents'] = {
     `,
   },
 }
+
+/** What may stand where somebody leaves a place, not the coaching. */
+const leavesElsewhere =
+  'me a/you a/us a/a note/a message/a comment/a voice note/a review/early/earlier/late/later/work/for work/home/the house/the office/the gym/the boathouse/the hospital/the car/the bike/the band/the kids/the dog/town/for the/at/around/before/by/in the morning/in an hour/in a bit/tomorrow for/on friday for/my/her/him/them/room/space/it at/it to/it for/it there/it with/it out/it here/that/now for'
+
+/** Breaks within a day's work. */
+const breaksWithin =
+  'between/after each/after every/in between/at work/at lunch/from work/from sitting/from driving/from rowing/from the erg/in the middle/halfway'
+
+/** Where somebody is back who was not away from the coaching. */
+const backAtThings =
+  'in bed/on the sofa/to normal/to square one/on my feet/from the physio/from the doctor/from the shop/from a walk/from my walk'
+
+export const aside: LexiconData['aside'] = [
+  each('leave/leaving', leavesElsewhere),
+  each('take a break/taking a break/have a break/having a break/need a break/want a break', breaksWithin),
+  each('im back/i am back/back now', backAtThings),
+  each(
+    'im in/i am in/we are in/were in/now in/currently in',
+    'a meeting/meetings/bed/the bath/the car/the office/class/a lesson/a lecture/a hurry/a rush/the middle/the gym/the boat/town/the queue/a queue/two minds/good spirits/a good mood/a bad mood/agony/pain/no pain/no rush/less pain/more pain/so much pain/a lot of pain',
+  ),
+  each(
+    'help me',
+    'move/lift/carry/up/dress/get up/get dressed/get out/put/with the shopping/with my socks/with my shoes/with the kids/sleep/through',
+  ),
+  each('need help', 'with/getting/to get/putting/at home/around/moving/carrying/tying'),
+  each('can you help/could you help', 'me with the/me with my/with the/with my'),
+  each('my resume/resume', 'is/was/off/out/to a/and cover'),
+  'stop for coffee, stop for lunch, stop for petrol, stop for gas, stop for a coffee, stop for a break, stop for fuel, stop for a red',
+].join(', ')
+
+export const refusals: LexiconData['refusals'] = `
+  dont, do not, never, wont, will not, wouldnt, would not, didnt, did not, doesnt, not, im not, i am not, not going
+  to, dont want to, do not want to, never want to, dont really, dont ever, no need to, no need for, no need of, dont
+  need to, do not need to, never said i, never said, didnt say i, didnt say, not saying i, not that i, dont think i,
+  do not think i
+`
+
+export const things: LexiconData['things'] =
+  'work, weather, traffic, sleep, job, boss, news, film, movie, food, dinner, lunch, coffee, wifi, internet, signal, phone, train, bus, flight, commute, meeting, exam, exams, school, uni, race, regatta, match, game, rain, wind, mood, hotel, shift, tv'
 
 export const barriers: LexiconData['barriers'] = {
   time: `

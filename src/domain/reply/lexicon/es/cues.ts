@@ -64,7 +64,7 @@ const doing = {
   dayOff:
     'hoy descanso, descanso hoy, hoy toca descanso, hoy tocaba descanso, dia de reposo, hoy reposo, hoy libre, hoy libro, hoy no toca',
   half: 'media, medio, la mitad, mitad, hice la mitad',
-  nothing: 'ninguna, ninguno, nada, ningun, nadita',
+  nothing: 'nada de nada, ninguna, ninguno, nada, ningun, nadita',
   noSession: `
     falte a las dos, falte a ambas, falte a todas, me perdi las dos, me perdi ambas, me salte ambas, no hice ninguna de las dos, no pude con ninguna,
     no hice nada, no hice ninguna, no hice ninguno, no hice las sesiones, no hice los ejercicios, no hice
@@ -77,7 +77,7 @@ const doing = {
     ninguna hoy, no me dio tiempo a nada, no me dio tiempo, no hicimos nada, hice nada
   `,
   missed:
-    'me olvide de, me olvide, se me olvido, se me olvidaron, olvide, se me paso, se me pasaron, falte a, me perdi, me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
+    'deje de hacer, me olvide de, me olvide, se me olvido, se me olvidaron, olvide, se me paso, se me pasaron, falte a, me perdi, me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
   vagueCount: `
     media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par,
     un par de, varias, casi todas, casi todo, casi todos, la
@@ -94,7 +94,7 @@ const doing = {
     entreno, ejercicios, practicas, ses, rondas, ronda, de ellas, de las dos, de las tres, sesiones hechas,
     sesiones completadas, seciones, secion, sesions
   `,
-  did: 'alcance a hacer, alcance a completar, llegue a hacer, pude completar, hice, echo, eche, he hecho, hicimos, hise, ice, hago, logre, pude hacer, consegui hacer, consegui, complete, he completado, termine, acabe, realice, solo hice, hice solo',
+  did: 'no pude hacer mas que, no pude hacer mas de, no hice mas que, no hice mas de, no pude mas que con, alcance a hacer, alcance a completar, llegue a hacer, pude completar, hice, echo, eche, he hecho, hicimos, hise, ice, hago, logre, pude hacer, consegui hacer, consegui, complete, he completado, termine, acabe, realice, solo hice, hice solo',
   done: 'hecha, echas, echa, echos, hechas, hecho, hechos, completada, completadas, completado, terminadas, terminada, listas, lista, cumplidas, realizadas',
   sessionLetter: 's, x',
 } satisfies Partial<Cues>
@@ -115,7 +115,7 @@ const feeling = {
   `,
   noSymptoms: `sin sintomas, ningun sintoma, no tengo sintomas, sin ningun sintoma, no hay sintomas, ${nowhere}`,
   painVague: `
-    fuerte, leve, leves, suave, mucho dolor, poco dolor, un poco de dolor, algo de dolor,
+    nada mal, no esta nada mal, fuerte, leve, leves, suave, mucho dolor, poco dolor, un poco de dolor, algo de dolor,
     bastante dolor, moderado, horrible, terrible, insoportable, fatal, mal, me duele un poco, me
     duele mucho, me duele bastante, me duele algo, duele un poco, duele mucho, duele un monton,
     me duele un monton, duele bastante, regular,

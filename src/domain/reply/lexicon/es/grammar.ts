@@ -73,13 +73,16 @@ const numbersAndJoints = {
 
 const smallWords = {
   article: `
-    un, el, la, los, las, lo, mi, mis, unos, unas, su, sus, este, esta, unos cuantos, aproximadamente, aprox,
+    numero, un numero, el numero, un, el, la, los, las, lo, mi, mis, unos, unas, su, sus, este, esta, unos cuantos, aproximadamente, aprox,
     casi un, como un, como una, mas o menos, mas o menos un, unos, sobre un, con, con un, para,
     alrededor de un, digamos, cosa de, algo asi como un, dl, una especie de, en total, total, exactamente,
     de unos, en un, a nivel, calculo, calculo que un, creo que un, creo
   `,
   be: `${each('lo siento/la siento/lo noto/la noto/me queda/se me queda/queda/me quedo/se me quedo', 'en/en el/en la/en los/en las/por el/por la')}, queda un poquito, queda un poco, queda algo, me queda un poquito, me queda un poco, me queda algo, es, esta en, son, estoy, estoy en, siento, sigue, sigue en, sigo con, sigo en, anda, anda en, anda por, tengo, tengo un, tengo el, hay, ha sido, es de, era de, estan, queda en, se siente, noto, sigue siendo, estamos`,
   soft: `
+    ${each('se me olvido/se me paso/me olvide de/me olvide/olvide', 'escribir/escribirte/contestar/contestarte/responder/apuntar/apuntarlo/anotar/anotarlo/reportar/mandar/mandarlo/avisar/registrar/registrarlo/enviarlo/decirte')},
+    no pude mas, no puedo mas, ya no pude mas, ya no puedo mas, no doy mas, no di para mas, no daba mas,
+    eh, ehh, mmm, mm, o sea, osea, deje de,
     sola, solita, solito,
     me, te, se, yo, muy, mucho, muchisimo, bastante, tan, pues, bueno, buenas, hola, ola, holi, hey, oye, ey,
     buenos dias, buen dia, buenas tardes, buenas noches, k tal, q tal, que tal, coach, entrenador,
@@ -116,7 +119,7 @@ const talk = {
     comprimidos, cojines, almohadas, horas de sueno, veces anoche, remadas
   `,
   unitBefore:
-    'semana, semana numero, energia, estres, sueno, calidad de sueno, esfuerzo, animo, fatiga, motivacion, edad, numero, fase, etapa, paso numero, autobus, bus, tome, tomo, l, version, pagina, capitulo, habitacion, peldano, sem, bebi, sali con',
+    'semana, semana numero, ejercicio numero, sesion numero, dia numero, etapa numero, energia, estres, sueno, calidad de sueno, esfuerzo, animo, fatiga, motivacion, edad, fase, etapa, paso numero, autobus, bus, tome, tomo, l, version, pagina, capitulo, habitacion, peldano, sem, bebi, sali con',
   setsOf: 'series de, repeticiones de, tandas de, vueltas de',
   clock:
     'trabaje hasta las, trabajando hasta las, trabajo hasta las, en el trabajo hasta las, despierto hasta las, despierta hasta las, fuera hasta las, ocupado hasta las, ocupada hasta las, nos vemos a las, a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',
@@ -132,7 +135,7 @@ const talk = {
 /** Phrases in which a word of ours means something else ("a pie", "media hora"). */
 const looksLike = {
   none: `
-    a pie, de pie, en pie, a pie de obra, pie de obra, al pie de la letra, de espaldas, la espalda mojada,
+    y luego nada, luego nada, y despues nada, despues nada, desde entonces nada, no el dolor, no por el dolor, no por dolor, no es el dolor, no es por el dolor, a pie, de pie, en pie, a pie de obra, pie de obra, al pie de la letra, de espaldas, la espalda mojada,
     media
     hora, media manana, y media, media tarde, medio dia, media noche, media jornada, medio tiempo,
     medio dormido,

@@ -3,7 +3,7 @@ import { cuesOfSlots } from './cues.ts'
 import { cuesOfGrammar } from './grammar.ts'
 import { bent, known } from './known.ts'
 import { counts, daysBack, months, numbers, pairs, sides, weekdays, zones } from './slots.ts'
-import { barriers, intents, keyboard } from './talk.ts'
+import { aside, barriers, intents, keyboard, refusals, things } from './talk.ts'
 
 /** Spanish of Spain and of the Americas, with the shorthand of people on a phone. */
 export const es: LexiconData = {
@@ -25,6 +25,9 @@ export const es: LexiconData = {
   months,
   cues: { ...cuesOfSlots, ...cuesOfGrammar },
   intents,
+  aside,
+  refusals,
+  things,
   barriers,
   bent,
   known,

@@ -1,4 +1,6 @@
+import { each } from '../each.ts'
 import type { LexiconData } from '../schema.ts'
+import { plainWishes } from '../wishes.ts'
 
 /** "quiero terminar con este programa": who wants out, and of what. */
 const leaving =
@@ -21,7 +23,7 @@ const leavingIt = leaving
 export const intents: LexiconData['intents'] = {
   leave: {
     within: `
-      ${leavingIt}, quiero irme, quiero terminar aqui, no quiero participar, no quiero participar mas,
+      ${leavingIt}, ${plainWishes.en.leave}, quiero irme, quiero terminar aqui, no quiero participar, no quiero participar mas,
       darme de baja, me doy de baja, dame de baja, quiero la baja, borra mis datos, borrar mis datos,
       borren mis
       datos, elimina mis datos, eliminar mis datos, borra todo, borrame, eliminame, borra mi cuenta, no quiero
@@ -30,23 +32,22 @@ export const intents: LexiconData['intents'] = {
       dejar el programa, me salgo, me retiro, quiero cancelar, cancela todo, abandono, no quiero seguir, no
       quiero continuar, ya no quiero esto, olvidame, sacame de, quiero terminar con esto
     `,
-    whole:
-      'baja, salir, cancelar, me voy, adios para siempre, stop, fin, parar, basta, dejar, terminar, eliminar',
+    whole: `${plainWishes.en.wordOfLeave}, baja, salir, cancelar, me voy, adios para siempre, stop, fin, parar, basta, dejar, terminar, eliminar`,
   },
   pause: {
     within: `
-      una pausa, hacer pausa, pausa de, pausa hasta, pausar, en pausa, de vacaciones, vacaciones,
+      ${plainWishes.en.pause}, una pausa, hacer pausa, pausa de, pausa hasta, pausar, en pausa, de vacaciones, vacaciones,
       un descanso de,
       tomar un descanso, tomarme un descanso, necesito un descanso, necesito descansar unos, unos dias libres,
       estare fuera, voy a estar fuera, me voy de viaje, de viaje, me voy fuera, no estare, fuera hasta,
       parar unos
       dias, parar una semana, no me escribas hasta, no me escribas durante, semana libre, ponme en pausa
     `,
-    whole: 'pausa, descanso, vacaciones, pausa por favor, de viaje, fuera',
+    whole: `${plainWishes.en.wordOfPause}, pausa, descanso, vacaciones, pausa por favor, de viaje, fuera`,
   },
   resume: {
     within: `
-      ya volvi, he vuelto, ya regrese, volvi, he regresado, ya estoy de vuelta, estoy de vuelta, de vuelta,
+      ${plainWishes.en.resume}, ya volvi, he vuelto, ya regrese, volvi, he regresado, ya estoy de vuelta, estoy de vuelta, de vuelta,
       reanudar,
       retomar, retomo, quiero volver, quiero continuar, quiero seguir, empezar de nuevo, volver a empezar,
       vuelvo
@@ -74,7 +75,7 @@ export const intents: LexiconData['intents'] = {
   },
   help: {
     within: `
-      como borro, como puedo borrar, como elimino, como puedo eliminar, como me voy, como me salgo, como salgo
+      ${plainWishes.en.help}, como borro, como puedo borrar, como elimino, como puedo eliminar, como me voy, como me salgo, como salgo
       de, como puedo salir, como puedo dejarlo, como lo dejo, como me doy de baja, como puedo darme de baja,
       como funciona, como va esto, como se usa, no entiendo, no lo entiendo, que tengo que escribir,
       que escribo, que
@@ -116,6 +117,32 @@ export const intents: LexiconData['intents'] = {
       'ok, vale, perfecto, genial, bien, muy bien, entendido, de acuerdo, listo, guay, excelente, bueno, dale, ok perfecto, va, estupendo, chevere, recibido, super, okey, buenisimo, ok vale',
   },
 }
+
+export const aside: LexiconData['aside'] = [
+  each(
+    'una pausa/un descanso/pausa/descanso/hacer pausa/tomar un descanso/un descanso de/pausa de/una pausa de',
+    'entre/entre las/de un minuto/de dos minutos/de minuto/minutos/minuto/segundos/cafe/para comer/en el trabajo/despues de cada/tras cada',
+  ),
+  each(
+    'estoy en/estamos en/ahora estoy en',
+    'una reunion/reunion/reuniones/casa/la oficina/clase/el trabajo/el coche/el carro/el bus/la cama/cama/el gimnasio/el medico/la playa/la calle/el centro/misa/mitad/forma/ello/eso',
+  ),
+  each(
+    'me equivoque de/me he equivocado de/perdon me equivoque de',
+    'chat/grupo/persona/conversacion/numero de telefono/ventana/contacto',
+  ),
+  each('necesito ayuda/ayudame', 'con los/con las/con la/con el/para vestirme/para levantarme/en casa'),
+  each(
+    'dejo/quiero dejar',
+    'el coche/la casa/el trabajo/de fumar/de tomar/una nota/un mensaje/de trabajar/de correr',
+  ),
+].join(', ')
+
+export const refusals: LexiconData['refusals'] =
+  'no, no me, nunca, jamas, tampoco, no es que, yo no, no voy a, nunca dije que, no dije que, no digo que'
+
+export const things: LexiconData['things'] =
+  'trabajo, clima, trafico, sueno, jefe, noticias, pelicula, comida, cena, cafe, wifi, internet, tren, bus, vuelo, reunion, examen, examenes, escuela, regata, partido, lluvia, viento, animo, hotel, turno, tiempo'
 
 export const barriers: LexiconData['barriers'] = {
   time: 'tiempo, sin tiempo, falta de tiempo, no tengo tiempo, no tuve tiempo, trabajo, demasiado trabajo, ocupado, ocupada, ninos, familia, viaje, viajes, horario, reuniones, turnos, prisa, prisas',
