@@ -70,7 +70,13 @@ function chunksOf(items: readonly Item[]): Chunk[] {
     if (isBreak(item) || isMark(item, ')') || (item.cue === 'and' && items[at + 1]?.date != null))
       chunks.push({ items: [], days: [] })
   })
-  for (const chunk of chunks) if (isAppointment(chunk)) chunk.days.length = 0
+  chunks.forEach((chunk, n) => {
+    // "a race on saturday and sunday"
+    const before = chunks[n - 1]
+    const goesOn = before?.items.at(-1)?.cue === 'and' && before.days.length === 0 && !hasContent(chunk.items)
+    if (isAppointment(chunk) || (goesOn && before.items.some(({ date }) => date !== null)))
+      chunk.days.length = 0
+  })
   return chunks
 }
 

@@ -37,9 +37,20 @@ function oneAndOther(items: readonly Item[], planned: number): boolean {
 const tellsHour = (item: Item | undefined): boolean =>
   item !== undefined && (TELLS_WHEN.includes(item.cue) || (item.cue === 'none' && item.text === ''))
 
+const SMALL: readonly Item['cue'][] = ['article', 'be', 'was']
+
+/** "pain 1 at 7 this morning" */
+function isOfPain(items: readonly Item[], at: number): boolean {
+  let before = at - 1
+  while (SMALL.includes(items[before]?.cue ?? 'mark') || isMark(items[before], ':')) before -= 1
+  return items[before]?.cue === 'pain' || items[before]?.cue === 'painLetter'
+}
+
 /** "1 this morning and 1 tonight", "two sessions before work and one after": together the sessions. */
 export function addHours(items: readonly Item[], planned: number): void {
-  const numbers = items.filter((i) => i.cue === 'num' && !i.unread && !i.denied && i.slot !== 'pain')
+  const numbers = items.filter(
+    (i, at) => i.cue === 'num' && !i.unread && !i.denied && i.slot !== 'pain' && !isOfPain(items, at),
+  )
   if (numbers.length === 0) return
   const told = numbers.flatMap((n) => {
     const hour = hourOf(items, n)

@@ -36,6 +36,13 @@ function spansIn(words: readonly Known[]): Span[] {
   return spans
 }
 
+/** A phrase of another meaning over the wish's words; a wish that holds such a phrase and more stays one. */
+const takesAway = (aside: Span, { from, to }: Span): boolean =>
+  aside.wish === 'aside' &&
+  aside.from <= to &&
+  aside.to >= from &&
+  !(from <= aside.from && to >= aside.to && to - from > aside.to - aside.from)
+
 /** Can be taken back by a word before it ("don't cancel my plan"). */
 const WISHES: readonly Wish[] = ['leave', 'pause', 'resume', 'help']
 
@@ -44,9 +51,7 @@ function heardIn({ words, tokens }: Heard, language: Language): Set<Wish> {
   const heard = new Set<Wish>()
   for (const span of spans) {
     if (heard.has(span.wish)) continue
-    const apart =
-      span.wish !== 'aside' &&
-      spans.some((other) => other.wish === 'aside' && other.from <= span.to && other.to >= span.from)
+    const apart = span.wish !== 'aside' && spans.some((other) => takesAway(other, span))
     const refused = WISHES.includes(span.wish) && isRefused(words, span.from, tokens, language)
     if (!apart && !refused) heard.add(span.wish)
   }

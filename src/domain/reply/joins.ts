@@ -2,7 +2,8 @@ import { settleAgreeing, settleOnlyOne } from './agreeing.ts'
 import { counted, foreign, glued, outstanding } from './foreign.ts'
 import { type Item, isBreak, isMark } from './items.ts'
 import type { Language } from './lexicon/compile.ts'
-import { isNum, type Join, merged, rewrite, skipped } from './rewrite.ts'
+import { bound, change, changeBack, range } from './ranges.ts'
+import { isNum, type Join, merged, rewrite } from './rewrite.ts'
 import {
   atHour,
   hourOfThing,
@@ -61,7 +62,9 @@ const andHalf: Join = (items, at) => {
   next += isMark(items[next + 1], '-') ? 2 : 1
   if (items[next]?.cue === 'article') next += 1
   const half = items[next]
-  return half?.cue === 'half' ? [next - at + 1, [merged(a, half, a.value + 0.5)]] : null
+  // "pain 4 and half done": of the sessions
+  if (half?.cue !== 'half' || half.text.indexOf(' ') > 1) return null
+  return [next - at + 1, [merged(a, half, a.value + 0.5)]]
 }
 
 /** "8 out of 10", "4/10", "2 of 2": the number below tells what is counted. */
@@ -88,82 +91,6 @@ const outOf: Join = (items, at, planned) => {
   // in "2/4" the second may be the pain; on any other scale ("4 of 5") nothing can be told
   if (slash && a.value <= planned && top.value > planned) return null
   return [3, [merged(a, top, a.value, { unsure: true })]]
-}
-
-const joiner = (item: Item | undefined): boolean =>
-  item?.cue === 'to' || item?.cue === 'or' || item?.cue === 'maybe' || isMark(item, '-~')
-
-/** "4-5", "4 or 5", "between 4 and 5", "4, maybe 5": the worse end, known to be a range. */
-const range: Join = (items, at) => {
-  const opened = items[at]?.cue === 'between' || items[at]?.cue === 'from' ? 1 : 0
-  const a = items[at + opened]
-  if (!isNum(a) || a.slot === 'sessions') return null
-  let next = at + opened + 1
-  if (isMark(items[next], ',') && items[next + 1]?.cue === 'maybe') next += 1
-  const joins = joiner(items[next]) || (opened === 1 && items[next]?.cue === 'and')
-  if (!joins) return null
-  const descends = items[next]!.cue === 'to' && opened === 1
-  next += 1
-  while (items[next]?.cue === 'article') next += 1
-  const b = items[next]
-  if (!isNum(b)) return null
-  const slot = b.slot ?? a.slot
-  const falls = descends && b.value < a.value
-  return [
-    next - at + 1,
-    [merged(items[at]!, b, Math.max(a.value, b.value), { slot, range: true, unsure: falls })],
-  ]
-}
-
-/** "down from 6 to 4", "6 -> 4": a change, and its end is the value. */
-const change: Join = (items, at) => {
-  const first = items[at]
-  if (first?.cue === 'change' && isNum(items[at + 1])) {
-    const a = items[at + 1]!
-    const b = items[at + 3]
-    if (items[at + 2]?.cue === 'to' && isNum(b))
-      return [
-        4,
-        [
-          merged(first, b, b.value, {
-            slot: b.slot ?? a.slot ?? (items[at + 4]?.cue === 'session' ? null : 'pain'),
-          }),
-        ],
-      ]
-    return [2, [skipped(items, at, at + 1)]]
-  }
-  if (!isNum(first)) return null
-  const arrow = isMark(items[at + 1], '→')
-    ? 1
-    : isMark(items[at + 1], '-') && isMark(items[at + 2], '>')
-      ? 2
-      : 0
-  const b = items[at + 1 + arrow]
-  return arrow > 0 && isNum(b) ? [2 + arrow, [merged(first, b, b.value, { slot: b.slot ?? 'pain' })]] : null
-}
-
-/** "down to 4 from 6" */
-const changeBack: Join = (items, at) => {
-  const to = items[at]
-  const b = items[at + 1]
-  const from = items[at + 2]
-  const a = items[at + 3]
-  if (to?.cue !== 'to' || !isNum(b) || from?.cue !== 'from' || !isNum(a)) return null
-  return [4, [merged(to, a, b.value, { slot: b.slot })]]
-}
-
-/** "no more than 4" is 4; "less than 4" and "over 4" are asked back. */
-const bound: Join = (items, at) => {
-  const a = items[at]!
-  const next = items[at + 1]?.cue === 'article' ? at + 2 : at + 1
-  const b = items[next]
-  if (!isNum(b)) return null
-  const taken = next - at + 1
-  if (a.cue === 'atMost') return [taken, [merged(a, b, b.value, { slot: b.slot ?? 'pain', range: b.range })]]
-  const open = a.cue === 'limit' || a.cue === 'below' || a.cue === 'above'
-  if (open || (a.cue === 'outOf' && !isNum(items[at - 1])))
-    return [taken, [merged(a, b, b.value, { slot: b.slot, unsure: true })]]
-  return null
 }
 
 /** "all 3" */

@@ -16,7 +16,7 @@ const MOST_BETWEEN = 4
 
 /** "half done so 1, knee 5", "all of them, so 2": the count that was just told in words, once more. */
 export function restated(items: readonly Item[], bare: readonly Item[], inWords: Amount): Item | null {
-  if (inWords === null || inWords.value === null || bare.length < 2) return null
+  if (inWords === null || inWords.value === null || bare.length === 0) return null
   const from = items.indexOf(inWords.from)
   const again = bare.find((n) => n.value === inWords.value && items.indexOf(n) > from)
   if (!again) return null

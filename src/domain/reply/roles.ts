@@ -58,9 +58,10 @@ const LEAST_HOURS = 3
 export const hoursOfThing: Join = (items, at) => {
   const [from, to, until] = [items[at], items[at + 1], items[at + 2]]
   if (!isNum(from) || !isNum(until) || !(to?.cue === 'to' || isMark(to, '-'))) return null
-  const thing = items[at - 1]?.cue
+  // "reunión de 9 a 5"
+  const thing = items[items[at - 1]?.cue === 'article' ? at - 2 : at - 1]?.cue
   const other = thing === 'unit' || thing === 'clock' || thing === 'word'
-  if (!other || isNum(items[at - 2]) || from.value > LATEST_HOUR) return null
+  if (!other || from.value > LATEST_HOUR) return null
   const falls = from.value >= EARLIEST_START && from.value - until.value >= LEAST_HOURS
   return falls ? [3, [skipped(items, at, at + 2)]] : null
 }

@@ -108,6 +108,18 @@ describe('several days in one message', () => {
     expect(days('was in the foot yesterday, today only thigh, 2, pain 3')).toEqual([[TODAY, 2, 'thigh', 3]])
   })
 
+  it('days of something else date no report', () => {
+    expect(days('2 calf 4, race on saturday and sunday')).toEqual([[TODAY, 2, 'calf', 4]])
+    expect(days('race on saturday and sunday, 2 calf 4')).toEqual([[TODAY, 2, 'calf', 4]])
+  })
+
+  it('a numbered reply may stand below its days', () => {
+    expect(days('yesterday and today:\n1) 2\n2) calf\n3) 6')).toEqual([
+      [TODAY, 2, 'calf', 6],
+      [tuesday, 2, 'calf', 6],
+    ])
+  })
+
   it('a day too far back among others makes the day unsure', () => {
     const reading = read('Thursday 2 calf 5, Sunday 2 calf 4, today 1 knee 3')
     expect([reading.day, reading.unsure]).toEqual([TODAY, ['day']])
@@ -131,6 +143,11 @@ describe('lists, labels and counts told twice', () => {
     ['es', 'la mitad o sea una, rodilla, 5', 1, 'knee', 5],
     ['en', 'max 6 avg 3, calf, 2', 2, 'calf', 6],
     ['en', 'avg 3 max 6, 2 done, calf', 2, 'calf', 6],
+    ['en', 'did both so 2, a 1 out of 10, reached the ankle', 2, 'foot', 1],
+    ['en', 'pain four - 2 done - only the buttock', 2, 'buttock', 4],
+    ['en', '0/10 - 2 done - felt it in my toes', 2, 'foot', 0],
+    ['en', 'pain 4 and half done, calf', 1, 'calf', 4],
+    ['en', 'missed one so 1 - a 0 out of 10 - my back', 1, 'back', 0],
   ])('%s: %s', (locale, text, ...told) => {
     expect(values(read(text, locale))).toEqual(told)
   })
@@ -150,6 +167,8 @@ describe('hours of the day', () => {
     ['work 8 to 4, both, calf, 3', 2, 'calf', 3],
     ['worked 8-5, both, knee, 3', 2, 'knee', 3],
     ['2 calf 4, I fly at 6', 2, 'calf', 4],
+    ['pain 8, meetings 9 to 5, down to the hamstring, none done', 0, 'thigh', 8],
+    ['pain 1 at 7 this morning, in my groin, did one at 7 this morning', 1, 'thigh', 1],
     ['pain at 7 this morning, 4 now, calf, both', 2, 'calf', 7],
     ['calf 6 to 4, both', 2, 'calf', 6],
   ])('%s', (text, ...told) => {

@@ -5,11 +5,11 @@
 export const plainWishes = {
   en: {
     leave:
-      'i want to leave, i want to quit, i want to stop this, i quit, stop messaging me, stop writing to me, delete my data, unsubscribe',
+      'i want to leave, i want to quit, i want to stop, i want to stop this, i quit, stop messaging me, stop writing to me, delete my data, unsubscribe',
     pause: 'i need a break, i want a break, i want to pause, take a break please, pause please',
     resume: 'i want to continue, i want to start again, i am back, im back',
     help: 'help me, i need help, help please, please help',
-    wordOfLeave: 'leave, quit, stop',
+    wordOfLeave: 'leave, quit, stop, cancel',
     wordOfPause: 'pause',
     wordOfHelp: 'help',
   },

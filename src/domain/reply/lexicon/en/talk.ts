@@ -61,7 +61,7 @@ export const intents: LexiconData['intents'] = {
       the programme, leave the program, leaving the programme, quit the programme, quit the program, i
       want to stop this, stop this, i want to stop, leave the study, done with this, im out, want my data
       deleted, wipe my data, never contact me, never message me, dont contact me, do not contact me, stop
-      bothering me, want to end this, stop these messages, had enough of this, dont want any more
+      bothering me, want to end this, stop these messages, had enough of this, want to leave at the end, like to leave at the end, dont want any more
       messages, cancel this
     `,
     whole: `
@@ -214,9 +214,14 @@ export const aside: LexiconData['aside'] = [
   ),
   each(
     'help me',
-    'move/lift/carry/up/dress/get up/get dressed/get out/put/with the shopping/with my socks/with my shoes/with the kids/sleep/through',
+    'move/lift/carry/up/dress/get up/get dressed/get out/put/with the shopping/with my socks/with my shoes/with the kids/through',
   ),
-  each('need help', 'with/getting/to get/putting/at home/around/moving/carrying/tying'),
+  each(
+    'need help',
+    'with the shopping/with shopping/with my socks/with my shoes/with the kids/getting/to get/putting/at home/around/moving/carrying/tying',
+  ),
+  each('cant/cannot', 'take a break/have a break'),
+  each('i quit/quit', 'smoking/my job/work/rowing/drinking/coffee/sugar/the gym/vaping'),
   each('can you help/could you help', 'me with the/me with my/with the/with my'),
   each('my resume/resume', 'is/was/off/out/to a/and cover'),
   'stop for coffee, stop for lunch, stop for petrol, stop for gas, stop for a coffee, stop for a break, stop for fuel, stop for a red',
@@ -226,7 +231,7 @@ export const refusals: LexiconData['refusals'] = `
   dont, do not, never, wont, will not, wouldnt, would not, didnt, did not, doesnt, not, im not, i am not, not going
   to, dont want to, do not want to, never want to, dont really, dont ever, no need to, no need for, no need of, dont
   need to, do not need to, never said i, never said, didnt say i, didnt say, not saying i, not that i, dont think i,
-  do not think i
+  do not think i, not sure i, not sure if i, dont know if i, do not know if i, not sure whether i
 `
 
 export const things: LexiconData['things'] =

@@ -131,7 +131,10 @@ export const aside: LexiconData['aside'] = [
     'me equivoque de/me he equivocado de/perdon me equivoque de',
     'chat/grupo/persona/conversacion/numero de telefono/ventana/contacto',
   ),
-  each('necesito ayuda/ayudame', 'con los/con las/con la/con el/para vestirme/para levantarme/en casa'),
+  each(
+    'necesito ayuda/ayudame',
+    'con las compras/con la compra/con los calcetines/con los zapatos/con los ninos/para vestirme/para levantarme/en casa',
+  ),
   each(
     'dejo/quiero dejar',
     'el coche/la casa/el trabajo/de fumar/de tomar/una nota/un mensaje/de trabajar/de correr',
@@ -139,7 +142,7 @@ export const aside: LexiconData['aside'] = [
 ].join(', ')
 
 export const refusals: LexiconData['refusals'] =
-  'no, no me, nunca, jamas, tampoco, no es que, yo no, no voy a, nunca dije que, no dije que, no digo que'
+  'no, no me, nunca, jamas, tampoco, no es que, yo no, no voy a, nunca dije que, no dije que, no digo que, no se si, no estoy seguro de si, no estoy segura de si'
 
 export const things: LexiconData['things'] =
   'trabajo, clima, trafico, sueno, jefe, noticias, pelicula, comida, cena, cafe, wifi, internet, tren, bus, vuelo, reunion, examen, examenes, escuela, regata, partido, lluvia, viento, animo, hotel, turno, tiempo'
