@@ -123,7 +123,7 @@ function amountAt(items: readonly Item[], at: number, planned: number, language:
     case 'count':
       return stands(items, at) ? { value: item.value, from: item } : null
     case 'vagueCount':
-      if (items[at + 1]?.cue === 'zone' && NEARLY.test(item.text)) return null
+      if ((items[at + 1]?.cue === 'zone' && NEARLY.test(item.text)) || leadsToZone(items, at)) return null
       return item.text.includes(' ') || stands(items, at) ? asked(item) : null
     case 'notYet':
       return item.text.includes(' ') || stands(items, at) ? asked(item) : null
@@ -137,6 +137,14 @@ const POINTS_BACK = /^(?:did|done) (?:them|em|it)$/
 
 /** "nearly all thigh" tells where. */
 const NEARLY = /^(?:nearly|almost|casi) /
+
+/** "half way down the thigh" */
+function leadsToZone(items: readonly Item[], at: number): boolean {
+  let next = at + 1
+  if (items[next]?.cue !== 'inside') return false
+  while (BESIDE_HALF.includes(items[next]?.cue ?? 'mark')) next += 1
+  return items[next]?.cue === 'zone' || items[next]?.cue === 'leg'
+}
 
 /** Sessions told in words: "both", "all", "half", "none done", "missed one", "twice". */
 export function sessionsInWords(items: readonly Item[], planned: number, language: Language): Amount {

@@ -17,7 +17,11 @@ export const atHour: Join = (items, at) => {
 export const shareOfThing: Join = (items, at) => {
   const [n, of, top, thing] = [items[at], items[at + 1], items[at + 2], items[at + 3]]
   if (!isNum(n) || !isNum(top) || !(isMark(of, '/') || of?.cue === 'outOf')) return null
-  const other = thing?.cue === 'unit' || (thing?.cue === 'unitBefore' && !isNum(items[at + 4]))
+  const other =
+    thing?.cue === 'unit' ||
+    (thing?.cue === 'unitBefore' && !isNum(items[at + 4])) ||
+    // "10/10 session": how it went
+    (thing?.cue === 'session' && top.value === TOP_OF_PAIN)
   return other ? [4, [skipped(items, at, at + 3)]] : null
 }
 

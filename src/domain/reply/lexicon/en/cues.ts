@@ -65,7 +65,8 @@ const places = {
     extension, extensions, lifts, opener, openers, hinge, hinges, press, presses, touches, rolls,
     rotations, rotation, glides, glide, sliders, slider, massage, roller, drops, walks, rockbacks, rocks,
     tucks, flexion, brace, support, taps, circles, drill, squat, squats, exercise, machine, band,
-    height, length, path, locker
+    height, length, path, locker, blister, blisters, infection, nail, nails, wart, verruca, bruise, graze, sock, socks,
+    spa, boot, strap, plaster
   `,
 } satisfies Partial<Cues>
 
@@ -193,11 +194,13 @@ const doing = {
     missed the exercises, couldnt do either, didnt do either, neither done, neither session
   `,
   missed:
-    'gave up on, left out the, missed, skipped, skip, forgot the, forgot my, all but, except for, minus, one short, bailed on, ditched',
+    'all bar, everything bar, all except, everything except, everything but, both except, both bar, every one except, all minus, all apart from, gave up on, left out the, missed, skipped, skip, forgot the, forgot my, all but, except for, minus, one short, bailed on, ditched',
   vagueCount: `
     a session and a half, session and a half, one session and a half, a sesh and a half, one sesh and a half, one and a bit sessions, one and a bit,
     half a session, half a sesh, half one, half of one, half a workout, only half of one, some of them,
     some of it, a few, most of them, most of it, most, few, a couple, couple, couple of, a couple of,
+    nearly both, almost both, not quite both, not quite all, less than half, more than half, about half, around half, roughly half, over half,
+    under half, just over half, just under half, barely half, well over half, nearly half, almost half,
     several, a bit of it, bits of, part of it, part of them, some sessions, some exercises, some drills,
     partly, partially, nearly all, almost all, almost everything, nearly everything, not all,
     not all of it, not all of them, not everything, not both, didnt do all, didnt do both,

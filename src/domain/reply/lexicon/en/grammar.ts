@@ -116,6 +116,7 @@ const scope = {
   `,
   no: `
     ${each('nuthin/nuffin/nothin/nuttin', 'in/in the/in my/down the/down my/at')},
+    ${each('stubbed/rubbed/grazed/scraped/bruised/banged/twisted/sprained/rolled/cut/burnt/stubbed the/rubbing/blistered', 'my')},
     no, not, gone from the, gone from my, pain gone from, pain gone from the, pain gone from my,
     pain is gone from the, pain has gone from the, pain has gone from my, pain is gone from my, never,
     without, doesnt, dont, didnt, isnt, wasnt, hasnt, havent, arent, aint, couldnt, wont, wouldnt,
@@ -317,6 +318,7 @@ const talk = {
     weekly
   `,
   unitBefore: `
+    period cramps, period pains, ${each('tooth/neck/shoulder/stomach/tummy/wrist/elbow/head/ear/eye/hand/jaw', 'pain/pains/ache/aches/cramps')}, toothache, headache, migraine, earache,
     sleep, sleep score, anxiety, anxiety level, worry, happiness, enjoyment, difficulty, appetite, focus,
     hunger, weight, floor, heart rate, pulse, temperature, temp, dose, lesson, exertion, perceived exertion,
     workload, alertness, recovery, readiness, wellbeing, well being, turned, hydration, energy level,

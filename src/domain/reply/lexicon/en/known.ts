@@ -164,7 +164,7 @@ dragging, tripping, stumbling, falling, fall, crash, accident, dunno, gonna, wan
 bcos, coxing, coxed, erg, ergs, ergo, sculls, scull, crew, crews, regatta, pontoon, river, catch, catches,
 oars, blade, blades, stroke, strokes, races, pieces, puppy, naps, laptop, screen, desk, pillow,
 mats, wall, step, steps, ladder, roads, drives, airport, flight, flights, station, party, parties, wedding,
-church, football, tennis, cricket, rugby, yoga, pilates, weights, squats, deadlifts, cleans, bench, press,
+church, footy, footie, football, tennis, cricket, rugby, yoga, pilates, weights, squats, deadlifts, cleans, bench, press,
 sauna, painted, painting, printer, primer, pancake, pancakes, tingle, prickly, prickling, trickle, ticklish,
 tickle
 `

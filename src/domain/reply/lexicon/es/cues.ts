@@ -77,9 +77,9 @@ const doing = {
     ninguna hoy, no me dio tiempo a nada, no me dio tiempo, no hicimos nada, hice nada
   `,
   missed:
-    'deje de hacer, me olvide de, me olvide, se me olvido, se me olvidaron, olvide, se me paso, se me pasaron, falte a, me perdi, me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
+    'todas menos, todo menos, todas salvo, todas excepto, las dos menos, deje de hacer, me olvide de, me olvide, se me olvido, se me olvidaron, olvide, se me paso, se me pasaron, falte a, me perdi, me salte, me falto, me faltaron, falto, faltaron, saltada, deje, menos, salvo',
   vagueCount: `
-    media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par,
+    casi las dos, casi ambas, casi los dos, menos de la mitad, mas de la mitad, como la mitad, casi la mitad, media sesion, sesion y media, una y media, una sesion y media, algunas, algunos, alguna, un par,
     un par de, varias, casi todas, casi todo, casi todos, la
     mayoria, parte, una parte, en parte, unas cuantas, unas pocas, pocas, no todas, no todo, no hice todas,
     no hice las dos, no pude hacer las dos, no pude hacer todas, no pude con todas, no termine, no acabe, lo que pude, hice lo que
@@ -144,7 +144,7 @@ const feeling = {
     'mejor, peor, mejoro, empeoro, mejorando, empeorando, aliviado, menos dolor, mas dolor, algo mejor, algo peor, un poco mejor, un poco peor, aumento, disminuyo, ha mejorado, ha empeorado, mucho mejor, mucho peor, mas leve, mas fuerte',
   moved:
     'mas arriba, mas abajo, subiendo, bajando, ha subido, ha bajado, se extiende, extendiendose, mas lejos, mas cerca de la columna, centralizando, se movio',
-  same: 'igual, igual que, igual que siempre, lo mismo, lo mismo que, lo mismo de, mismo, misma, el mismo, la misma, sin cambios, como siempre, sin cambio, no ha cambiado, idem, igualito, como antes, sigue igual, todo igual',
+  same: 'lo de siempre, como de costumbre, lo habitual, lo acostumbrado, igual, igual que, igual que siempre, lo mismo, lo mismo que, lo mismo de, mismo, misma, el mismo, la misma, sin cambios, como siempre, sin cambio, no ha cambiado, idem, igualito, como antes, sigue igual, todo igual',
 } satisfies Partial<Cues>
 
 export const cuesOfSlots = { ...places, ...doing, ...feeling }

@@ -28,6 +28,7 @@ const scope = {
   `,
   no: `
     ${each('ya no lo siento/ya no la siento/no lo siento/ya no lo noto/no lo noto/ya no la noto/ya no me baja/ya no baja/ya no me llega/ya no me duele/ya no se me va', 'en el/en la/en los/en las/al/a la/a los/hasta el/hasta la')},
+    ${each('me golpee/me torci/me raspe/me pele/me corte/me queme/rozadura en/ampolla en/ampollas en/me pise', 'el/la/un/una/los')},
     sin hormigueo, no hay hormigueo, no tengo hormigueo, nada de hormigueo, sin nada de hormigueo, ni hormigueo, sin ningun hormigueo, sin hormigueos, no hay hormigueos, no tengo hormigueos, nada de hormigueos, sin nada de hormigueos, ni hormigueos, sin ningun hormigueos, sin calambres, no hay calambres, no tengo calambres, nada de calambres, sin nada de calambres, ni calambres, sin ningun calambres, sin calambre, no hay calambre, no tengo calambre, nada de calambre, sin nada de calambre, ni calambre, sin ningun calambre, sin ardor, no hay ardor, no tengo ardor, nada de ardor, sin nada de ardor, ni ardor, sin ningun ardor, sin quemazon, no hay quemazon, no tengo quemazon, nada de quemazon, sin nada de quemazon, ni quemazon, sin ningun quemazon, sin pinchazos, no hay pinchazos, no tengo pinchazos, nada de pinchazos, sin nada de pinchazos, ni pinchazos, sin ningun pinchazos, sin punzadas, no hay punzadas, no tengo punzadas, nada de punzadas, sin nada de punzadas, ni punzadas, sin ningun punzadas, sin calambrazos, no hay calambrazos, no tengo calambrazos, nada de calambrazos, sin nada de calambrazos, ni calambrazos, sin ningun calambrazos,
     no, no en el, no en la, ni, ni en el, ni en la, sin, nunca, jamas, nada en, nada en el, nada en la, nada
     en los, nada por debajo de, nada debajo de, no llega, no llega al, no llega a, no me llega al, no me llega
@@ -55,7 +56,7 @@ const numbersAndJoints = {
   to: 'a, a un, pasando a, subiendo a, bajando a',
   from: 'de un, empezo en, empezo con, partiendo de',
   change:
-    'bajo de, bajo de un, subio de, subio de un, paso de, paso de un, ha bajado de, ha subido de, ha pasado de, cambio de, disminuyo de, aumento de, mejoro de, empeoro de',
+    'paso del, ha pasado del, subio del, ha subido del, bajo del, ha bajado del, se movio del, se movio de, se fue del, salio del, ya salio del, se retiro del, retrocedio del, bajo de, bajo de un, subio de, subio de un, paso de, paso de un, ha bajado de, ha subido de, ha pasado de, cambio de, disminuyo de, aumento de, mejoro de, empeoro de',
   wasOf: 'fue de, fue de un, fue d',
   between: 'entre, entre un, entre el, oscila entre, varia entre',
   outOf: 'sobre, sobre un total de, de un total de, de un maximo de',
@@ -82,7 +83,7 @@ const smallWords = {
   soft: `
     ${each('se me olvido/se me paso/me olvide de/me olvide/olvide', 'escribir/escribirte/contestar/contestarte/responder/apuntar/apuntarlo/anotar/anotarlo/reportar/mandar/mandarlo/avisar/registrar/registrarlo/enviarlo/decirte')},
     no pude mas, no puedo mas, ya no pude mas, ya no puedo mas, no doy mas, no di para mas, no daba mas,
-    eh, ehh, mmm, mm, o sea, osea, deje de,
+    pelado, raspado, clavado, justito, redondo, eh, ehh, mmm, mm, o sea, osea, deje de,
     sola, solita, solito,
     me, te, se, yo, muy, mucho, muchisimo, bastante, tan, pues, bueno, buenas, hola, ola, holi, hey, oye, ey,
     buenos dias, buen dia, buenas tardes, buenas noches, k tal, q tal, que tal, coach, entrenador,
@@ -118,8 +119,7 @@ const talk = {
     vueltas, largos, am, pm, euros, pesos, dolares, reuniones, turnos, noches, calmantes, analgesicos,
     comprimidos, cojines, almohadas, horas de sueno, veces anoche, remadas
   `,
-  unitBefore:
-    'semana, semana numero, ejercicio numero, sesion numero, dia numero, etapa numero, energia, estres, sueno, calidad de sueno, esfuerzo, animo, fatiga, motivacion, edad, fase, etapa, paso numero, autobus, bus, tome, tomo, l, version, pagina, capitulo, habitacion, peldano, sem, bebi, sali con',
+  unitBefore: `${each('dolor de/dolores de/me duele la', 'cabeza/regla/muelas/cuello/hombro/barriga/estomago/panza/garganta/oido')}, dolor menstrual, semana, semana numero, ejercicio numero, sesion numero, dia numero, etapa numero, energia, estres, sueno, calidad de sueno, esfuerzo, animo, fatiga, motivacion, edad, fase, etapa, paso numero, autobus, bus, tome, tomo, l, version, pagina, capitulo, habitacion, peldano, sem, bebi, sali con`,
   setsOf: 'series de, repeticiones de, tandas de, vueltas de',
   clock:
     'trabaje hasta las, trabajando hasta las, trabajo hasta las, en el trabajo hasta las, despierto hasta las, despierta hasta las, fuera hasta las, ocupado hasta las, ocupada hasta las, nos vemos a las, a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',
