@@ -17,8 +17,11 @@ const MEND =
 export function readAddress(url: string): Address {
   if (url.startsWith('file:')) return { kind: 'sqlite', path: filePath(url) }
   if (/^postgres(ql)?:\/\//.test(url)) return server(url)
-  const scheme = /^[a-z][a-z0-9+.-]*:/i.exec(url)?.[0] ?? 'no scheme'
-  throw new StoreProblem(`The database address has ${scheme}, which is not known here: ${MEND}.`)
+  const scheme = /^[a-z][a-z0-9+.-]*:/i.exec(url)?.[0]
+  const told = scheme
+    ? `begins with ${scheme}, which is not known here`
+    : 'begins with neither file: nor postgresql:'
+  throw new StoreProblem(`The database address ${told}: ${MEND}.`)
 }
 
 function filePath(url: string): string {

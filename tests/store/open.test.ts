@@ -116,8 +116,10 @@ describe('a SQLite file', () => {
 
 describe('an address', () => {
   it('that is none is refused with the mend', async () => {
-    expect(await problem('mysql://localhost/x')).toMatch(/has mysql:, which is not known here: use file:PATH/)
-    expect(await problem('ebbline.db')).toMatch(/has no scheme.*use file:PATH/)
+    expect(await problem('mysql://localhost/x')).toMatch(
+      /begins with mysql:, which is not known here: use file:PATH/,
+    )
+    expect(await problem('ebbline.db')).toMatch(/begins with neither file: nor postgresql:: use file:PATH/)
     expect(await problem('')).toMatch(/use file:PATH/)
     expect(await problem('file:')).toMatch(/names no file/)
     expect(await problem('file::memory:')).toMatch(/names no file/)
