@@ -135,7 +135,7 @@ export function findSide(items: readonly Item[], language: Language): Side | nul
   for (let at = 0; at < items.length; at++) {
     const item = items[at]!
     if (item.unread || item.denied) continue
-    if (item.cue === 'both' && isBothSides(items, at, language)) return 'both'
+    if (item.cue === 'both' && isBothSides(items, at, language) && !isDenied(items, at)) return 'both'
     if (item.cue !== 'left' && item.cue !== 'right') continue
     if (!sideAt(items, at)) continue
     if (item.cue === 'left') left = true
@@ -143,6 +143,13 @@ export function findSide(items: readonly Item[], language: Language): Side | nul
   }
   if (left && right) return 'both'
   return left ? 'left' : right ? 'right' : null
+}
+
+/** "both legs fine" */
+function isDenied(items: readonly Item[], both: number): boolean {
+  let next = both + 1
+  while (items[next]?.cue === 'article' || items[next]?.cue === 'partOf') next += 1
+  return items[next]?.denied ?? false
 }
 
 /** "both calves" names two sides; "both, calf" two sessions. */

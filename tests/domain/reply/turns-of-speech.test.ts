@@ -244,6 +244,20 @@ describe('said of something else', () => {
   })
 })
 
+describe('sides', () => {
+  it.each([
+    'both legs fine, back 2, 2 done',
+    'no pain in both legs, back 2, 2 done',
+    'both calves ok now, thigh 2, 2 done',
+  ])('%s: no side is told', (text) => {
+    expect(read(text).side).toBeNull()
+  })
+
+  it.each(['both calves 4, 2 done', 'both legs, calf 4, 2 done', 'both legs are bad'])('%s: both', (text) => {
+    expect(read(text).side).toBe('both')
+  })
+})
+
 describe('answers', () => {
   it('"not yet" answers whether it is easy by now', () => {
     expect(read('not yet', 'en', 'comfort').answer).toBe('no')

@@ -1,5 +1,5 @@
 /** How words are read, whatever the language. Raised when a change of the reader reads a reply differently. */
-const READER_VERSION = 15
+const READER_VERSION = 16
 
 /** Which words are known, by language. Raised with every change of its words; a test holds it to that. */
 const WORDS_VERSION: Readonly<Record<string, number>> = { en: 21, es: 20 }
