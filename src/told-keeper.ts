@@ -5,7 +5,7 @@ import { serverOf } from './chat/channel-facts.ts'
 import { safeError } from './chat/safe-error.ts'
 import { watchServers } from './chat/watch-servers.ts'
 import type { Ladder } from './domain/ladder/ladders.ts'
-import { tellTrouble } from './engine/coach/server-trouble.ts'
+import { troubleOf } from './engine/coach/server-trouble.ts'
 import type { Server } from './engine/event.ts'
 import type { PracticeRow } from './engine/rows.ts'
 import type { OpenStore } from './store/open.ts'
@@ -44,9 +44,10 @@ export async function watchPractices(
     const of = { server: practice.guild }
     if (!practice.policyConfirmed) log.warn(of, 'the platform policy is not confirmed: nobody can be invited')
     if (!server) return log.warn(of, 'the bot is not in the server of a practice; it is kept')
-    const texts = textsFor(practice.language)
-    const wrong = await store.transaction((tx) => tellTrouble(tx, practice, server, texts, now()))
-    if (wrong > 0) log.warn({ ...of, wrong }, 'a practice cannot work as it should; see ebb doctor')
+    const trouble = troubleOf(practice, server, textsFor(practice.language), now())
+    if (!trouble) return
+    await store.transaction((tx) => tx.apply({ changes: [], postings: [trouble.posting] }))
+    log.warn({ ...of, wrong: trouble.wrong }, 'a practice cannot work as it should; see ebb doctor')
   }
   for (const practice of await store.transaction((tx) => tx.practices()))
     await look(practice, serverOf(client, practice.guild, permissions))

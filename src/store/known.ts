@@ -22,6 +22,7 @@ export async function* knownPeople(
   concerned: Concerned | null,
 ): AsyncGenerator<KnownClient[]> {
   const common: Common = { now, practices: new Map(), words: new Map() }
+  if (concerned === null) await database.use((db) => learn(db, common, {}))
   for await (const rows of concerned === null ? everybody(database) : theirs(database, concerned)) {
     yield await database.use((db) => known(db, rows, common))
     await letOthersIn()
@@ -83,8 +84,10 @@ interface Practice {
   readonly today: Day
 }
 
-async function known(db: Db, rows: Row[], { now, practices, words }: Common): Promise<KnownClient[]> {
-  await learn(db, practices, [...new Set(rows.map(({ practiceId }) => practiceId))], now)
+async function known(db: Db, rows: Row[], common: Common): Promise<KnownClient[]> {
+  const { practices, words } = common
+  const missing = new Set(rows.map(({ practiceId }) => practiceId).filter((id) => !practices.has(id)))
+  if (missing.size > 0) await learn(db, common, { in: [...missing] })
   const once = <T extends string | null>(text: T): T => {
     if (text === null) return text
     if (!words.has(text)) words.set(text, text)
@@ -102,19 +105,9 @@ async function known(db: Db, rows: Row[], { now, practices, words }: Common): Pr
   })
 }
 
-async function learn(
-  db: Db,
-  practices: Map<string, Practice>,
-  ids: readonly string[],
-  now: Date,
-): Promise<void> {
-  const missing = ids.filter((id) => !practices.has(id))
-  if (missing.length === 0) return
-  const rows = await tableOf(db, 'practice').findMany({ where: { id: { in: missing } } })
-  const covers = await tableOf(db, 'cover').findMany({
-    where: { practiceId: { in: missing } },
-    orderBy: { id: 'asc' },
-  })
+async function learn(db: Db, { now, practices }: Common, ids: { in?: string[] }): Promise<void> {
+  const rows = await tableOf(db, 'practice').findMany({ where: { id: ids } })
+  const covers = await tableOf(db, 'cover').findMany({ where: { practiceId: ids }, orderBy: { id: 'asc' } })
   for (const row of rows)
     practices.set(row.id, {
       facts: factsOf(row),
