@@ -5,7 +5,7 @@ import { type ClassIds, type Phrase, phrasesOf, wordsIn } from './phrase-source.
 import { Entry, type Inheritance, type Node, Tree, within } from './phrases.ts'
 import { type Speller, spellerOf } from './spelling.ts'
 import { Weights } from './weights.ts'
-import type { TreeName, Word } from './words.ts'
+import type { Met, TreeName } from './words.ts'
 
 /** A pattern in one fixed order of its parts; each part is a list of classes. */
 export interface Rule {
@@ -58,8 +58,7 @@ export interface Compiled {
   readonly number: Entry
   readonly unknown: Entry
   readonly speller: Speller
-  /** Words that were met before, as they were written; see `words.ts`. */
-  readonly met: Map<string, Word>
+  readonly met: Met
 }
 
 /** The cues that name a body part, a function or a finding; all others turn a sentence and are never inherited. */
@@ -184,6 +183,6 @@ export function compile(source: LexiconSource): Compiled {
       wordsIn(lexicon.net.spells ? [...spellable, ...ofNet.filter(tells)] : spellable),
       new Set([...wordsIn(phrases), ...wordsIn(asides), ...wordsIn(ofNet), ...ordinary]),
     ),
-    met: new Map(),
+    met: { words: new Map(), paths: 0 },
   }
 }

@@ -1,16 +1,7 @@
 import type { Token } from '../reply/tokens.ts'
 import type { Compiled } from './compile.ts'
 import type { Entry } from './phrases.ts'
-import {
-  ASIDES,
-  type Found,
-  type MAIN,
-  type NET,
-  type Opening,
-  type Thread,
-  type TreePlace,
-  type Word,
-} from './words.ts'
+import { ASIDES, type MAIN, type NET, type Path, type TreePlace, type Word } from './words.ts'
 
 /** What parts two units, in rising strength. */
 export const BREAK = { none: 0, comma: 1, contrast: 2, sentence: 3 } as const
@@ -41,71 +32,58 @@ function breakOf(mark: Token, before: Token | undefined, after: Token | undefine
   return SENTENCE_END.has(text) ? BREAK.sentence : BREAK.comma
 }
 
-/** "between (both of) my legs": words of no weight that a phrase may hold in a row. */
-const MOST_SKIPS = 2
-const MOST_THREADS = 4
-const NO_THREADS: readonly Thread[] = []
-const NONE: readonly Found[] = []
-
 /** A message cut into tokens, and the words among them as its lexicon knows them. */
 export interface Said {
   readonly tokens: readonly Token[]
   readonly words: readonly (Word | null)[]
 }
 
-/** "weak this week" is not the idiom "weak week": an idiom holds its own words and no others. */
-const isIdiom = (entry: Entry, { cue, net }: Compiled): boolean =>
-  entry.has(cue.idiom) || entry.has(net.idiom)
+/** A phrase found, and how many tokens it takes. */
+interface Found {
+  readonly entry: Entry
+  readonly length: number
+}
 
-function advance(threads: readonly Thread[], word: Word): readonly Thread[] {
-  let next: Thread[] | null = null
-  for (const { node, skips, isLoose } of threads) {
-    for (const step of word.stepsFrom(node)) {
-      next ??= []
-      next.push({ node: step, skips: 0, isLoose })
+const NONE: readonly Found[] = []
+
+/** The token behind, hyphens between the words of a phrase left out. */
+function following({ tokens, words }: Said, at: number): number {
+  let next = at + 1
+  while (words[next] === null && isHyphen(tokens, next)) next += 1
+  return next
+}
+
+/** Where the path leads with the word at this place, if one stands there. */
+const onward = (path: Path, { words }: Said, at: number): Path | null =>
+  words[at] == null ? null : path.next(words[at]!)
+
+/** The longest phrase of the tree that starts at this word. */
+function longestFrom(said: Said, from: number, tree: TreePlace): Found | null {
+  let found: Entry | null = null
+  let length = 0
+  let at = from
+  for (let path: Path | null = said.words[at]!.opens(tree); path !== null; path = onward(path, said, at)) {
+    if (path.entry !== null) {
+      found = path.entry
+      length = at + 1 - from
     }
-    if (!word.isSkipped || skips === MOST_SKIPS) continue
-    next ??= []
-    next.push({ node, skips: skips + 1, isLoose: true })
+    at = following(said, at)
   }
-  if (next === null) return NO_THREADS
-  return next.length > MOST_THREADS ? next.slice(0, MOST_THREADS) : next
+  return found === null ? null : { entry: found, length }
 }
 
-function endingOf(threads: readonly Thread[], lexicon: Compiled): Entry | null {
-  for (const { node, skips, isLoose } of threads) {
-    const entry = skips === 0 ? node.entry : null
-    if (entry !== null && !(isLoose && isIdiom(entry, lexicon))) return entry
-  }
-  return null
-}
-
-/** The phrases of the tree that start at this word, shortest first. */
-function phrasesFrom(said: Said, at: number, tree: TreePlace, lexicon: Compiled): readonly Found[] {
-  const opening = said.words[at]!.opens(tree)
-  const next = said.words[at + 1]
-  if (opening.bits === 0 || next === undefined || next?.goesOn(opening.bits) === false) return opening.found
-  return longerFrom(said, at, opening, lexicon)
-}
-
-function longerFrom(
-  { tokens, words }: Said,
-  at: number,
-  opening: Opening,
-  lexicon: Compiled,
-): readonly Found[] {
-  let { found, threads } = opening
-  for (let i = at + 1; threads.length > 0 && i < tokens.length; i++) {
-    const word = words[i]
-    if (word == null) {
-      if (isHyphen(tokens, i)) continue
-      break
+/** All phrases of the tree that start at this word, shortest first. */
+function phrasesFrom(said: Said, from: number, tree: TreePlace): readonly Found[] {
+  let found: Found[] | null = null
+  let at = from
+  for (let path: Path | null = said.words[at]!.opens(tree); path !== null; path = onward(path, said, at)) {
+    if (path.entry !== null) {
+      found ??= []
+      found.push({ entry: path.entry, length: at + 1 - from })
     }
-    threads = advance(threads, word)
-    const entry = endingOf(threads, lexicon)
-    if (entry !== null) found = [...found, { entry, length: i + 1 - at }]
+    at = following(said, at)
   }
-  return found
+  return found ?? NONE
 }
 
 function isHyphen(tokens: readonly Token[], i: number): boolean {
@@ -127,7 +105,7 @@ export function unitsOf(said: Said, lexicon: Compiled, tree: typeof MAIN | typeo
       i += 1
       continue
     }
-    const found = phrasesFrom(said, i, tree, lexicon).at(-1)
+    const found = longestFrom(said, i, tree)
     const next = i + (found?.length ?? 1)
     const entry = found?.entry ?? (token.kind === 'number' ? lexicon.number : lexicon.unknown)
     // "fine yesterday and now ..." begins anew as a comma would
@@ -140,7 +118,7 @@ export function unitsOf(said: Said, lexicon: Compiled, tree: typeof MAIN | typeo
       entry,
       start: token.start,
       end: tokens[next - 1]!.end,
-      value: found === undefined && token.kind === 'number' ? (token.value ?? null) : null,
+      value: found === null && token.kind === 'number' ? (token.value ?? null) : null,
       gap: Math.max(gap, least),
       afterQuestion,
     })
@@ -168,7 +146,7 @@ export function asidesOf(said: Said, units: readonly Unit[], lexicon: Compiled):
   let overTo = 0
   for (let i = 0; i < tokens.length; ) {
     while (unit + 1 < units.length && units[unit + 1]!.start <= tokens[i]!.start) unit += 1
-    const found = words[i] == null ? NONE : phrasesFrom(said, i, ASIDES, lexicon)
+    const found = words[i] == null ? NONE : phrasesFrom(said, i, ASIDES)
     const longest = found.at(-1)
     if (longest === undefined) {
       i += 1

@@ -11,34 +11,81 @@ export type TreeName = (typeof TREES)[number]
 export type TreePlace = 0 | 1 | 2
 export const [MAIN, NET, ASIDES] = [0, 1, 2] as const
 
-/** A phrase found, and how many tokens it takes. */
-export interface Found {
-  readonly entry: Entry
-  readonly length: number
-}
-
 /** Where the reading of a phrase stands; a word of no weight may belong to the phrase or be passed over. */
-export interface Thread {
+interface Thread {
   readonly node: Node
   readonly skips: number
   /** Whether a word was passed over anywhere. */
   readonly isLoose: boolean
 }
 
-/** What begins with a word in one of the trees. */
-export interface Opening {
-  /** The phrase that the word is by itself, if it is one. */
-  readonly found: readonly Found[]
-  /** The longer phrases that it may open. */
-  readonly threads: readonly Thread[]
-  /** The bits of the words that may come next in one of them. */
-  readonly bits: number
+/** "between (both of) my legs": words of no weight that a phrase may hold in a row. */
+const MOST_SKIPS = 2
+const MOST_THREADS = 4
+
+/** "weak this week" is not the idiom "weak week": an idiom holds its own words and no others. */
+const isIdiom = (entry: Entry, { cue, net }: Compiled): boolean =>
+  entry.has(cue.idiom) || entry.has(net.idiom)
+
+function endingOf(threads: readonly Thread[], lexicon: Compiled): Entry | null {
+  for (const { node, skips, isLoose } of threads) {
+    const entry = skips === 0 ? node.entry : null
+    if (entry !== null && !(isLoose && isIdiom(entry, lexicon))) return entry
+  }
+  return null
+}
+
+/** The phrases of a tree that may go on after the words read so far; what follows a word is found out once. */
+export class Path {
+  /** The phrase that ends here. */
+  readonly entry: Entry | null
+  private readonly threads: readonly Thread[]
+  /** The bits of the words that may come next in one of the phrases. */
+  private readonly bits: number
+  private after: Map<Word, Path> | null = null
+
+  constructor(
+    private readonly lexicon: Compiled,
+    ending: readonly Thread[],
+    threads = ending,
+  ) {
+    this.entry = endingOf(ending, lexicon)
+    this.threads = threads
+    this.bits = threads.reduce((bits, { node }) => bits | node.bits, 0)
+  }
+
+  /** Where one word more leads; null where no phrase goes on with it. */
+  next(word: Word): Path | null {
+    if (this.bits === 0 || !word.goesOn(this.bits)) return null
+    this.after ??= new Map()
+    const known = this.after.get(word)
+    if (known !== undefined) return known
+    const path = new Path(this.lexicon, this.threadsWith(word))
+    this.after.set(word, path)
+    this.lexicon.met.paths += 1
+    return path
+  }
+
+  private threadsWith(word: Word): Thread[] {
+    const next: Thread[] = []
+    for (const { node, skips, isLoose } of this.threads) {
+      for (const step of word.stepsFrom(node)) next.push({ node: step, skips: 0, isLoose })
+      if (word.isSkipped && skips < MOST_SKIPS) next.push({ node, skips: skips + 1, isLoose: true })
+    }
+    return next.slice(0, MOST_THREADS)
+  }
 }
 
 const NO_STEPS: readonly Node[] = []
-const NOTHING: Opening = { found: [], threads: [], bits: 0 }
-/** Words kept at hand, so that memory stays bounded whatever people write. */
+/** Words and paths kept at hand, so that memory stays bounded whatever people write. */
 const REMEMBERED = 8192
+const MOST_PATHS = 65_536
+
+/** Words that were met before, as they were written, and how many paths lead on from them. */
+export interface Met {
+  readonly words: Map<string, Word>
+  paths: number
+}
 
 /** All that a lexicon has to say of a word as somebody wrote it, found out once. */
 export class Word {
@@ -52,7 +99,7 @@ export class Word {
   private readonly meant: number
   /** The bits of all three. */
   private readonly bits: number
-  private readonly openings: (Opening | null)[] = TREES.map(() => null)
+  private readonly paths: (Path | null)[] = TREES.map(() => null)
   /** What the third layer has learned of it. */
   readonly learned: WordRows | null
   /** Whether no sign can be told with it, whether it names a zone in such a message, and whether it pairs zones. */
@@ -94,21 +141,19 @@ export class Word {
     return step === undefined ? NO_STEPS : [step]
   }
 
-  opens(tree: TreePlace): Opening {
-    this.openings[tree] ??= this.openingIn(this.lexicon.roots[TREES[tree]])
-    return this.openings[tree]
+  /** The phrases of a tree that it opens. */
+  opens(tree: TreePlace): Path {
+    this.paths[tree] ??= this.pathIn(this.lexicon.roots[TREES[tree]])
+    return this.paths[tree]
   }
 
-  private openingIn(root: Node): Opening {
-    const steps = this.stepsFrom(root)
-    const ending = steps.find(({ entry }) => entry !== null)
-    if (steps.length === 0) return NOTHING
-    const open = steps.filter(({ next }) => next.size > 0)
-    return {
-      found: ending === undefined ? [] : [{ entry: ending.entry!, length: 1 }],
-      threads: open.map((node) => ({ node, skips: 0, isLoose: false })),
-      bits: open.reduce((bits, node) => bits | node.bits, 0),
-    }
+  private pathIn(root: Node): Path {
+    const threads = this.stepsFrom(root).map((node) => ({ node, skips: 0, isLoose: false }))
+    return new Path(
+      this.lexicon,
+      threads,
+      threads.filter(({ node }) => node.next.size > 0),
+    )
   }
 }
 
@@ -119,10 +164,13 @@ export function wordsOf(tokens: readonly Token[], lexicon: Compiled): (Word | nu
 
 function wordOf(written: string, lexicon: Compiled): Word {
   const { met } = lexicon
-  const known = met.get(written)
+  const known = met.words.get(written)
   if (known !== undefined) return known
-  if (met.size >= REMEMBERED) met.clear()
+  if (met.words.size >= REMEMBERED || met.paths >= MOST_PATHS) {
+    met.words.clear()
+    met.paths = 0
+  }
   const word = new Word(written, lexicon)
-  met.set(written, word)
+  met.words.set(written, word)
   return word
 }
