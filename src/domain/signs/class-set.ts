@@ -8,7 +8,7 @@ export class ClassSet {
   private readonly others: number[]
 
   /** @param size how many classes there are */
-  constructor(private readonly size: number) {
+  constructor(size: number) {
     this.others = new Array<number>(Math.ceil(size / BITS)).fill(0)
   }
 
@@ -31,10 +31,14 @@ export class ClassSet {
   /** Its classes by their numbers, lowest first. */
   ids(): number[] {
     const ids: number[] = []
-    for (let id = 0; id < this.size; id++) {
-      if (id >= 2 * BITS && this.others[id >> 5] === 0) id |= BITS - 1
-      else if (this.has(id)) ids.push(id)
-    }
+    addBits(ids, this.first, 0)
+    addBits(ids, this.second, BITS)
+    for (let block = 2; block < this.others.length; block++) addBits(ids, this.others[block]!, block * BITS)
     return ids
   }
+}
+
+/** Adds the numbers of the bits that are set, counted from the first. */
+function addBits(ids: number[], bits: number, first: number): void {
+  for (let left = bits; left !== 0; left &= left - 1) ids.push(first + 31 - Math.clz32(left & -left))
 }

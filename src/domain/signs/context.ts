@@ -1,7 +1,7 @@
 import { ClassSet } from './class-set.ts'
 import type { Compiled } from './compile.ts'
 import type { Entry } from './phrases.ts'
-import { type Aside, BREAK, type Unit } from './units.ts'
+import { type Aside, BREAK, NOWHERE, type Unit } from './units.ts'
 
 /** "gone since Monday" within six weeks is asked about; from the seventh week on it is history. */
 const WEEKS_THAT_COUNT = 6
@@ -16,7 +16,7 @@ const FARTHEST = 12
 class Told {
   private readonly asides: readonly Aside[]
   /** By the unit: how many circumstances begin before it. */
-  private readonly before: Int16Array
+  private readonly before: readonly number[]
 
   constructor(
     readonly units: readonly Unit[],
@@ -24,9 +24,13 @@ class Told {
     private readonly lexicon: Compiled,
   ) {
     this.asides = asides.filter((aside) => !isOfFinding(units, aside, lexicon))
-    this.before = new Int16Array(units.length + 1)
-    for (const { unit } of this.asides) this.before[unit + 1]! += 1
-    for (let i = 0; i < units.length; i++) this.before[i + 1]! += this.before[i]!
+    const before = [0]
+    let begun = 0
+    for (let i = 0; i < units.length; i++) {
+      while (this.asides[begun]?.unit === i) begun += 1
+      before.push(begun)
+    }
+    this.before = before
   }
 
   /** The classes told from one unit up to another; years count as dates where asked for. */
@@ -49,17 +53,26 @@ class Told {
 
 /** A message cut at breaks of one strength; what is told in a piece is put together once it is asked for. */
 class Pieces {
-  readonly number: Int16Array
+  private numbers: readonly number[] | null = null
   private readonly sets: (ClassSet | undefined)[] = []
 
   constructor(
     private readonly told: Told,
     private readonly strength: number,
-  ) {
-    const { units } = told
-    this.number = new Int16Array(units.length)
-    for (let i = 1; i < units.length; i++)
-      this.number[i] = this.number[i - 1]! + (units[i]!.gap >= strength ? 1 : 0)
+  ) {}
+
+  /** By the unit: the number of its piece. */
+  get number(): readonly number[] {
+    this.numbers ??= this.counted()
+    return this.numbers
+  }
+
+  private counted(): number[] {
+    let piece = 0
+    return this.told.units.map(({ gap }, i) => {
+      if (i > 0 && gap >= this.strength) piece += 1
+      return piece
+    })
   }
 
   around(unit: number): ClassSet {
@@ -96,8 +109,8 @@ function isOfFinding(units: readonly Unit[], { entry, unit }: Aside, { cue }: Co
 
 /** Another person owns what follows until the writer speaks of themselves again. */
 function otherPerson(units: readonly Unit[], { cue }: Compiled, anywhere: ClassSet): Uint8Array {
+  if (!anywhere.has(cue.person) && !anywhere.has(cue.third)) return NOWHERE
   const other = new Uint8Array(units.length)
-  if (!anywhere.has(cue.person) && !anywhere.has(cue.third)) return other
   let owner = 0
   let wasOther = false
   for (let i = 0; i < units.length; i++) {
@@ -162,12 +175,12 @@ const isLikened = (units: readonly Unit[], i: number, like: number): boolean =>
 function supposed(
   units: readonly Unit[],
   { cue }: Compiled,
-  sentence: Int16Array,
+  sentence: readonly number[],
   questions: ReadonlySet<number>,
   anywhere: ClassSet,
 ) {
+  if (!anywhere.hasAny([cue.supposed, cue.worried, cue.uneasy, cue.asking])) return NOWHERE
   const flags = new Uint8Array(units.length)
-  if (!anywhere.hasAny([cue.supposed, cue.worried, cue.uneasy, cue.asking])) return flags
   let now = 0
   let isWorry = false
   let isUneasy = false
@@ -194,7 +207,7 @@ function supposed(
   return flags
 }
 
-function questionsOf(units: readonly Unit[], sentence: Int16Array, endsAsking: boolean): Set<number> {
+function questionsOf(units: readonly Unit[], sentence: readonly number[], endsAsking: boolean): Set<number> {
   const questions = new Set<number>()
   for (let i = 1; i < units.length; i++)
     if (units[i]!.gap === BREAK.sentence && units[i]!.afterQuestion) questions.add(sentence[i - 1]!)

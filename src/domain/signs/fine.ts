@@ -1,5 +1,5 @@
 import type { Compiled } from './compile.ts'
-import type { Polarity } from './negation.ts'
+import type { Polarity } from './polarity.ts'
 import { BREAK, type Unit } from './units.ts'
 
 /** Units that are looked at around a word, so that the cost stays in line with the length. */

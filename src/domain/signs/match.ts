@@ -1,8 +1,8 @@
 import type { ClassSet } from './class-set.ts'
 import type { Compiled, Rule } from './compile.ts'
 import type { Context } from './context.ts'
-import type { Polarity } from './negation.ts'
-import { BREAK, type Unit } from './units.ts'
+import type { Polarity } from './polarity.ts'
+import { BREAK, NOWHERE, type Unit } from './units.ts'
 
 /** A rule found in the message, by the units that stand for its parts. */
 export interface Match {
@@ -22,9 +22,9 @@ export interface Reading {
 
 /** Marks the contrasts that carry the subject of the clause before them. */
 export function carriesOf(units: readonly Unit[], { cue }: Compiled, anywhere: ClassSet): Uint8Array {
-  const carries = new Uint8Array(units.length)
   const { place, topic, contrast } = cue
-  if (!anywhere.has(contrast)) return carries
+  if (!anywhere.has(contrast)) return NOWHERE
+  const carries = new Uint8Array(units.length)
   let hasSubject = false
   for (let i = units.length - 1; i >= 0; i--) {
     const { entry } = units[i]!

@@ -3,19 +3,8 @@ import type { ClassSet } from './class-set.ts'
 import type { Compiled } from './compile.ts'
 import { findFine } from './fine.ts'
 import { ListItems } from './list-items.ts'
+import { NEUTRAL, type Polarity } from './polarity.ts'
 import { BREAK, type Unit } from './units.ts'
-
-/** Per unit: how many negations cover it (0, 1, 2), and whether it was said to be fine. */
-export interface Polarity {
-  readonly negated: Uint8Array
-  readonly fine: Uint8Array
-  /** "not normal", "can't go properly": a fine that became its opposite. */
-  readonly turnedOdd: Uint8Array
-  /** Denied only as a further item of a list that an "or" does not show to be one: "no fever, chest pain". */
-  readonly listed: Uint8Array
-  /** "don't feel" before a symptom: it only denies. */
-  readonly denying: Uint8Array
-}
 
 /** Words of no account that a negation reaches past before it lapses. */
 const REACH_PAST = 1
@@ -234,8 +223,10 @@ class Walk extends ListItems {
  */
 export function polarityOf(units: readonly Unit[], lexicon: Compiled, anywhere: ClassSet): Polarity {
   const { no, not, nil, unfelt, fine } = lexicon.cue
+  const denies = anywhere.hasAny([no, not, nil, unfelt])
+  if (!denies && !anywhere.has(fine)) return NEUTRAL
   const walk = new Walk(units, lexicon)
-  if ([no, not, nil, unfelt].some((cue) => anywhere.has(cue))) {
+  if (denies) {
     walk.forward()
     new Answered(units, lexicon).deny(walk.negated)
   }

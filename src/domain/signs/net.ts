@@ -1,5 +1,5 @@
 import { ClassSet } from './class-set.ts'
-import type { Rule } from './compile.ts'
+import type { Compiled, Rule } from './compile.ts'
 import type { Match, Reading } from './match.ts'
 import type { Net, NetFrame, Part } from './net-data.ts'
 import { BREAK, type Unit } from './units.ts'
@@ -31,10 +31,8 @@ interface Catch {
  */
 export function netMatches(units: readonly Unit[], reading: Reading): Match[] {
   const { net } = reading.lexicon
-  const told = new ClassSet(reading.lexicon.size)
-  for (const { entry } of units) for (const id of entry.classes) told.add(id)
-  const places = placesOf(told, net)
-  if (places.length === 0) return []
+  const places = placesOf(units, reading.lexicon)
+  if (places.length === 0) return NO_MATCHES
   const taken = read(units, reading, net)
   const found: Match[] = []
   for (const place of places) {
@@ -48,16 +46,27 @@ export function netMatches(units: readonly Unit[], reading: Reading): Match[] {
   return found
 }
 
-/** The frames all of whose parts may stand in a message of these classes, in order. */
-function placesOf(told: ClassSet, { frames, troubled }: Net): number[] {
+/** The frames all of whose parts may stand in the message, in order. */
+function placesOf(units: readonly Unit[], { net, size }: Compiled): number[] {
+  const troubles = new Set<number>()
+  for (const { entry } of units)
+    for (const id of entry.classes) if (net.troubled[id]!.length > 0) troubles.add(id)
+  if (troubles.size === 0) return NO_PLACES
+  const told = new ClassSet(size)
+  for (const { entry } of units) for (const id of entry.classes) told.add(id)
   const places = new Set<number>()
-  for (const id of told.ids())
-    for (const place of troubled[id]!)
-      if (frames[place]!.parts.every(({ any }) => told.hasAny(any))) places.add(place)
+  for (const id of troubles)
+    for (const place of net.troubled[id]!) if (mayStand(net.frames[place]!, told)) places.add(place)
   return places.size === 0 ? NO_PLACES : [...places].sort((a, b) => a - b)
 }
 
+function mayStand({ parts }: NetFrame, told: ClassSet): boolean {
+  for (const { any } of parts) if (!told.hasAny(any)) return false
+  return true
+}
+
 const NO_PLACES: number[] = []
+const NO_MATCHES: Match[] = []
 
 function read(units: readonly Unit[], reading: Reading, { deny, unable, stop, isByPhrase }: Net): Catch {
   const denied = new Uint8Array(units.length)

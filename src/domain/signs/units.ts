@@ -1,3 +1,4 @@
+import { MOST_CHARACTERS } from '../reply/fold.ts'
 import type { Token } from '../reply/tokens.ts'
 import type { Compiled } from './compile.ts'
 import type { Entry } from './phrases.ts'
@@ -5,6 +6,9 @@ import { ASIDES, type MAIN, type NET, type Path, type TreePlace, type Word } fro
 
 /** What parts two units, in rising strength. */
 export const BREAK = { none: 0, comma: 1, contrast: 2, sentence: 3 } as const
+
+/** For each unit a 0, however long the message: most messages deny nothing, suppose nothing and speak of nobody else. */
+export const NOWHERE = new Uint8Array(3 * MOST_CHARACTERS)
 
 /** A word or phrase of the message: what it may mean, and where it stands in the folded text. */
 export interface Unit {

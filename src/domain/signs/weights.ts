@@ -40,11 +40,11 @@ export class WordRows implements BookWord<Row> {
   ) {}
 
   pair({ number }: BookWord<Row>): Row | undefined {
-    return this.pairs.get(number)
+    return number === UNKNOWN || this.pairs.size === 0 ? undefined : this.pairs.get(number)
   }
 
   skip({ number }: BookWord<Row>): Row | undefined {
-    return this.skips.get(number)
+    return number === UNKNOWN || this.skips.size === 0 ? undefined : this.skips.get(number)
   }
 }
 
