@@ -1,6 +1,8 @@
 import { SIGN_IDS, type SignId } from './catalogue.ts'
 import { FeatureMap } from './feature-map.ts'
 import type { Features } from './features.ts'
+import type { Verdict } from './judge.ts'
+import type { Match } from './match.ts'
 import { likelihood as likelihoodOf, Sum, type Weights } from './weights.ts'
 import { type Window, windowsOf } from './windows.ts'
 
@@ -11,13 +13,21 @@ export interface Likely {
   readonly at: readonly number[]
 }
 
+/** What was learned of a message. */
+export interface Learned {
+  /** The signs to be asked about. */
+  readonly likely: readonly Likely[]
+  /** What another layer made of a match, told with less certainty where nearly all that was learned speaks against it. */
+  weighed(match: Match, verdict: Verdict): Verdict
+}
+
 /** Who only wants to leave the programme says little more than that. */
 const FAREWELL = 8
 const HARM: SignId = 'self-harm'
 
 /** So few words answer a question ("the other one") and are too little to weigh. */
 const ANSWER = 3
-const NONE: readonly Likely[] = []
+const NONE: Learned = { likely: [], weighed: (_, verdict) => verdict }
 
 /** The windows in the order in which each can go on from the one before: by their beginning, then by their end. */
 const inOrder = (windows: readonly Window[]): number[] =>
@@ -60,9 +70,10 @@ function highestOf(features: Features, weights: Weights, windows: readonly Windo
 
 /**
  * The third layer: weights learned from the corpus, summed over what a message says and how it is said. It tells
- * nothing by itself and stills nothing: what it finds likely is asked about.
+ * nothing by itself: what it finds likely is asked about. Where it finds next to impossible what the others only ask
+ * about, that is let be, but for thoughts of self-harm; what they tell is asked about then.
  */
-export function learnedOf(features: Features): readonly Likely[] {
+export function learnedOf(features: Features): Learned {
   const { weights } = features.reading.lexicon
   const words = features.said.words.reduce((count, word) => count + (word === null ? 0 : 1), 0)
   if (weights === null || words <= ANSWER || onlyAnswers(features)) return NONE
@@ -76,7 +87,16 @@ export function learnedOf(features: Features): readonly Likely[] {
     if (likelihood < Math.min(weights.ask, weights.insist) || (leaves && SIGN_IDS[i] === HARM)) continue
     likely.push({ sign: SIGN_IDS[i]!, likelihood, at: unitsIn(features, windows[window[i]!]!) })
   }
-  return likely
+  return {
+    likely,
+    weighed({ rule: { sign, unsure } }, verdict) {
+      const likelihood = likelihoodOf(evidence[SIGN_IDS.indexOf(sign)]!)
+      if (verdict === 'sure' && likelihood < weights.doubt) return 'unsure'
+      // what the words tell plainly, and only the way it is said makes doubtful, is asked about in any case
+      const mayDrop = verdict === 'unsure' && unsure && sign !== HARM
+      return mayDrop && likelihood < weights.still ? 'dropped' : verdict
+    },
+  }
 }
 
 /** "no it is not": words that only answer have nothing in them to weigh. */

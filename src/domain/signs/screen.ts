@@ -9,7 +9,7 @@ import { denials, evidenceOf } from './evidence.ts'
 import type { Features } from './features.ts'
 import { besideFineElsewhere } from './fine-elsewhere.ts'
 import { isTold, type Judged, judge } from './judge.ts'
-import { type Likely, learnedOf } from './learned.ts'
+import { type Learned, type Likely, learnedOf } from './learned.ts'
 import { lexiconFor } from './lexicon/languages.ts'
 import { carriesOf, type Match, matchesOf, type Reading } from './match.ts'
 import { polarityOf } from './negation.ts'
@@ -119,16 +119,24 @@ function featuresOf(said: Said, lexicon: Compiled): Features {
  * What the patterns found, of what the net caught the signs that they did not tell, and what was learned to be a
  * sign where neither tells it.
  */
-function judgedOf(reading: Reading, learned: readonly Likely[], caught: readonly Match[]): readonly Judged[] {
+function judgedOf(
+  reading: Reading,
+  { likely, weighed }: Learned,
+  caught: readonly Match[],
+): readonly Judged[] {
   const matched = matchesOf(reading)
-  if (matched.length + learned.length + caught.length === 0) return NO_FINDINGS
-  const judged = matched.map((match): Judged => ({ match, verdict: judge(reading, match) }))
+  if (matched.length + likely.length + caught.length === 0) return NO_FINDINGS
+  const judgedOne = (match: Match): Judged => ({
+    match,
+    verdict: weighed(match, judge(reading, match)),
+  })
+  const judged = matched.map(judgedOne)
   const told = new Set(judged.filter(isTold).map(({ match }) => match.rule.sign))
   const more = caught
     .filter((match) => !told.has(match.rule.sign) && !isOfSaddle(match, judged))
-    .map((match): Judged => ({ match, verdict: judge(reading, match) }))
+    .map(judgedOne)
   judged.push(...more.filter(isTold))
-  for (const one of learned)
+  for (const one of likely)
     if (!told.has(one.sign) && isEnough(one, judged, reading.lexicon.weights!))
       judged.push({ match: { rule: asks(one.sign), at: one.at }, verdict: 'unsure' })
   return judged

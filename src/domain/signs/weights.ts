@@ -10,6 +10,10 @@ export const weightsShape = z.strictObject({
   ask: z.number().min(0).max(1),
   /** The same where the first layer found the sign and took it back: denied, supposed, of another, long ago. */
   insist: z.number().min(0).max(1),
+  /** Below this likelihood a sign that the other layers tell is only asked about. */
+  doubt: z.number().min(0).max(1),
+  /** Below this one what they ask about is let be. */
+  still: z.number().min(0).max(1),
   /** Its weight before any word is read, per sign of `signs`. */
   bias: z.array(z.number()),
   signs: z.array(z.enum(SIGN_IDS)),
@@ -69,6 +73,8 @@ const REMEMBERED = 8192
 export class Weights implements Book<Row> {
   readonly ask: number
   readonly insist: number
+  readonly doubt: number
+  readonly still: number
   /** By the place of the sign in the catalogue. */
   readonly bias: readonly number[]
   /** Signs and weights in turn, in tenths, so that sums are of whole numbers: row after row. */
@@ -91,9 +97,11 @@ export class Weights implements Book<Row> {
     classes: ClassIds,
     private readonly size: number,
   ) {
-    const { ask, insist, bias, signs, features } = source
+    const { ask, insist, doubt, still, bias, signs, features } = source
     this.ask = ask
     this.insist = insist
+    this.doubt = doubt
+    this.still = still
     this.bias = SIGN_IDS.map((sign) => bias[signs.indexOf(sign)] ?? NEVER)
     this.nears = new Int32Array(size * size)
     const places = signs.map((sign) => SIGN_IDS.indexOf(sign))

@@ -90,6 +90,7 @@ export const bladder: LexiconSource['words'] = {
     no urge, can't feel the urge, dont feel the urge, don't feel the urge, never feel the need to go,
     don't feel the need to go, dont feel the need to go, no warning before, no warning when,
     toilet by the clock, go by the clock, going by the clock, by the clock,
+    (can't/cant/cannot/don't/dont) feel (yourself/urself/ur self/meself/it when i/when i/when you/wen i) (pee/peeing/wee/weeing/go/going/urinate),
     can't feel myself (pee/peeing/wee/weeing/go/going/urinate),
     cant feel myself (pee/peeing/wee/weeing/go/going),
     can't feel the (wee/pee/urine/flow) (coming/come/coming out/leave/),

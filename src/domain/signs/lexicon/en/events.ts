@@ -31,7 +31,7 @@ export const events: LexiconSource['words'] = {
     sharp pain when i breathe in, struggling for breath, struggle for breath, struggling for air,
     struggle for air, short on breath, gasp for breath, breath is short, breaths are short,
     breathing is short, breathing shallow, shallow breathing, can not breathe, cannot take a deep breath,
-    no breath, lost my breath, run out of breath sitting,
+    (got/have/had/there's/theres) no breath (left/), no breath (left/at all/to talk/to speak/in me), lost my breath, run out of breath sitting,
     out of breath (sitting/resting/at rest/lying/doing nothing/talking/for no reason/just sitting/just lying)`,
   'chest-maybe': `
     out of breath, puffed, puffed out, puffing, heart racing, heart is racing, heart was racing,
@@ -100,7 +100,7 @@ export const events: LexiconSource['words'] = {
     patchy, gone funny, funny, weird, odd, not right, worse, wrong, strange, off, shadow, tunnel, swimming,
     problems, problem, trouble, changes, change, disturbed, disturbance`,
   'eye-strong': `
-    blurred vision, blurry vision, double vision, seeing double, see double, vision blurred, vision blurry,
+    blurred vision, blurry vision, double vision, seeing double, see double, (see/seeing/saw) two of (everything/everyone/things/you/it), vision blurred, vision blurry,
     tunnel vision, blurred sight, blurry eyesight, vision problems, eyesight problems, sight problems,
     can't see properly, cant see properly, can't see well, can't see straight, seeing things blurred,
     seeing blurry, seeing spots, everything blurred, everything is blurred, everything blurry,
@@ -146,6 +146,7 @@ export const events: LexiconSource['words'] = {
     rock, rocks, rock face, ski lift, slope, skis, skiing, snowboard, snowboarding, cellar, manhole, hole,
     pit, jetty, dock, pontoon, handlebars`,
   'crash-strong': `
+    (missed/miss/missing) (the/a/my/that) (top/last/bottom/first/) (step/stair/rung) and (went/fell/tumbled/came) (all/right/straight/) (the way/) (down/to the bottom),
     (shelf/rack/tent/shed/fence/tower/bench/deckchair/gazebo/chair/scaffold/scaffolding/wall/tree/ceiling) (collapsed/came down/fell/fell down/blew down/tipped over/fell over) (right/) (on/onto/on top of) (me/my back/my spine/my neck/my hip/my legs/my leg/my head),
     (collapsed/collapsing/gave way) (on/onto/on top of) (me/my back/my spine/my neck/my hip/my legs/my leg/my head),
     (something/a box/a crate/a rack/a shelf/an oar/oars/a boat/the boat/a tree/a branch/a sack/a bag) (really/very/heavy/big/) (heavy/) (fell/landed/dropped/came down/toppled/crashed) (on/onto/across) (me/my back/my spine/my neck/my hip),

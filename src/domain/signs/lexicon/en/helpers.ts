@@ -10,7 +10,7 @@ export const helpers: LexiconSource['words'] = {
   'thing-word': `
     difficulty, pins, swelling, swellings, redness, dizziness, giving way, tripping, blurred vision,
     slurred speech, shortness of breath, chest pain, dragging, slapping, stumbling, chest pains,
-    breathlessness, breathing (difficulty/difficulties/problems/trouble), chest tightness, blackouts,
+    breathlessness, breath (trouble/problems/difficulty/issues), breathing (difficulty/difficulties/problems/trouble), chest tightness, blackouts,
     weight loss, night sweats, night pain, facial droop, face droop, double vision,
     (vision/balance/speech/eyesight/sight) (problems/trouble/issues/changes),
     loss of (vision/sight/balance/consciousness/appetite), falls, injury, fever, fevers, chills,

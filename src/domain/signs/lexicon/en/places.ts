@@ -87,7 +87,7 @@ export const places: LexiconSource['words'] = {
     one (leg/side/foot/calf/thigh) (then/and/and then/now/followed by) (down/in/into/up/on/) the other (one/leg/side/foot/),
     first (the/my/) (left/right) (leg/foot/calf/) (then/and then/and now/now) (the/my/) (left/right/other)`,
   'both-legs': `
-    two (bad/sore/dodgy/numb/weak/painful/dead) legs,
+    two (bad/sore/dodgy/numb/weak/painful/dead) legs, (my/the/both) two (legs/calves/calfs/feet/thighs/knees/ankles/shins),
     (left/right) and (also/then/now/) (in/down/on/into/along) (my/the/) (right/left) (leg/foot/calf/thigh/knee/side/one/ankle/shin/hip/buttock/),
     (left/right) (leg/foot/calf/thigh/knee/ankle/shin) and (also/then/now/) (in/down/on/into/) (my/the/) (right/left/other) (leg/foot/calf/thigh/knee/ankle/shin/one/),
     

@@ -1,3 +1,4 @@
+import type { WeightsSource } from '../../weights.ts'
 import type { LexiconSource } from '../shape.ts'
 import { versionOf } from '../version.ts'
 import { circumstances } from './circumstances.ts'
@@ -13,11 +14,13 @@ import { ordinary, skipped, spellings } from './ordinary.ts'
 import { patterns } from './patterns.ts'
 import { places } from './places.ts'
 import { sensations } from './sensations.ts'
+import weights from './weights.json' with { type: 'json' }
 
 /** Spanish of Spain and of Latin America, polite and not. */
 export const es: LexiconSource = {
   locale: 'es',
   version: versionOf('es'),
+  weights: weights as WeightsSource,
   words: { ...cues, ...places, ...sensations, ...functions, ...events, ...mind, ...helpers, ...oblique },
   circumstances: { ...circumstances, ...everyday },
   groups: {

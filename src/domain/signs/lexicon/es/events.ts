@@ -17,7 +17,7 @@ export const events: LexiconSource['words'] = {
     aliento), me faltaba (el aire/aire), falta de (aire/aliento/respiracion), sin aire, sin aliento en reposo,
     disnea, no me entra (el aire/aire), no me llega (el aire/aire), corta de aire, corto de aire, (no puedo/me
     cuesta/no podia/apenas puedo/casi no puedo/no consigo/dificultad para/dificultades para/dificultad
-    al/duele al/me duele al/dolor al/imposible) respirar, (no/ya no) respiro bien, respiro mal, respirar me
+    al/duele al/me duele al/dolor al/imposible) respirar, (no/ya no) (puedo/) (respiro/respirar) (bien/bn/apenas/), no (me/) entra (el/) aire, respiro mal, respirar me
     duele, (escupi/escupo/tosi/toso/he tosido/he escupido/echo/eche/escupiendo/tosiendo/esputo con/esputos
     con/flema con/flemas con/vomite/expectore) sangre, sangre al toser, tos con sangre, me (desmaye/desmayo/he
     desmayado/desplome/desvaneci), desmayo, desmayos, desmayado, desmayada, perdi (el conocimiento/la
