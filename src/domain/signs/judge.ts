@@ -121,11 +121,15 @@ function whoseIt({ context, units, lexicon }: Reading, { at }: Match): number {
   return highest(context.other, felt.length > 0 ? felt : at)
 }
 
+/** "I read about it and have it", "this is her husband typing, she collapsed": another's in words, and theirs all the same. */
+function isOfClient({ context, lexicon }: Reading, { at }: Match): boolean {
+  return context.told(at[0]!).has(lexicon.cue.admitted) || context.anywhere.has(lexicon.cue.proxy)
+}
+
 /** What one match amounts to, given who, when and how it was said. When in doubt: unsure, never dropped. */
 export function judge(reading: Reading, match: Match): Verdict {
   const other = whoseIt(reading, match)
-  if (other === 2)
-    return reading.context.told(match.at[0]!).has(reading.lexicon.cue.admitted) ? 'unsure' : 'dropped'
+  if (other === 2) return isOfClient(reading, match) ? 'unsure' : 'dropped'
   if (match.rule.isDenial) return 'denied'
   const negated = negation(reading, match)
   if (negated !== null) return highest(reading.context.supposed, match.at) === 2 ? 'dropped' : negated

@@ -34,6 +34,8 @@ describe('the lot of sign texts set aside', () => {
     ['other', 'es', 20, 29],
     ['blind', 'en', 78, 55],
     ['blind', 'es', 36, 28],
+    ['fair', 'en', 101, 101],
+    ['fair', 'es', 65, 60],
   ])('keeps what the %s lot gave: %s', (file, locale, emergencies, alone) => {
     const { emergency, otherSigns, signless } = scored(file, locale)
     expect(emergency.caught).toBeGreaterThanOrEqual(emergencies)

@@ -11,6 +11,7 @@ import { weightsShape } from '../weights.ts'
  * `elsewhere` is what no sign is about ("the exercises"), `verb` a word that makes a sentence of its item ("burns"),
  * `spread` what makes it news ("since yesterday").
  * `rest` ("everything else") is what a `fine` is said of where it is not said of the finding before it.
+ * `proxy` tells that somebody else writes for the client, so that "she" is them.
  * `old`, `gone` and `worried` can take a sign back; `past`, `ended` and `uneasy`, their weak kin, only make it asked.
  */
 export const CUES = [
@@ -58,6 +59,7 @@ export const CUES = [
   'always',
   'lost',
   'admitted',
+  'proxy',
   'actual',
   'shield',
   'shielded',

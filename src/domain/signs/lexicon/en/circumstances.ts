@@ -258,6 +258,12 @@ export const circumstances: LexiconSource['circumstances'] = {
   'also-word': `too, as well, aswell, also, now as well, joined`,
   'wet-word': `
     wet, damp, soaked, soaking, dribble, dribbled, leaked, leaking, leak, patch, stained, accident`,
+  proxy: `
+    (this is/it's/its/it is/i'm/im/i am/here is/heres) (her/his/their/the) (husband/wife/partner/son/daughter/mum/mom/mother/dad/father/sister/brother/friend/flatmate/housemate/carer/boyfriend/girlfriend/neighbour/neighbor/colleague),
+    (her/his/their/the) (husband/wife/partner/son/daughter/mum/mom/mother/dad/father/sister/brother/friend/flatmate/housemate/carer/boyfriend/girlfriend/neighbour/neighbor/colleague) (typing/writing/texting/here/speaking/messaging/using) (this/here/for/on/her/his/now/),
+    (husband/wife/partner/son/daughter/mum/mom/dad/sister/brother/friend) (typing/writing/texting/messaging/here) (this/for/on/),
+    (typing/writing/texting/messaging/answering) (this/here/) (for/on behalf of) (him/her/them/my husband/my wife/my partner/my son/my daughter/my mum/my mom/my mother/my dad/my father/my sister/my brother/my friend/my flatmate/my housemate/my carer/my boyfriend/my girlfriend/my neighbour/my neighbor/my colleague), on behalf of,
+    (on/from/using) (her/his) phone`,
   admitted: `
     i have (it/that/this/those/them/these/all of them/exactly that/both/the same),
     (i've/ive) got (it/that/this/those/them/these/the same), i get (that/this/it), that's me, thats me,

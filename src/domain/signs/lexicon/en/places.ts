@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** Where on the body, in the words people use (and avoid). */
 export const places: LexiconSource['words'] = {
   saddle: `
+    (where/bit/bits/part/parts/area/place) (that/where/) (a/the/my/your/) (bike/bicycle/) saddle (would/should/) (touch/touches/be/go/goes/sit/sits/press/presses/rub/rubs),
     the (bit/part/bits/area/skin/patch/space/place/zone) (in/) between, the (bit/part/area) (between them/between the two/where they meet), where (i'd/you'd/you/i) sit on a (horse/bike/saddle),
     where (my/the) (legs/thighs/cheeks/buttocks) (meet/join/begin/end/start/come together), (between/inside/in between) (my/the) (cheeks/buttocks),
     saddle, saddle area, saddle region, the saddle, between legs, between both legs, in between legs,

@@ -124,7 +124,7 @@ export const cues: LexiconSource['words'] = {
   like: `
     igual que, como a, lo mismo que, como mi, contarle, decirle, le dije, le conte, decirselo, contarselo`,
   supposed: `
-    (que/cuales) (sintomas/senales/signos/cosas) (de vejiga/de la vejiga/) (tendria/tengo/debo/deberia/hay/habria) (que/) (vigilar/mirar/avisar/preocuparme/tener en cuenta), (tendria/habria) que (vigilar/estar atento/estar atenta/fijarme en/preocuparme por),
+    (que/cuales) (sintomas/senales/signos/cosas) (de vejiga/de la vejiga/) (tendria/tenia/tengo/debo/deberia/hay/habia/habria) (que/) (vigilar/mirar/avisar/preocuparme/tener en cuenta), (tendria/habria) que (vigilar/estar atento/estar atenta/fijarme en/preocuparme por),
     (que/) (vigilara/vigilase/vigile/vigilemos/observara/este atento a/este atenta a/estuviera atento a/estuviera atenta a/me fijara en/me fije en) (si/),
     como (se/sabria/puedo saber/podria saber) si, (puede/pueden/podria/podrian) (ir/afectar/pasar/dar/causar/llegar/provocar/producir),
     si (se me/me) (duerme/durmiera/durmiese/adormece/entumece/hormiguea) (el/la/los/las/un/una),
@@ -167,6 +167,9 @@ export const cues: LexiconSource['words'] = {
     (causar/provocar/producir/dar/afectar/ser/llegar/esto/el/la/una/un), (como/cuando) (se/sabria/sabre/puedo
     saber/debo/deberia/hay que), (puedo/podria) (perder/acabar/quedarme/tener/terminar), y si, y q si, debo,
     deberia, cual, cuales, se puede, sirve`,
+  proxy: `
+    (soy/aqui/habla/escribe/le escribe/te escribe/les escribe) (su/la/el) (marido/mujer/esposo/esposa/pareja/hijo/hija/madre/padre/mama/papa/hermano/hermana/amigo/amiga/novio/novia/vecino/vecina/companero/companera/cuidador/cuidadora), (su/la/el) (marido/mujer/esposo/esposa/pareja/hijo/hija/madre/padre/mama/papa/hermano/hermana/amigo/amiga/novio/novia/vecino/vecina/companero/companera/cuidador/cuidadora) (escribiendo/escribe/al habla/quien escribe),
+    (escribo/escribiendo/te escribo/le escribo) (por/de parte de/en nombre de/desde el telefono de/desde el movil de/desde el celular de), (escribo/te escribo) yo que soy`,
   admitted: `
     yo (tambien/lo tengo/tengo lo mismo/igual), a mi (tambien me pasa/me pasa/me pasa lo mismo), y (lo
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
