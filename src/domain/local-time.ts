@@ -7,14 +7,26 @@ export type ClockTime = string
 export const isClockTime = (text: string): text is ClockTime => /^([01]\d|2[0-3]):[0-5]\d$/.test(text)
 export const isZone = (name: string): boolean => IANAZone.isValidZone(name)
 
+const MINUTE = 60_000
+/** Days kept at hand: one instant is asked for many times over, by few zones. */
+const REMEMBERED = 500
+const days = new Map<string, Day>()
+
 /** The local calendar date at an instant in a zone of the time-zone database. */
-export const dayAt = (instant: Date, zone: string): Day => DateTime.fromJSDate(instant, { zone }).toISODate()!
+export function dayAt(instant: Date, zone: string): Day {
+  // since 1972 every zone is a whole number of minutes from UTC, so that no day begins within one
+  const minute = `${zone} ${Math.floor(instant.getTime() / MINUTE)}`
+  const known = days.get(minute)
+  if (known !== undefined) return known
+  const day = DateTime.fromJSDate(instant, { zone }).toISODate()!
+  if (days.size >= REMEMBERED) days.clear()
+  days.set(minute, day)
+  return day
+}
 
 /** The local wall-clock time at an instant, `HH:MM`. */
 export const timeAt = (instant: Date, zone: string): ClockTime =>
   DateTime.fromJSDate(instant, { zone }).toFormat('HH:mm')
-
-const MINUTE = 60_000
 
 /**
  * The instant at which a local day's clock shows a time.

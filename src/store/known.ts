@@ -34,8 +34,8 @@ async function* everybody(database: Database): AsyncGenerator<Row[]> {
     const users = Prisma.sql`
       SELECT DISTINCT "user" FROM "Client" WHERE "user" > ${last} ORDER BY "user" LIMIT ${PAGE}`
     const rows = await database.use((db) => read(db, users))
-    if (rows.length === 0) return
-    yield rows
+    if (rows.length > 0) yield rows
+    if (new Set(rows.map(({ user }) => user)).size < PAGE) return
     last = rows.at(-1)!.user
   }
 }
