@@ -1,8 +1,5 @@
 import { ListItems } from './list-items.ts'
-import { BREAK } from './units.ts'
-
-/** Units that are looked at around a word, so that the cost stays in line with the length. */
-const FARTHEST = 12
+import { BREAK, FARTHEST } from './units.ts'
 
 /** What is denied by an answer behind it. */
 export class Answered extends ListItems {

@@ -1,9 +1,6 @@
 import type { Compiled } from './compile.ts'
 import type { Polarity } from './polarity.ts'
-import { BREAK, type Unit } from './units.ts'
-
-/** Units that are looked at around a word, so that the cost stays in line with the length. */
-const FARTHEST = 12
+import { BREAK, FARTHEST, type Unit } from './units.ts'
 
 /** "fine", "normal", "ok down there": each denies only the thing that it is said of. */
 class Fines {

@@ -1,6 +1,6 @@
 import { careOf } from './catalogue.ts'
 import { contrastWithin, type Match, type Reading } from './match.ts'
-import { BREAK } from './units.ts'
+import { BREAK, FARTHEST } from './units.ts'
 
 export type Verdict = 'sure' | 'unsure' | 'denied' | 'dropped'
 
@@ -17,9 +17,6 @@ const NEVER_DROPPED = 'self-harm'
 const FELT_ALL_ALONG = 'new-numbness'
 /** A history is the very thing this sign tells. */
 const HISTORY = 'cancer-history'
-/** Units that are looked at behind a finding, so that the cost stays in line with the length. */
-const FARTHEST = 12
-
 function highest(flags: Uint8Array, at: readonly number[]): number {
   let most = 0
   for (const i of at) most = Math.max(most, flags[i]!)

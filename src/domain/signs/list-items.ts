@@ -1,8 +1,5 @@
 import type { Compiled } from './compile.ts'
-import { BREAK, type Unit } from './units.ts'
-
-/** Units that are looked at around a word, so that the cost stays in line with the length. */
-const FARTHEST = 12
+import { BREAK, FARTHEST, type Unit } from './units.ts'
 
 /** What stands in a list of denials ("no numbness, fever or leaks"), and what only looks as if it did. */
 export class ListItems {

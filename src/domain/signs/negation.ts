@@ -4,13 +4,10 @@ import type { Compiled } from './compile.ts'
 import { findFine } from './fine.ts'
 import { ListItems } from './list-items.ts'
 import { NEUTRAL, type Polarity } from './polarity.ts'
-import { BREAK, type Unit } from './units.ts'
+import { BREAK, FARTHEST, type Unit } from './units.ts'
 
 /** Words of no account that a negation reaches past before it lapses. */
 const REACH_PAST = 1
-
-/** Units that are looked at around a word, so that the cost stays in line with the length. */
-const FARTHEST = 12
 
 class Walk extends ListItems {
   readonly negated: Uint8Array
@@ -192,10 +189,10 @@ class Walk extends ListItems {
   private deny(i: number): void {
     this.negated[i] = this.level
     if (this.inList && !this.joinedByOr) this.listed[i] = 1
-    if (this.is(i, this.cue.thing) || this.is(i, this.cue.gerund)) this.item = -1
+    const isNoun = this.is(i, this.cue.thing) || this.is(i, this.cue.gerund)
+    if (isNoun) this.item = -1
     if (this.is(i, this.cue.thing)) this.deniedThings += 1
-    const isNoun = [this.cue.thing, this.cue.gerund, this.cue.elsewhere].some((cue) => this.is(i, cue))
-    if (isNoun) this.whole = 'by a noun'
+    if (isNoun || this.is(i, this.cue.elsewhere)) this.whole = 'by a noun'
     else if (this.whole !== 'by a noun' && this.is(i, this.cue.finding)) this.whole = 'by a finding'
     else if (this.whole === 'no' && this.is(i, this.cue.place)) this.whole = 'by a place'
     this.hasDenied ||= !this.is(i, this.cue.elsewhere)

@@ -1,9 +1,6 @@
 import type { ClassSet } from './class-set.ts'
 import type { Compiled } from './compile.ts'
-import { BREAK, NOWHERE, type Unit } from './units.ts'
-
-/** Units that are looked at before a word, so that the cost stays in line with the length. */
-const FARTHEST = 12
+import { BREAK, FARTHEST, NOWHERE, type Unit } from './units.ts'
 
 /** Another person owns what follows until the writer speaks of themselves again. */
 export function otherPerson(units: readonly Unit[], { cue }: Compiled, anywhere: ClassSet): Uint8Array {

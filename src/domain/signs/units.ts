@@ -7,6 +7,9 @@ import { ASIDES, type MAIN, type NET, type Path, type TreePlace, type Word } fro
 /** What parts two units, in rising strength. */
 export const BREAK = { none: 0, comma: 1, contrast: 2, sentence: 3 } as const
 
+/** Units that are looked at around a word, so that the cost stays in line with the length. */
+export const FARTHEST = 12
+
 /** For each unit a 0, however long the message: most messages deny nothing, suppose nothing and speak of nobody else. */
 export const NOWHERE = new Uint8Array(3 * MOST_CHARACTERS)
 
