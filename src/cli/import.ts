@@ -9,6 +9,7 @@ import { importTexts, problemLine, unreadableLine } from '../text/en/diary.ts'
 import { textsFor } from '../text/index.ts'
 import type { Io } from './io.ts'
 import { clientByAlias, NotFound, withStore } from './practice-store.ts'
+import { unread } from './unread.ts'
 import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb import CLIENT FILE [--dry-run] [--replace] [--partly] [--database URL] [--practice NAME]
@@ -59,9 +60,7 @@ function read(file: string): { diary: Diary; lines: string[] } {
   try {
     text = readFileSync(file, 'utf8')
   } catch (error) {
-    throw new Error(
-      `The file ${file} cannot be read (${(error as NodeJS.ErrnoException).code}): check its name.`,
-    )
+    throw new Error(unread('file', file, error))
   }
   try {
     const lines = text.replace(/^\uFEFF/, '').split(/\r\n?|\n/)

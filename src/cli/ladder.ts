@@ -3,6 +3,7 @@ import { type OwnLadder, readLadderFile } from '../domain/ladder/ladder-file.ts'
 import { faultLines } from '../own-ladders.ts'
 import { drillText, STOP_RULE } from '../text/en/drills.ts'
 import type { Io } from './io.ts'
+import { unread } from './unread.ts'
 
 export const help = `Usage: ebb ladder FILE
 Checks a practice's own ladders (YAML) and prints every drill as a client would read it. EBBLINE_LADDERS=FILE then
@@ -47,7 +48,7 @@ function textOf(path: string, io: Io): string | null {
   try {
     return readFileSync(path, 'utf8')
   } catch (error) {
-    io.err(`The file ${path} cannot be read (${(error as NodeJS.ErrnoException).code}): check its name.`)
+    io.err(unread('file', path, error))
     return null
   }
 }

@@ -1,5 +1,3 @@
-import { createReadStream } from 'node:fs'
-import { createInterface } from 'node:readline'
 import { parseArgs } from 'node:util'
 import { DateTime } from 'luxon'
 import { z } from 'zod'
@@ -9,6 +7,7 @@ import { ASKS, type Reading } from '../domain/reply/reading.ts'
 import { echo as echoEn } from '../text/en/echo.ts'
 import { echo as echoEs } from '../text/es/echo.ts'
 import type { Io } from './io.ts'
+import { answerEach, BadLine, objectIn, takeEach } from './json-lines.ts'
 import { emptyTally, scoreLine, type Tally, tally } from './parse-score.ts'
 import { orWrongUse } from './wrong-use.ts'
 
@@ -34,22 +33,6 @@ const Line = z.object({
   part: z.string().optional(),
 })
 type Line = z.infer<typeof Line>
-
-/** Thrown for a line that cannot be used; its message is the answer. */
-class BadLine extends Error {}
-
-function parseLine(line: string): Line {
-  let json: unknown
-  try {
-    json = JSON.parse(line)
-  } catch {
-    throw new BadLine('not JSON: write one object a line, as {"text": "2 calf 4"}')
-  }
-  const parsed = Line.safeParse(json)
-  if (parsed.success) return parsed.data
-  const [issue] = parsed.error.issues
-  throw new BadLine(`${issue?.path.join('.') || 'the line'}: ${issue?.message ?? 'not understood'}`)
-}
 
 /** The last answer is kept: lines of one run mostly share instant and zone. */
 let lastToday: { key: string; day: string } = { key: '', day: '' }
@@ -105,31 +88,9 @@ function output(line: Line, r: Reading): Record<string, unknown> {
   return line.id === undefined ? fields : { id: line.id, ...fields }
 }
 
-function idIn(line: string): { id?: unknown } {
-  try {
-    const json: unknown = JSON.parse(line)
-    return json !== null && typeof json === 'object' && 'id' in json ? { id: json.id } : {}
-  } catch {
-    return {}
-  }
-}
-
-function answer(text: string): string {
-  try {
-    const line = parseLine(text)
-    return JSON.stringify(output(line, read(line)))
-  } catch (error) {
-    if (!(error instanceof BadLine)) throw error
-    return JSON.stringify({ ...idIn(text), error: error.message })
-  }
-}
-
-/** Readline pauses its input while this waits, so memory stays flat however long the input is. */
-async function stream(io: Io): Promise<number> {
-  for await (const line of createInterface({ input: io.stdin, crlfDelay: Number.POSITIVE_INFINITY })) {
-    if (line.trim() !== '') await io.out(answer(line))
-  }
-  return 0
+function answer(text: string): Record<string, unknown> {
+  const line = objectIn(text, Line)
+  return output(line, read(line))
 }
 
 const WHOLE = 'all'
@@ -137,22 +98,21 @@ const WHOLE = 'all'
 /** Readings that differ from what the file states are listed, except those of a part set aside. */
 async function score(file: string, io: Io): Promise<number> {
   const tallies = new Map<string, Tally>()
-  const lines = createInterface({ input: createReadStream(file), crlfDelay: Number.POSITIVE_INFINITY })
-  for await (const text of lines) {
-    if (text.trim() === '') continue
-    const line = parseLine(text)
+  const code = await takeEach(file, io, (text) => {
+    const line = objectIn(text, Line)
     const part = line.part ?? WHOLE
     const sum = tallies.get(part) ?? emptyTally()
     tallies.set(part, sum)
     const reading = read(line)
     const given = { ...output(line, reading), answer: reading.answer }
     const wrong = tally(sum, line.expect ?? {}, given)
-    if (wrong.length === 0 || line.part !== undefined) continue
+    if (wrong.length === 0 || line.part !== undefined) return
     const fields = Object.fromEntries(
       wrong.map((f) => [f, [line.expect?.[f] ?? null, given[f as keyof typeof given] ?? null]]),
     )
     io.err(JSON.stringify({ text: line.text, 'stated and read': fields }))
-  }
+  })
+  if (code !== 0) return code
   for (const [part, sum] of tallies) await io.out(JSON.stringify({ part, ...sum }))
   for (const [part, sum] of tallies) io.err(scoreLine(part, sum))
   return 0
@@ -174,10 +134,7 @@ export async function run(args: string[], io: Io): Promise<number> {
     await io.out(help)
     return 0
   }
-  try {
-    return options.score === undefined ? await stream(io) : await score(options.score, io)
-  } catch (error) {
-    io.err(`parse: ${(error as Error).message}`)
-    return 1
-  }
+  if (options.score !== undefined) return score(options.score, io)
+  await answerEach(io, answer)
+  return 0
 }

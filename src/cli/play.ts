@@ -8,6 +8,7 @@ import { loadScenario, ScenarioProblems, type Script } from '../rehearsal/scenar
 import { StoreProblem } from '../store/problem.ts'
 import type { Io } from './io.ts'
 import { told } from './play-told.ts'
+import { unread } from './unread.ts'
 
 export const help = `Usage: ebb play SCENARIO [--json] [--until DAY] [--database URL] [--direct] [--out DIR]
 
@@ -90,9 +91,7 @@ function load({ file, until, direct }: Options, io: Io): Script | number {
     script = loadScenario(file, readFileSync(file, 'utf8'))
   } catch (error) {
     if (error instanceof ScenarioProblems) return refuse(io, error.message, 2)
-    const { code } = error as NodeJS.ErrnoException
-    if (code === undefined) throw error
-    return refuse(io, `The scenario ${file} cannot be read (${code}): check its name.`, 2)
+    return refuse(io, unread('scenario', file, error), 2)
   }
   const chat = script.steps.find(({ act }) => act.who === 'world' && act.fault.kind === 'chat')
   if (direct && chat)

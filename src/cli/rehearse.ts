@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util'
 import { rehearse } from '../rehearsal/rehearse.ts'
 import { ScenarioProblems } from '../rehearsal/scenario/index.ts'
 import type { Io } from './io.ts'
+import { unread } from './unread.ts'
 
 export const help = `Usage: ebb rehearse [SCENARIO] [--no-page]
 
@@ -30,12 +31,7 @@ export async function run(args: string[], io: Io): Promise<number> {
     const page = process.stdout.isTTY === true && !isPlain
     return await rehearse(file === undefined ? { page } : { file, page })
   } catch (error) {
-    if (error instanceof ScenarioProblems) io.err(error.message)
-    else if ((error as NodeJS.ErrnoException).code === undefined) throw error
-    else
-      io.err(
-        `The scenario ${file} cannot be read (${(error as NodeJS.ErrnoException).code}): check its name.`,
-      )
+    io.err(error instanceof ScenarioProblems ? error.message : unread('scenario', String(file), error))
     return 2
   }
 }

@@ -1,11 +1,10 @@
-import { createReadStream } from 'node:fs'
-import { createInterface } from 'node:readline'
 import { parseArgs } from 'node:util'
 import { z } from 'zod'
 import { isSignId, type SignId } from '../domain/signs/catalogue.ts'
 import { type Expectation, type Score, score } from '../domain/signs/score.ts'
 import { screen } from '../domain/signs/screen.ts'
 import type { Io } from './io.ts'
+import { answerEach, objectIn, takeEach } from './json-lines.ts'
 
 export const help = `Usage: ebb screen [--locale LOCALE] [--score FILE]
 Looks for urgent signs in texts: JSON Lines from standard input, one object a line, one object out in the same order.
@@ -32,37 +31,10 @@ const Expected = z.object({
   part: z.string().default('all'),
 })
 
-/** A line that cannot be used; the message says what to write instead. */
-class BadLine extends Error {}
-
-function read<T>(line: string, shape: z.ZodType<T>): T {
-  let json: unknown
-  try {
-    json = JSON.parse(line)
-  } catch {
-    throw new BadLine('not JSON: write one object a line, as {"text": "2 calf 4"}')
-  }
-  const parsed = shape.safeParse(json)
-  if (parsed.success) return parsed.data
-  const [issue] = parsed.error.issues
-  throw new BadLine(`${issue?.path.join('.') || 'the line'}: ${issue?.message ?? 'not understood'}`)
-}
-
 function answer(line: string, locale: string): Record<string, unknown> {
-  try {
-    const { id, text, locale: own } = read(line, Text)
-    const screening = screen(text, own ?? locale)
-    return id === undefined ? { ...screening } : { id, ...screening }
-  } catch (error) {
-    if (error instanceof BadLine) return { error: error.message }
-    throw error
-  }
-}
-
-async function stream(io: Io, locale: string): Promise<number> {
-  for await (const line of createInterface({ input: io.stdin, crlfDelay: Number.POSITIVE_INFINITY }))
-    if (line.trim() !== '') await io.out(JSON.stringify(answer(line, locale)))
-  return 0
+  const { id, text, locale: own } = objectIn(line, Text)
+  const screening = screen(text, own ?? locale)
+  return id === undefined ? { ...screening } : { id, ...screening }
 }
 
 const share = (part: number, whole: number): number | null =>
@@ -86,20 +58,11 @@ function figures(part: string, { texts, emergency, otherSigns, signless, denials
 
 async function scoreFile(file: string, io: Io, locale: string): Promise<number> {
   const parts = new Map<string, (Expectation & { locale: string })[]>()
-  let number = 0
-  try {
-    for await (const line of createInterface({ input: createReadStream(file) })) {
-      number += 1
-      if (line.trim() === '') continue
-      const { part, locale: own = locale, ...expected } = read(line, Expected)
-      parts.set(part, [...(parts.get(part) ?? []), { ...expected, locale: own }])
-    }
-  } catch (error) {
-    io.err(
-      `${file}${number > 0 ? `, line ${number}` : ''}: ${error instanceof Error ? error.message : String(error)}`,
-    )
-    return error instanceof BadLine ? 1 : 2
-  }
+  const code = await takeEach(file, io, (line) => {
+    const { part, locale: own = locale, ...expected } = objectIn(line, Expected)
+    parts.set(part, [...(parts.get(part) ?? []), { ...expected, locale: own }])
+  })
+  if (code !== 0) return code
   for (const [part, texts] of parts)
     io.out(
       JSON.stringify(
@@ -124,5 +87,7 @@ export async function run(args: string[], io: Io): Promise<number> {
     io.err(`${error instanceof Error ? error.message : String(error)}\n${help}`)
     return 2
   }
-  return file === undefined ? stream(io, locale) : scoreFile(file, io, locale)
+  if (file !== undefined) return scoreFile(file, io, locale)
+  await answerEach(io, (line) => answer(line, locale))
+  return 0
 }

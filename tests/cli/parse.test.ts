@@ -74,6 +74,8 @@ describe('ebb parse', () => {
 
   it('names the mend on wrong use, and fails on a file that is not there', async () => {
     expect((await parse([], ['--what'])).code).toBe(2)
-    expect((await parse([], ['--score', '/nowhere/at-all.jsonl'])).code).toBe(1)
+    const { code, err } = await parse([], ['--score', '/nowhere/at-all.jsonl'])
+    expect(code).toBe(2)
+    expect(err).toContain('The file /nowhere/at-all.jsonl cannot be read (ENOENT): check its name.')
   })
 })

@@ -3,6 +3,7 @@ import type { Compiled } from './compile.ts'
 import { otherPerson } from './other-person.ts'
 import type { Entry } from './phrases.ts'
 import { type Aside, BREAK, NOWHERE, type Unit } from './units.ts'
+import { isWrittenFor, mayBeWrittenFor } from './written-for.ts'
 
 /** "gone since Monday" within six weeks is asked about; from the seventh week on it is history. */
 const WEEKS_THAT_COUNT = 6
@@ -157,6 +158,10 @@ export class Context {
   private readonly questions: ReadonlySet<number>
   /** All classes of the message. */
   readonly anywhere: ClassSet
+  /** Somebody else writes for the client, and says so. */
+  readonly isWrittenFor: boolean
+  /** Another's emergency may be the client's. */
+  readonly mayBeWrittenFor: boolean
   /** 2 clearly of another person, 1 perhaps. */
   readonly other: Uint8Array
   /** 2 clearly supposed, 1 perhaps. */
@@ -171,13 +176,22 @@ export class Context {
     this.anywhere = told.between(0, units.length, false)
     this.anywhere.add(lexicon.cue.odd)
     this.questions = questionsOf(units, this.sentence.number, endsAsking)
-    this.other = otherPerson(units, lexicon, this.anywhere)
+    this.isWrittenFor = isWrittenFor(units, asides, lexicon, this.anywhere)
+    this.mayBeWrittenFor = mayBeWrittenFor(units, lexicon, this.anywhere)
+    this.other = otherPerson(units, lexicon, this.anywhere, this.isWrittenFor)
     this.supposed = supposed(units, lexicon, this.sentence.number, this.questions, this.anywhere)
   }
 
   /** Classes told in the sentence of a unit, words and circumstances alike. */
   told(unit: number): ClassSet {
     return this.sentence.around(unit)
+  }
+
+  /** The same for the sentence behind; null where there is none. */
+  toldNext(unit: number): ClassSet | null {
+    const { number } = this.sentence
+    const next = number.indexOf(number[unit]! + 1, unit)
+    return next < 0 ? null : this.sentence.around(next)
   }
 
   /** The same for its clause, which ends at a contrast. */

@@ -95,10 +95,11 @@ function time(reading: Reading, match: Match): Verdict | null {
   return isEmergency ? 'unsure' : null
 }
 
-/** "I read about numbness down there and I have that": talk of what might be, with word of what is. */
+/** "I read about numbness down there and I have that", "... numbness. I have it now": with word of what is. */
 function isActual({ context, lexicon }: Reading, { at }: Match): boolean {
+  const { admitted, actual } = lexicon.cue
   const told = context.told(at[0]!)
-  return told.has(lexicon.cue.admitted) || told.has(lexicon.cue.actual)
+  return told.has(admitted) || told.has(actual) || context.toldNext(at[0]!)?.has(admitted) === true
 }
 
 function certainty(reading: Reading, match: Match): Verdict {
@@ -119,8 +120,9 @@ function whoseIt({ context, units, lexicon }: Reading, { at }: Match): number {
 }
 
 /** "I read about it and have it", "this is her husband typing, she collapsed": another's in words, and theirs all the same. */
-function isOfClient({ context, lexicon }: Reading, { at }: Match): boolean {
-  return context.told(at[0]!).has(lexicon.cue.admitted) || context.anywhere.has(lexicon.cue.proxy)
+function isOfClient({ context, lexicon }: Reading, { at, rule }: Match): boolean {
+  if (context.told(at[0]!).has(lexicon.cue.admitted) || context.isWrittenFor) return true
+  return context.mayBeWrittenFor && careOf(rule.sign) === 'emergency'
 }
 
 /** What one match amounts to, given who, when and how it was said. When in doubt: unsure, never dropped. */

@@ -3,7 +3,12 @@ import type { Compiled } from './compile.ts'
 import { BREAK, FARTHEST, NOWHERE, type Unit } from './units.ts'
 
 /** Another person owns what follows until the writer speaks of themselves again. */
-export function otherPerson(units: readonly Unit[], { cue }: Compiled, anywhere: ClassSet): Uint8Array {
+export function otherPerson(
+  units: readonly Unit[],
+  { cue }: Compiled,
+  anywhere: ClassSet,
+  isWrittenFor: boolean,
+): Uint8Array {
   if (!anywhere.has(cue.person) && !anywhere.has(cue.third)) return NOWHERE
   const other = new Uint8Array(units.length)
   let owner = 0
@@ -14,7 +19,9 @@ export function otherPerson(units: readonly Unit[], { cue }: Compiled, anywhere:
     if (gap === BREAK.sentence) owner = 0
     if (gap === BREAK.comma && owner === 2) owner = 1
     if (entry.has(cue.and) && owner === 2 && turnsToMe(units, i, cue)) owner = 1
-    if (entry.has(cue.me) && !units[i + 1]?.entry.has(cue.person)) {
+    // whoever writes for the client calls them "she"
+    const isClient = entry.has(cue.me) || (isWrittenFor && entry.has(cue.third))
+    if (isClient && !units[i + 1]?.entry.has(cue.person)) {
       owner = 0
       wasOther = false
     } else if (entry.has(cue.report)) owner = 0

@@ -5,6 +5,7 @@ import { circumstances } from './en/circumstances.ts'
 import { cues } from './en/cues.ts'
 import { events } from './en/events.ts'
 import { everyday } from './en/everyday.ts'
+import { harm } from './en/harm.ts'
 import { helpers } from './en/helpers.ts'
 import { idioms } from './en/idioms.ts'
 import { illness } from './en/illness.ts'
@@ -36,6 +37,7 @@ export const en: LexiconSource = {
     ...strength,
     ...events,
     ...mind,
+    ...harm,
     ...helpers,
     ...oblique,
   },
@@ -165,6 +167,8 @@ export const en: LexiconSource = {
       'harm',
       'harm-noun',
       'harm-maybe',
+      'harm-done',
+      'harm-means',
       'sore',
       'cant',
     ],

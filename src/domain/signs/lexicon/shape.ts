@@ -11,7 +11,8 @@ import { weightsShape } from '../weights.ts'
  * `elsewhere` is what no sign is about ("the exercises"), `verb` a word that makes a sentence of its item ("burns"),
  * `spread` what makes it news ("since yesterday").
  * `rest` ("everything else") is what a `fine` is said of where it is not said of the finding before it.
- * `proxy` tells that somebody else writes for the client, so that "she" is them.
+ * `proxy` tells that somebody else writes for the client, so that "she" is them; `presents` begins to say who writes,
+ * and a `plea` asks what to do now.
  * `old`, `gone` and `worried` can take a sign back; `past`, `ended` and `uneasy`, their weak kin, only make it asked.
  */
 export const CUES = [
@@ -60,6 +61,8 @@ export const CUES = [
   'lost',
   'admitted',
   'proxy',
+  'presents',
+  'plea',
   'actual',
   'shield',
   'shielded',

@@ -1,4 +1,5 @@
 import type { LexiconSource } from '../shape.ts'
+import { proxy } from './proxy.ts'
 
 /** When, since when, how suddenly, doing what: told beside the finding, and never hiding it. */
 export const circumstances: LexiconSource['circumstances'] = {
@@ -258,12 +259,9 @@ export const circumstances: LexiconSource['circumstances'] = {
   'also-word': `too, as well, aswell, also, now as well, joined`,
   'wet-word': `
     wet, damp, soaked, soaking, dribble, dribbled, leaked, leaking, leak, patch, stained, accident`,
-  proxy: `
-    (this is/it's/its/it is/i'm/im/i am/here is/heres) (her/his/their/the) (husband/wife/partner/son/daughter/mum/mom/mother/dad/father/sister/brother/friend/flatmate/housemate/carer/boyfriend/girlfriend/neighbour/neighbor/colleague),
-    (her/his/their/the) (husband/wife/partner/son/daughter/mum/mom/mother/dad/father/sister/brother/friend/flatmate/housemate/carer/boyfriend/girlfriend/neighbour/neighbor/colleague) (typing/writing/texting/here/speaking/messaging/using) (this/here/for/on/her/his/now/),
-    (husband/wife/partner/son/daughter/mum/mom/dad/sister/brother/friend) (typing/writing/texting/messaging/here) (this/for/on/),
-    (typing/writing/texting/messaging/answering) (this/here/) (for/on behalf of) (him/her/them/my husband/my wife/my partner/my son/my daughter/my mum/my mom/my mother/my dad/my father/my sister/my brother/my friend/my flatmate/my housemate/my carer/my boyfriend/my girlfriend/my neighbour/my neighbor/my colleague), on behalf of,
-    (on/from/using) (her/his) phone`,
+  proxy,
+  presents: `this is, this's, thats, that's, it's, its, it is, i'm, im, i am, here is, here's, heres, my name is, my name's`,
+  plea: `help (me/us/him/her/please/now/), (what/wat) (should/do/can/shall) (i/we/he/she) do, (should/shall/do) (we/i) (call/ring/phone/take/do something/get/go to), is (it/this) an emergency, (pls/please) (help/advise/answer/reply/hurry), what now, advise please, urgent`,
   admitted: `
     i have (it/that/this/those/them/these/all of them/exactly that/both/the same),
     (i've/ive) got (it/that/this/those/them/these/the same), i get (that/this/it), that's me, thats me,

@@ -275,7 +275,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['stroke-signs', 'oblique-stroke', { unsure: true }],
   ['self-harm', 'oblique-harm', { unsure: true, isNegative: true }],
   // self-harm
-  ['self-harm', 'harm', {}],
+  ['self-harm', 'harm|harm-done', {}],
   ['self-harm', 'harm-noun', {}],
-  ['self-harm', 'harm-maybe|harm-if', { unsure: true }],
+  ['self-harm', 'harm-maybe|harm-means|harm-if', { unsure: true }],
 ]

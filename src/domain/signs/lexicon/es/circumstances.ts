@@ -1,4 +1,5 @@
 import type { LexiconSource } from '../shape.ts'
+import { proxy } from './proxy.ts'
 
 const NUMBERS =
   'dos/tres/cuatro/cinco/seis/siete/ocho/nueve/diez/once/doce/quince/veinte/varios/muchos/unos/2/3/4/5/6/7/8/9/10/11/12/15/20/30'
@@ -7,6 +8,9 @@ const DAYS =
 
 /** When, since when, how suddenly, doing what: told beside the finding, and never hiding it. */
 export const circumstances: LexiconSource['circumstances'] = {
+  proxy,
+  presents: `soy, aqui, habla, escribe, le habla, le escribe, te escribe, les escribe, te habla, me llamo, mi nombre es, (le/te/les) saluda`,
+  plea: `ayuda, ayudenme, ayudeme, ayudadme, auxilio, socorro, (que/q) (hago/hacemos/debo hacer/debemos hacer/puedo hacer/podemos hacer/tenemos que hacer), urgente, (llamo/llamamos/llamar) (a/al) (emergencias/ambulancia/la ambulancia/una ambulancia/112/911/123/medico), es (urgente/una emergencia)`,
   old: `
     el ano pasado, ano pasado, hace un ano, hace anos, hace meses, hace (${NUMBERS}) (anos/meses), (anos/meses) atras, hace
     (siete/ocho/nueve/diez/doce/7/8/9/10/11/12/14/15/16/20) semanas, cuando era

@@ -167,10 +167,8 @@ export const cues: LexiconSource['words'] = {
     (causar/provocar/producir/dar/afectar/ser/llegar/esto/el/la/una/un), (como/cuando) (se/sabria/sabre/puedo
     saber/debo/deberia/hay que), (puedo/podria) (perder/acabar/quedarme/tener/terminar), y si, y q si, debo,
     deberia, cual, cuales, se puede, sirve`,
-  proxy: `
-    (soy/aqui/habla/escribe/le escribe/te escribe/les escribe) (su/la/el) (marido/mujer/esposo/esposa/pareja/hijo/hija/madre/padre/mama/papa/hermano/hermana/amigo/amiga/novio/novia/vecino/vecina/companero/companera/cuidador/cuidadora), (su/la/el) (marido/mujer/esposo/esposa/pareja/hijo/hija/madre/padre/mama/papa/hermano/hermana/amigo/amiga/novio/novia/vecino/vecina/companero/companera/cuidador/cuidadora) (escribiendo/escribe/al habla/quien escribe),
-    (escribo/escribiendo/te escribo/le escribo) (por/de parte de/en nombre de/desde el telefono de/desde el movil de/desde el celular de), (escribo/te escribo) yo que soy`,
   admitted: `
+    (es/eso es/justo/es justo/exactamente/es exactamente) lo que (me esta pasando/me pasa/me ocurre/siento/tengo/noto),
     yo (tambien/lo tengo/tengo lo mismo/igual), a mi (tambien me pasa/me pasa/me pasa lo mismo), y (lo
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,

@@ -6,6 +6,7 @@ import { cues } from './cues.ts'
 import { events } from './events.ts'
 import { everyday } from './everyday.ts'
 import { functions } from './functions.ts'
+import { harm } from './harm.ts'
 import { helpers } from './helpers.ts'
 import { mind } from './mind.ts'
 import { net } from './net/net.ts'
@@ -21,7 +22,7 @@ export const es: LexiconSource = {
   locale: 'es',
   version: versionOf('es'),
   weights: weights as WeightsSource,
-  words: { ...cues, ...places, ...sensations, ...functions, ...events, ...mind, ...helpers, ...oblique },
+  words: { ...cues, ...places, ...sensations, ...functions, ...events, ...mind, ...harm, ...helpers, ...oblique },
   circumstances: { ...circumstances, ...everyday },
   groups: {
     place: [
@@ -143,6 +144,8 @@ export const es: LexiconSource = {
       'harm',
       'harm-noun',
       'harm-maybe',
+      'harm-done',
+      'harm-means',
       'sore',
       'cant',
     ],

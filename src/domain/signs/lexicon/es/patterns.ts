@@ -221,9 +221,9 @@ export const patterns: LexiconSource['patterns'] = [
   ['chest-breath', 'oblique-chest', { unsure: true, unless: 'doms' }],
   ['stroke-signs', 'oblique-stroke', { unsure: true }],
   ['self-harm', 'oblique-harm', { unsure: true, isNegative: true }],
-  ['self-harm', 'harm', {}],
+  ['self-harm', 'harm|harm-done', {}],
   ['self-harm', 'harm-noun', {}],
-  ['self-harm', 'harm-maybe|harm-if', { unsure: true }],
+  ['self-harm', 'harm-maybe|harm-means|harm-if', { unsure: true }],
   // negations that hold their thing
   ['new-numbness', 'no-numb', { isDenial: true }],
   ['bladder-change', 'not-wet', { isDenial: true }],

@@ -1,0 +1,43 @@
+import type { ClassSet } from './class-set.ts'
+import type { Compiled } from './compile.ts'
+import { type Aside, BREAK, type Unit } from './units.ts'
+
+/** "hi, this is Anna Maria's husband": units from the beginning in which somebody says who they are. */
+const MOST_BEFORE = 6
+
+/** Whether somebody else writes for the client ("this is her husband typing", "it's Mark, her brother"). */
+export function isWrittenFor(
+  units: readonly Unit[],
+  asides: readonly Aside[],
+  { cue }: Compiled,
+  anywhere: ClassSet,
+): boolean {
+  if (anywhere.has(cue.proxy)) return true
+  if (!anywhere.has(cue.presents) || !anywhere.has(cue.person)) return false
+  const opening = asides.find(({ entry }) => entry.has(cue.presents))!.unit
+  for (let i = opening + 1; i < units.length && i <= MOST_BEFORE; i++) {
+    const { entry, gap } = units[i]!
+    if (gap > BREAK.comma || entry.has(cue.me) || entry.has(cue.finding)) return false
+    if (entry.has(cue.person)) return gap === BREAK.comma || endsPhrase(units, i)
+  }
+  return false
+}
+
+const endsPhrase = (units: readonly Unit[], i: number): boolean =>
+  units[i + 1] === undefined || units[i + 1]!.gap !== BREAK.none
+
+/**
+ * "She can't pee since noon", "my partner dropped to the floor, what should I do": who speaks of another alone and names
+ * nobody, or asks what to do now, may write for the client.
+ */
+export function mayBeWrittenFor(
+  units: readonly Unit[],
+  { cue: { me, person, third, plea, old, past } }: Compiled,
+  anywhere: ClassSet,
+): boolean {
+  if (!anywhere.has(person) && !anywhere.has(third)) return false
+  if (anywhere.has(old) || anywhere.has(past)) return false
+  if (anywhere.has(plea)) return true
+  if (anywhere.has(person) || units.some(({ value }) => value !== null)) return false
+  return units.every(({ entry }) => !entry.has(me))
+}
