@@ -1,8 +1,10 @@
 import type { LexiconSource } from '../shape.ts'
+import { figures } from './figures.ts'
 
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
+    ${figures},
     (phone/screen/phone screen/laptop/tv/telly/camera/picture/photo/video/webcam/lens/zoom) (screen/) (gone/went/is/was/got/goes/keeps going/has gone/) (blurry/blurred/fuzzy/black/blank/dark),
     (peeing/pissing/weeing/chucking/tipping/hammering) it down, (peeing/pissing/weeing) down (here/outside/all day/again/with rain/this morning/today/out there/and),
     belly (laugh/laughs/laughing/laughed), (laughed/laughing/laughs) (so/that/) (hard/much/) (that/) (my/it) (ribs/belly/chest/sides/stomach/tummy) (hurt/hurts/ached/ache),

@@ -1,4 +1,5 @@
 import type { LexiconSource } from '../shape.ts'
+import { figures } from './figures.ts'
 
 /** How Spanish denies, doubts, supposes and turns a sentence. Accents are folded away, so "sí" and "si" are one. */
 export const cues: LexiconSource['words'] = {
@@ -173,6 +174,7 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
   idiom: `
+    ${figures},
     se me cayo (un/una/el/la/mi) (plato/vaso/taza/movil/telefono/celular/libro/botella/caja/mando/huevo/pan/pesa/mancuerna) al (suelo/piso/agua),
     (accidente/choque) (de/en) (la/el) (autopista/carretera/autovia/ronda/avenida/puente/calle/periferico/m30) (me hizo/hizo/retraso/me retraso/provoco/causo/nos retraso/tenia/corto),
     (carrera/marcha/dia/lucha/asociacion/gala/campana/charla/investigacion) (contra el/del/de la lucha contra el/sobre el/mundial contra el/mundial del) cancer,
