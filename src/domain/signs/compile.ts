@@ -1,3 +1,4 @@
+import { AsClient } from './as-client.ts'
 import type { SignId } from './catalogue.ts'
 import { CUES, type Cue, type LexiconSource, lexiconShape, type Pattern } from './lexicon/shape.ts'
 import { compileNet, type Net, netName } from './net-data.ts'
@@ -41,6 +42,8 @@ export interface Compiled {
   /** How many classes there are. */
   readonly size: number
   readonly skipped: ReadonlySet<string>
+  /** How others speak of the client. */
+  readonly asClient: AsClient
   readonly plain: Plain
   readonly courtesies: ReadonlySet<string>
   readonly answers: Readonly<Record<'words' | 'before' | 'behind', ReadonlySet<string>>>
@@ -168,6 +171,7 @@ export function compile(source: LexiconSource): Compiled {
       before: new Set(lexicon.answers.before),
       behind: new Set(lexicon.answers.behind),
     },
+    asClient: new AsClient(lexicon.mine),
     plain: {
       words: new Set(lexicon.plain.words),
       zones: new Set(lexicon.plain.zones),

@@ -12,7 +12,7 @@ export function isWrittenFor(
   { cue }: Compiled,
   anywhere: ClassSet,
 ): boolean {
-  if (anywhere.has(cue.proxy)) return true
+  if (anywhere.has(cue.proxy) || signs(units, cue, anywhere)) return true
   if (!anywhere.has(cue.presents) || !anywhere.has(cue.person)) return false
   const opening = asides.find(({ entry }) => entry.has(cue.presents))!.unit
   for (let i = opening + 1; i < units.length && i <= MOST_BEFORE; i++) {
@@ -23,12 +23,24 @@ export function isWrittenFor(
   return false
 }
 
+/** "His girlfriend. He can't ...", "she can't ... (her son)": who writes, as a phrase of its own at one of the ends. */
+function signs(units: readonly Unit[], { person, third, me }: Compiled['cue'], anywhere: ClassSet): boolean {
+  if (!anywhere.has(person) || !anywhere.has(third)) return false
+  const second = units.findIndex(({ gap }, i) => i > 0 && gap !== BREAK.none)
+  const last = units.findLastIndex(({ gap }) => gap !== BREAK.none)
+  if (second < 0 || last < 1) return false
+  return [units.slice(0, second), units.slice(last)].some((phrase) => {
+    const [one, two] = [phrase.at(0)!.entry, phrase.at(-1)!.entry]
+    return phrase.length <= 2 && two.has(person) && (phrase.length === 1 ? !one.has(me) : one.has(third))
+  })
+}
+
 const endsPhrase = (units: readonly Unit[], i: number): boolean =>
   units[i + 1] === undefined || units[i + 1]!.gap !== BREAK.none
 
 /**
- * "She can't pee since noon", "my partner dropped to the floor, what should I do": who speaks of another alone and names
- * nobody, or asks what to do now, may write for the client.
+ * "She can't pee since noon", "my partner dropped to the floor, what should I do": who begins with another without a name,
+ * speaks of nobody else, or asks what to do now, may write for the client.
  */
 export function mayBeWrittenFor(
   units: readonly Unit[],
@@ -37,7 +49,7 @@ export function mayBeWrittenFor(
 ): boolean {
   if (!anywhere.has(person) && !anywhere.has(third)) return false
   if (anywhere.has(old) || anywhere.has(past)) return false
-  if (anywhere.has(plea)) return true
+  if (anywhere.has(plea) || units[0]!.entry.has(third)) return true
   if (anywhere.has(person) || units.some(({ value }) => value !== null)) return false
   return units.every(({ entry }) => !entry.has(me))
 }

@@ -11,6 +11,7 @@ import { idioms } from './en/idioms.ts'
 import { illness } from './en/illness.ts'
 import { lookalikes } from './en/lookalikes.ts'
 import { mind } from './en/mind.ts'
+import { mine } from './en/mine.ts'
 import { net } from './en/net/index.ts'
 import { oblique } from './en/oblique.ts'
 import { ordinary, skipped, spellings } from './en/ordinary.ts'
@@ -174,6 +175,7 @@ export const en: LexiconSource = {
     ],
   },
   patterns,
+  mine,
   net,
   weights: weights as WeightsSource,
   subjects: {

@@ -149,6 +149,24 @@ const net = z.strictObject({
 
 const pattern = z.tuple([z.enum(SIGN_IDS), z.string().min(1), options])
 
+/** The words in which others speak of the client, as the client would say them; see `as-client.ts`. */
+const mine = z.strictObject({
+  /** Who the client may be to the writer ("husband"), and what stands before it ("my"). */
+  people: phrases,
+  lead: phrases,
+  /** What stands for them ("i") and for what is theirs ("my"). */
+  subject: z.string().min(1),
+  owner: z.string().min(1),
+  /** Words, and words before a certain next one ("se le"), always turned; verbs only behind their subject. */
+  words: z.record(z.string(), z.string()),
+  verbs: z.record(z.string(), z.string()),
+  /** Whether a verb needs no subject beside it. */
+  dropsSubject: z.boolean(),
+  /** How a verb's ending turns ("-rse" to "-rme"). */
+  ending: z.tuple([z.string(), z.string()]).optional(),
+})
+export type Mine = z.output<typeof mine>
+
 export const lexiconShape = z.strictObject({
   locale: z.string().min(2),
   version: z.string().min(1),
@@ -170,6 +188,7 @@ export const lexiconShape = z.strictObject({
   subjects: z.record(z.string(), z.enum(SIGN_IDS)),
   /** Chat and dialect spellings, and the word each stands for. */
   spellings: z.record(z.string(), z.string()),
+  mine,
   /** Single words of a check-in: where a message holds no other, it tells no sign; see `plain.ts`. */
   plain: z.strictObject({ words: phrases, zones: phrases, pairs: phrases }),
   /** Thanks and the like, which change nothing in what a message tells. */

@@ -9,6 +9,7 @@ const DAYS =
 /** When, since when, how suddenly, doing what: told beside the finding, and never hiding it. */
 export const circumstances: LexiconSource['circumstances'] = {
   proxy,
+  third: `puede, no puede, pudo, tiene, siente, nota, logra, consigue, hizo, se hizo, se cayo (de/por/del/desde/en la/en el/y), arrastra, pierde, perdio, orina, mea, respira, se desmayo, se tomo, se trago, se corta, se quiere, quiere morirse, se va a, se le, su pierna, sus piernas, su pie`,
   presents: `soy, aqui, habla, escribe, le habla, le escribe, te escribe, les escribe, te habla, me llamo, mi nombre es, (le/te/les) saluda`,
   plea: `ayuda, ayudenme, ayudeme, ayudadme, auxilio, socorro, (que/q) (hago/hacemos/debo hacer/debemos hacer/puedo hacer/podemos hacer/tenemos que hacer), urgente, (llamo/llamamos/llamar) (a/al) (emergencias/ambulancia/la ambulancia/una ambulancia/112/911/123/medico), es (urgente/una emergencia)`,
   old: `

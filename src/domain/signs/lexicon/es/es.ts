@@ -9,6 +9,7 @@ import { functions } from './functions.ts'
 import { harm } from './harm.ts'
 import { helpers } from './helpers.ts'
 import { mind } from './mind.ts'
+import { mine } from './mine.ts'
 import { net } from './net/net.ts'
 import { oblique } from './oblique.ts'
 import { ordinary, skipped, spellings } from './ordinary.ts'
@@ -151,6 +152,7 @@ export const es: LexiconSource = {
     ],
   },
   patterns,
+  mine,
   net,
   subjects: {
     saddle: 'saddle-numbness',
