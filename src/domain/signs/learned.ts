@@ -89,14 +89,21 @@ export function learnedOf(features: Features): Learned {
   }
   return {
     likely,
-    weighed({ rule: { sign, unsure } }, verdict) {
+    weighed({ rule: { sign, unsure }, at }, verdict) {
       const likelihood = likelihoodOf(evidence[SIGN_IDS.indexOf(sign)]!)
-      if (verdict === 'sure' && likelihood < weights.doubt) return 'unsure'
+      const isOfValues = at.some((i) => isZoneOfValues(features.reading, i))
+      if (verdict === 'sure' && likelihood < (isOfValues ? weights.ask : weights.doubt)) return 'unsure'
       // what the words tell plainly, and only the way it is said makes doubtful, is asked about in any case
-      const mayDrop = verdict === 'unsure' && unsure && sign !== HARM
-      return mayDrop && likelihood < weights.still ? 'dropped' : verdict
+      const mayDrop = verdict === 'unsure' && (unsure || isOfValues) && sign !== HARM
+      return mayDrop && likelihood < (isOfValues ? weights.doubt : weights.still) ? 'dropped' : verdict
     },
   }
+}
+
+/** "2 calf 4, gave up sugar": the zone of the values tells how far the pain reaches, and hardly what else befell it. */
+function isZoneOfValues({ units }: Features['reading'], i: number): boolean {
+  const { value } = units[i]!
+  return value === null && units[i - 1]?.value != null && units[i + 1]?.value != null
 }
 
 /** "no it is not": words that only answer have nothing in them to weigh. */
