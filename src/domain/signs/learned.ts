@@ -91,7 +91,7 @@ export function learnedOf(features: Features): Learned {
     likely,
     weighed({ rule: { sign, unsure }, at }, verdict) {
       const likelihood = likelihoodOf(evidence[SIGN_IDS.indexOf(sign)]!)
-      const isOfValues = at.some((i) => isZoneOfValues(features.reading, i))
+      const isOfValues = at.length > 1 && at.some((i) => isZoneOfValues(features.reading, i))
       if (verdict === 'sure' && likelihood < (isOfValues ? weights.ask : weights.doubt)) return 'unsure'
       // what the words tell plainly, and only the way it is said makes doubtful, is asked about in any case
       const mayDrop = verdict === 'unsure' && (unsure || isOfValues) && sign !== HARM

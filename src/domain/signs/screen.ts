@@ -49,7 +49,8 @@ export function screenTokens(folded: Folded, tokens: readonly Token[], locale: s
   const { reading } = features
   if (reading.units.length === 0) return NOTHING
   const whole = screenFeatures(folded, features)
-  const part = (some: readonly Token[]): Screening => screenFeatures(folded, featuresOf(saidIn(some, lexicon), lexicon))
+  const part = (some: readonly Token[]): Screening =>
+    screenFeatures(folded, featuresOf(saidIn(some, lexicon), lexicon))
   const { isWrittenFor, mayBeWrittenFor } = reading.context
   if (isWrittenFor) return withMore(whole, part(lexicon.asClient.said(tokens)))
   const parts = whole.care === 'emergency' ? [] : besideFineElsewhere(tokens, reading)
@@ -59,10 +60,13 @@ export function screenTokens(folded: Folded, tokens: readonly Token[], locale: s
 
 /** What somebody else tells of the client, in their words and as the client would have said it. */
 function withMore(whole: Screening, more: Screening): Screening {
-  const isSure = ({ signs, unsure }: Screening, sign: SignId): boolean => signs.includes(sign) && !unsure.includes(sign)
+  const isSure = ({ signs, unsure }: Screening, sign: SignId): boolean =>
+    signs.includes(sign) && !unsure.includes(sign)
   const signs = inTheirOrder([...new Set([...whole.signs, ...more.signs])])
   const isTold = (sign: SignId | 'all'): boolean => sign !== 'all' && signs.includes(sign)
-  const fresh = more.evidence.filter(({ sign, negated }) => !negated && sign !== 'all' && !whole.signs.includes(sign))
+  const fresh = more.evidence.filter(
+    ({ sign, negated }) => !negated && sign !== 'all' && !whole.signs.includes(sign),
+  )
   return {
     signs,
     denied: whole.denied.filter((sign) => !isTold(sign)),

@@ -13,6 +13,7 @@ export function isWrittenFor(
   anywhere: ClassSet,
 ): boolean {
   if (anywhere.has(cue.proxy) || signs(units, cue, anywhere)) return true
+  if (isHere(units, asides, cue)) return true
   if (!anywhere.has(cue.presents) || !anywhere.has(cue.person)) return false
   const opening = asides.find(({ entry }) => entry.has(cue.presents))!.unit
   for (let i = opening + 1; i < units.length && i <= MOST_BEFORE; i++) {
@@ -33,6 +34,18 @@ function signs(units: readonly Unit[], { person, third, me }: Compiled['cue'], a
     const [one, two] = [phrase.at(0)!.entry, phrase.at(-1)!.entry]
     return phrase.length <= 2 && two.has(person) && (phrase.length === 1 ? !one.has(me) : one.has(third))
   })
+}
+
+/** "Partner of Mark here: ..." */
+function isHere(
+  units: readonly Unit[],
+  asides: readonly Aside[],
+  { presents, person, me, finding }: Compiled['cue'],
+): boolean {
+  const end = units.findIndex(({ gap }, i) => i > 0 && gap !== BREAK.none)
+  if (end < 0 || end > MOST_BEFORE || !units[0]!.entry.has(person)) return false
+  if (units.slice(0, end).some(({ entry }) => entry.has(me) || entry.has(finding))) return false
+  return asides.some(({ entry, unit }) => unit < end && entry.has(presents))
 }
 
 const endsPhrase = (units: readonly Unit[], i: number): boolean =>

@@ -91,7 +91,10 @@ export class Log {
   /** Lists the answers that the last act was given: after the messages that it led to, as they are shown. */
   settle(): void {
     for (const { who, answer } of this.answers)
-      this.list(who === 'coach' ? 'coach' : `client:${who}`, { ...answer, buttons: answer.choices?.buttons ?? [] })
+      this.list(who === 'coach' ? 'coach' : `client:${who}`, {
+        ...answer,
+        buttons: answer.choices?.buttons ?? [],
+      })
     this.answers = []
   }
 

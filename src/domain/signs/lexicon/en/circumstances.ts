@@ -4,6 +4,7 @@ import { proxy } from './proxy.ts'
 /** When, since when, how suddenly, doing what: told beside the finding, and never hiding it. */
 export const circumstances: LexiconSource['circumstances'] = {
   old: `
+    when i was (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20/21/22/25/30), at the age of (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20),
     (two/three/four/five/six/seven/eight/nine/ten/fifteen/twenty/thirty/10/15/20/30/couple of/many/some) years back,
     (at/aged) (6/7/8/9/10/11/12/13/14/15/16/17/18) (that's/thats/years), tonsils,
     last year, years ago, year ago, a year ago, years back, a few years back, months ago,
@@ -32,7 +33,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     never went away, just like, like last time, like last year, same as last year, same as last time,
     constantly`,
   over: `
-    all clear (ever/) since, (ok/okay/fine/good/great/clear/normal/well/healthy) (ever/) since, (nothing/never/no problems/no trouble/no issues/not had it/not happened) (again/) (ever/) since`,
+    all clear (ever/long/) since, (gone/clear/fine/healed/over) long since, never (any/a bit of) (bother/trouble/problem/problems) (from/with) (it/that) (ever/) since, (ok/okay/fine/good/great/clear/normal/well/healthy) (ever/) since, (nothing/never/no problems/no trouble/no issues/not had it/not happened) (again/) (ever/) since`,
   'gone-finding': `
     (numbness/tingling/tingle/pins and needles/swelling/fever) (went/was gone/had gone/cleared/stopped) (in/by/last) (january/february/march/april/may/june/july/august/september/october/november/december/spring/summer/autumn/winter/year/month),
     no longer (wakes/wake/waking/waking up/waken/numb/tingly/tingles/tingling/tingle/swollen/red/hot/sweating/sweat/shivering/feverish/dizzy/sore)`,
@@ -260,7 +261,7 @@ export const circumstances: LexiconSource['circumstances'] = {
   'wet-word': `
     wet, damp, soaked, soaking, dribble, dribbled, leaked, leaking, leak, patch, stained, accident`,
   proxy,
-  presents: `this is, this's, thats, that's, it's, its, it is, i'm, im, i am, here is, here's, heres, my name is, my name's`,
+  presents: `here, this is, this's, thats, that's, it's, its, it is, i'm, im, i am, here is, here's, heres, my name is, my name's`,
   plea: `help (me/us/him/her/please/now/), (what/wat) (should/do/can/shall) (i/we/he/she) do, (should/shall/do) (we/i) (call/ring/phone/take/do something/get/go to), is (it/this) an emergency, (pls/please) (help/advise/answer/reply/hurry), what now, advise please, urgent`,
   admitted: `
     i have (it/that/this/those/them/these/all of them/exactly that/both/the same),

@@ -194,7 +194,7 @@ export const cues: LexiconSource['words'] = {
     somebody, someone else, everyone's, everyones, everybody, everybody's, another client, other client,
     another rower, someone i know, a chap,
     somebody else, other people, people, everyone else, missus, the missus, fella, our kid, bro, sis, ex,
-    ex's, lodger, tenant, stroke seat, cox, the bloke, the guy next, coworker's, grandson, granddaughter,
+    ex's, lodger, tenant, stroke seat, cox, the bloke, the guy next, coworker's, grandson, granddaughter, my (little/) (boy/girl/boys/girls/lad/lads),
     fiance, fiancee, spouse, godmother, godfather, step dad,
     (friend/mate/colleague/cousin/buddy/pal/neighbour/neighbor/client/relative/workmate) of (mine/my/ours),
     my old man`,

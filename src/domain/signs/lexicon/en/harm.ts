@@ -1,6 +1,7 @@
 import type { LexiconSource } from '../shape.ts'
 
-const SOME = '10/12/15/16/20/24/25/28/30/32/40/48/50/60/100/ten/twelve/fifteen/twenty/thirty/forty/fifty/sixty/a hundred'
+const SOME =
+  '10/12/15/16/20/24/25/28/30/32/40/48/50/60/100/ten/twelve/fifteen/twenty/thirty/forty/fifty/sixty/a hundred'
 const PILLS =
   'pills/tablets/tabs/meds/painkillers/sleepers/sleeping pills/sleeping tablets/paracetamol/paracetamols/ibuprofen/codeine/tramadol/tramadols/morphine/opioids/gabapentin/diazepam/capsules'
 const MEANS = 'rope/noose/cord/belt/blade/razor/razor blade/knife/gun/rifle/shotgun/hosepipe/pills/tablets'
@@ -18,6 +19,7 @@ export const harm: LexiconSource['words'] = {
     (wants/wanted/wishes/wish/wishing/would rather/he'd rather/she'd rather/rather) (to/he was/she was/he were/she were/be/) (die/dead/be dead),
     (wants/wanted) to (end it/end it all/not be here/not wake up/end things/disappear forever), (doesn't/doesnt/does not/didn't) want to (live/be here/be alive/wake up/go on living) (any more/anymore/)`,
   'harm-means': `
+    (stood/stayed/parked/sat) (for/) (an hour/ages/hours/half an hour/twenty minutes) (on/by/at) the (bridge/weir/tracks/cliff/station/platform),
     (on/at/off/up on/sitting on/sat on/standing on/stood on/near) the (bridge/weir wall/weir/edge/ledge/roof/car park roof/roof of/parapet/cliff) (now/and i/alone/tonight/for twenty/trying/and), on the bridge now, at the edge and, sitting on the roof, (get/getting/find/work up) the nerve (to/and/last night/up),
     (rope/noose/razor/shotgun/gun/blade/knives/kitchen knives) (and nobody/ready/is ready/and nobody's/alone), (loaded/loading/unloaded) (the/my) (shotgun/gun/rifle), filled the bath and, (with/alone with) (a rope/the rope/the kitchen knives/a razor/the razor/a noose), i have the razor, tie a noose, hurt to drown, how much would (do it/be enough),
     (i have/i've/ive) decided (it's/its/and/thank/that/now/friday/tonight), (made/making) up my mind (goodbye/see you/about life/to go/to end), now that i've decided, see you on the other side, (join/joining) (him/her/them/my husband/my wife) (this week/soon/in heaven/up there/tonight), (be with/see) (grandma/grandad/mum/dad/him/her) in heaven, wants to go to heaven,

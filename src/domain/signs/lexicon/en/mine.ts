@@ -16,13 +16,34 @@ export const mine: LexiconSource['mine'] = {
   subject: 'i',
   owner: 'my',
   words: {
-    ...{ he: 'i', she: 'i', "he's": "i'm", hes: "i'm", "she's": "i'm", shes: "i'm", "he'd": "i'd", "she'd": "i'd" },
-    ...{ "he'll": "i'll", "she'll": "i'll", his: 'my', her: 'my', hers: 'mine', him: 'me', himself: 'myself' },
+    ...{
+      he: 'i',
+      she: 'i',
+      "he's": "i'm",
+      hes: "i'm",
+      "she's": "i'm",
+      shes: "i'm",
+      "he'd": "i'd",
+      "she'd": "i'd",
+    },
+    ...{
+      "he'll": "i'll",
+      "she'll": "i'll",
+      his: 'my',
+      her: 'my',
+      hers: 'mine',
+      him: 'me',
+      himself: 'myself',
+    },
     ...{ herself: 'myself', hisself: 'myself', themselves: 'myself', themself: 'myself' },
     ...{ "doesn't": "don't", doesnt: 'dont', "hasn't": "haven't", hasnt: 'havent' },
   },
   verbs: {
-    ...Object.fromEntries(BASES.trim().split(/\s+/).map((verb) => [/(?:s|sh|ch|o)$/.test(verb) ? `${verb}es` : `${verb}s`, verb])),
+    ...Object.fromEntries(
+      BASES.trim()
+        .split(/\s+/)
+        .map((verb) => [/(?:s|sh|ch|o)$/.test(verb) ? `${verb}es` : `${verb}s`, verb]),
+    ),
     ...{ has: 'have', is: 'am', does: 'do', cries: 'cry', says: 'say' },
   },
   dropsSubject: false,

@@ -23,7 +23,17 @@ export const es: LexiconSource = {
   locale: 'es',
   version: versionOf('es'),
   weights: weights as WeightsSource,
-  words: { ...cues, ...places, ...sensations, ...functions, ...events, ...mind, ...harm, ...helpers, ...oblique },
+  words: {
+    ...cues,
+    ...places,
+    ...sensations,
+    ...functions,
+    ...events,
+    ...mind,
+    ...harm,
+    ...helpers,
+    ...oblique,
+  },
   circumstances: { ...circumstances, ...everyday },
   groups: {
     place: [

@@ -102,6 +102,7 @@ export const functions: LexiconSource['words'] = {
     defeco, evacuo, voy de cuerpo, voy de vientre, pupu, del dos`,
   wind: `gases, pedos, pedo, los gases, ventosidades, peos`,
   'bowel-strong': `
+    (se me/se le) (salio/sale/escapo) todo (y/sin), (me di cuenta/lo note/lo supe) por el olor, (ensuciar/ensucio/ensucie/manchar/manche) la ropa interior,
     (ensucio/ensucie/ensuciaba/ensuciando/he ensuciado/mancho/manche/manchando) (la/el/las/los/mi/mis/) (ropa/ropa interior/calzon/calzones/calzoncillo/calzoncillos/braga/bragas/bombacha/trusa/cama/sabanas/pantalon/pantalones) (sin/y no/dormido/dormida/de noche),
     (me/) (hice/hago/he hecho/hacia) (del cuerpo/de vientre/del dos/de cuerpo) (dormido/dormida/en la cama/en el carro/en los pantalones/de noche/anoche),
     (pense/creia/crei/pensaba/parecia) (que/) (era/seria/fuera/iba a ser) (un/solo un/nomas un/) (pedo/gas/aire/peo) y (no/no era/era/salio/fue),

@@ -2,8 +2,10 @@ import type { LexiconSource } from '../shape.ts'
 
 const PILLS =
   'pastillas/pildoras/comprimidos/tabletas/capsulas/paracetamol/paracetamoles/ibuprofeno/tramadol/somniferos/calmantes/ansioliticos/medicinas/analgesicos'
-const SOME = '10/12/15/20/24/25/30/40/50/60/100/diez/doce/quince/veinte/treinta/cuarenta/cincuenta/muchas/muchos/demasiadas/demasiados/un monton de/una caja de/todas las/todas mis/todos los/todo el/dos cajas de/media caja de/la caja de/un bote de/el bote de/un punado de/un puno de/unas cuantas'
-const SELF = 'matar/suicidar/quitar la vida/colgar/ahorcar/cortar las venas/tirar al rio/tirar al tren/tirar por el puente/tirar desde/lanzar al vacio'
+const SOME =
+  '10/12/15/20/24/25/30/40/50/60/100/diez/doce/quince/veinte/treinta/cuarenta/cincuenta/muchas/muchos/demasiadas/demasiados/un monton de/una caja de/todas las/todas mis/todos los/todo el/dos cajas de/media caja de/la caja de/un bote de/el bote de/un punado de/un puno de/unas cuantas'
+const SELF =
+  'matar/suicidar/quitar la vida/colgar/ahorcar/cortar las venas/tirar al rio/tirar al tren/tirar por el puente/tirar desde/lanzar al vacio'
 
 /** Means at hand, a plan, a goodbye, what was done already, and what another tells of the client. */
 export const harm: LexiconSource['words'] = {
@@ -17,6 +19,7 @@ export const harm: LexiconSource['words'] = {
     (me tome/me he tomado/tome/he tomado/me trague/me he tragado/se tomo/se ha tomado/se trago/me acabo de tomar/acabo de tomarme) (${SOME}) (${PILLS}),
     sobredosis, (cortes/heridas) en (las munecas/los brazos/las piernas/los muslos) (y/que/dice), (se corta/se ha cortado/se corto/me he cortado/me estoy cortando) (los/las/en los/en las) (brazos/munecas/piernas/muslos/venas), (soga/cuerda/cinturon) (al/en el) cuello`,
   'harm-means': `
+    (una hora/un rato/horas/mucho rato/media hora) (parado/parada/sentado/sentada/mirando) (en/desde/junto a) (el puente/la presa/las vias/la azotea/el muelle/el borde),
     (escribi/he escrito/deje/tengo escritas) (las/unas/mis) cartas (para/a), despedida esta escrita, me despido (de todos/ya/de ti/de usted/para siempre), (estoy/esta/sentado/sentada/parado/parada) en (el puente/la azotea/el tejado/la cornisa/el borde/la barandilla) (y/escribiendo/del/sin/ahora/pensando), (escopeta/pistola/arma/cuerda/soga/cuchilla) (de mi padre/encima/cargada/comprada/en el bolsillo/en casa/ya esta), (tengo/tiene) un arma, la he cargado, (la cuerda/una cuerda/la soga/una soga) ya,
     (ultima vez/ultimo mensaje) que (escribo/os escribo/te escribo/mando), (mis cosas/el perro/la gata/el gato/mis llaves/las llaves) (se las dejo/se los dejo/a mi vecina/y el gato), (dado/regalado/regalo) (el perro/la gata/su ropa/mi ropa/mis cosas), (papeles/cosas/todo) en orden ya, el domingo es el dia, (nadie/no) me va a echar de menos, (pido/pide/le pido) a dios que me lleve, que me lleve ya,
     (soltar/suelto) el volante, (dejarme hundir/hundirme) y, ya me habre ido, cuando leas esto, hoy se acaba (todo/), (opioides/pastillas) (uno/te) (se muere/mueres), sin enterarse es para mi, la muerte (me parece/es) un (descanso/alivio), (la estoy esperando/la busco) (y/si/a la muerte), (cruzo/cruzar) sin mirar, dormir para siempre, (unica/sola) salida (es/seria) (la ventana/el puente/el balcon/morir), mirar (el balcon/la ventana/las vias), (me asusto/miedo) de mi (mismo/misma), casi salto, (firme/hice) el testamento, no volvere nadie tiene la culpa, nadie tiene la culpa, miedo de hacerme algo, hacerme algo (esta noche/malo/a mi),

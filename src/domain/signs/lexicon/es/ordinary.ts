@@ -67,6 +67,7 @@ export const spellings: Readonly<Record<string, string>> = {
 
 /** Everyday words that a typing slip must never be made of. */
 export const ordinary = `
+  desayunar, desayuno, desayune,
   orita, ahorita, ahoritita, pereza, hueva,
   escrito, escrita, escritos, escritas, genial, geniales, genialmente, aca, alla, escribes, escribe, escribiste, escribas, beca, colas, compra, compras, clases, cocinando, cuentas, cuadro, cerdo, clientes, camisa, casco,
   castillo, causa, chicos, clave, facil, falso, fama, feria, fila, finca, foco, fresa, fuente, gatos,
