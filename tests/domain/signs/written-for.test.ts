@@ -60,7 +60,8 @@ describe.each(['en', 'es'] as const)('written for the client (%s)', (language) =
   it.each(OTHERS[language])('is let be: %s', (text) => expect(screen(text, language).signs).toEqual([]))
 
   it('quotes the very words that were written', () => {
-    const text = language === 'en' ? 'Wife here. He lost control of his bladder' : 'soy su mujer. Él no puede orinar'
+    const text =
+      language === 'en' ? 'Wife here. He lost control of his bladder' : 'soy su mujer. Él no puede orinar'
     for (const { words } of screen(text, language).evidence) expect(text).toContain(words)
   })
 })
