@@ -58,41 +58,35 @@ export function screenTokens(folded: Folded, tokens: readonly Token[], locale: s
   return parts.map(part).reduce(withDoubts, whole)
 }
 
-/** What somebody else tells of the client, in their words and as the client would have said it. */
-function withMore(whole: Screening, more: Screening): Screening {
-  const isSure = ({ signs, unsure }: Screening, sign: SignId): boolean =>
-    signs.includes(sign) && !unsure.includes(sign)
-  const signs = inTheirOrder([...new Set([...whole.signs, ...more.signs])])
-  const isTold = (sign: SignId | 'all'): boolean => sign !== 'all' && signs.includes(sign)
-  const fresh = more.evidence.filter(
-    ({ sign, negated }) => !negated && sign !== 'all' && !whole.signs.includes(sign),
-  )
-  return {
-    signs,
-    denied: whole.denied.filter((sign) => !isTold(sign)),
-    care: careFor(signs),
-    unsure: signs.filter((sign) => !isSure(whole, sign) && !isSure(more, sign)),
-    evidence: [...whole.evidence.filter(({ sign, negated }) => !(negated && isTold(sign))), ...fresh],
-  }
-}
-
-/** What a part of the message tells by itself is in doubt, since all of it together did not. */
-function withDoubts(whole: Screening, part: Screening): Screening {
+/** With what a part of the message, or another way to read it, tells besides; of `surer` there is no doubt. */
+function joined(whole: Screening, part: Screening, surer: readonly SignId[]): Screening {
   const fresh = part.signs.filter((sign) => !whole.signs.includes(sign))
-  if (fresh.length === 0) return whole
+  if (fresh.length + surer.length === 0) return whole
   const signs = inTheirOrder([...whole.signs, ...fresh])
   const isFresh = (sign: SignId | 'all'): boolean => sign !== 'all' && fresh.includes(sign)
+  const isDoubted = (sign: SignId): boolean => whole.unsure.includes(sign) || fresh.includes(sign)
   return {
     signs,
     denied: whole.denied.filter((sign) => sign !== 'all' && !isFresh(sign)),
     care: careFor(signs),
-    unsure: signs.filter((sign) => whole.unsure.includes(sign) || fresh.includes(sign)),
+    unsure: signs.filter((sign) => isDoubted(sign) && !surer.includes(sign)),
     evidence: [
       ...whole.evidence.filter(({ sign }) => sign !== 'all' && !isFresh(sign)),
       ...part.evidence.filter(({ sign }) => isFresh(sign)),
     ],
   }
 }
+
+/** What somebody else tells of the client, in their words and as the client would have said it. */
+const withMore = (whole: Screening, part: Screening): Screening =>
+  joined(
+    whole,
+    part,
+    part.signs.filter((sign) => !part.unsure.includes(sign)),
+  )
+
+/** What a part of the message tells by itself is in doubt, since all of it together did not. */
+const withDoubts = (whole: Screening, part: Screening): Screening => joined(whole, part, [])
 
 function screenFeatures(folded: Folded, features: Features): Screening {
   const { reading, net } = features

@@ -12,8 +12,7 @@ export function isWrittenFor(
   { cue }: Compiled,
   anywhere: ClassSet,
 ): boolean {
-  if (anywhere.has(cue.proxy) || signs(units, cue, anywhere)) return true
-  if (isHere(units, asides, cue)) return true
+  if (anywhere.has(cue.proxy) || isSigned(units, cue, anywhere) || isHere(units, asides, cue)) return true
   if (!anywhere.has(cue.presents) || !anywhere.has(cue.person)) return false
   const opening = asides.find(({ entry }) => entry.has(cue.presents))!.unit
   for (let i = opening + 1; i < units.length && i <= MOST_BEFORE; i++) {
@@ -25,7 +24,11 @@ export function isWrittenFor(
 }
 
 /** "His girlfriend. He can't ...", "she can't ... (her son)": who writes, as a phrase of its own at one of the ends. */
-function signs(units: readonly Unit[], { person, third, me }: Compiled['cue'], anywhere: ClassSet): boolean {
+function isSigned(
+  units: readonly Unit[],
+  { person, third, me }: Compiled['cue'],
+  anywhere: ClassSet,
+): boolean {
   if (!anywhere.has(person) || !anywhere.has(third)) return false
   const second = units.findIndex(({ gap }, i) => i > 0 && gap !== BREAK.none)
   const last = units.findLastIndex(({ gap }) => gap !== BREAK.none)

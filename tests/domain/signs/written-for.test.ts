@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import type { SignId } from '../../../src/domain/signs/catalogue.ts'
 import { screen } from '../../../src/domain/signs/screen.ts'
 
 /** Somebody else writes for the client: their signs are the client's, and those of anybody else are not. */
-const RAISED = {
+const RAISED: Readonly<Record<string, [string, SignId][]>> = {
   en: [
     ['This is her husband typing, she collapsed', 'chest-breath'],
     ["This is Anna's husband. She collapsed in the kitchen", 'chest-breath'],
@@ -21,9 +22,9 @@ const RAISED = {
     ['habla su hermano, dice que quiere morirse', 'self-harm'],
     ['soy la hija, mi madre se ha caído y le duele mucho más', 'major-injury'],
   ],
-} as const
+}
 
-const ASKED = {
+const ASKED: Readonly<Record<string, [string, SignId][]>> = {
   en: [
     ['she cant pee and is numb between her legs', 'bladder-change'],
     ['her legs are numb, both of them, since this morning', 'both-legs'],
@@ -33,9 +34,9 @@ const ASKED = {
     ['no puede orinar y no siente la entrepierna', 'bladder-change'],
     ['ella no puede mear', 'bladder-change'],
   ],
-} as const
+}
 
-const OTHERS = {
+const OTHERS: Readonly<Record<string, string[]>> = {
   en: [
     'My wife had this last year and she couldn’t pee',
     'my dad collapsed last year, he is fine now',
@@ -44,20 +45,20 @@ const OTHERS = {
     'it’s hard with kids, mate. 2 calf 4',
   ],
   es: ['mi padre no podía orinar, lo operaron', 'soy Juan, 2 sesiones, dolor 3'],
-} as const
+}
 
-describe.each(['en', 'es'] as const)('written for the client (%s)', (language) => {
-  it.each(RAISED[language])('is raised: %s', (text, sign) => {
+describe.each(['en', 'es'])('written for the client (%s)', (language) => {
+  it.each(RAISED[language]!)('is raised: %s', (text, sign) => {
     const { signs, unsure } = screen(text, language)
     expect(signs).toContain(sign)
     expect(unsure).not.toContain(sign)
   })
-  it.each(ASKED[language])('is asked about: %s', (text, sign) => {
+  it.each(ASKED[language]!)('is asked about: %s', (text, sign) => {
     const { signs, denied } = screen(text, language)
     expect(signs).toContain(sign)
     expect(denied).not.toContain(sign)
   })
-  it.each(OTHERS[language])('is let be: %s', (text) => expect(screen(text, language).signs).toEqual([]))
+  it.each(OTHERS[language]!)('is let be: %s', (text) => expect(screen(text, language).signs).toEqual([]))
 
   it('quotes the very words that were written', () => {
     const text =
