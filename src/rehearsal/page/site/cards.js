@@ -1,7 +1,6 @@
 import { entryOf } from './card.js'
 import { dateWords, el } from './dom.js'
-
-const NEAR_END_PX = 160
+import { createEnd } from './end.js'
 
 /** One column of cards, in order of time. */
 export function createColumn(box, { as, doing, get, more, empty }) {
@@ -11,25 +10,8 @@ export function createColumn(box, { as, doing, get, more, empty }) {
   box.append(none, older, list)
   const items = new Map()
   const cards = () => [...items.values()].map(({ card }) => card)
+  const end = createEnd(box, list)
 
-  // at its end a column stays there, also while pictures come in; wherever else its reader has put it, it stays too
-  let stays = true
-  let top = 0
-  const toEnd = () => {
-    stays = true
-    box.scrollTop = box.scrollHeight
-    top = box.scrollTop
-  }
-  box.addEventListener('scroll', () => {
-    const isNear = box.scrollHeight - box.scrollTop - box.clientHeight < NEAR_END_PX
-    // a reader has left the end only where the column went up: what comes below moves nothing
-    if (isNear) stays = true
-    else if (box.scrollTop < top) stays = false
-    top = box.scrollTop
-  })
-  const grown = new ResizeObserver(() => stays && toEnd())
-  grown.observe(list)
-  grown.observe(box)
   function make(card) {
     const item = entryOf(card, { as, doing, get })
     items.set(card.id, { card, item })
@@ -59,11 +41,12 @@ export function createColumn(box, { as, doing, get, more, empty }) {
       older.hidden = !hasMore
       count()
       mark()
-      toEnd()
+      end.goTo()
     },
     put(given) {
       if (given.length === 0) return
-      const follows = stays
+      const follows = end.isThere()
+      const fresh = given.filter(({ id }) => !items.has(id))
       for (const card of given) {
         const before = items.get(card.id)
         const focused = before?.item.contains(document.activeElement)
@@ -79,7 +62,11 @@ export function createColumn(box, { as, doing, get, more, empty }) {
       }
       count()
       mark()
-      if (follows) toEnd()
+      if (!follows) return
+      end.goTo()
+      // what else a day brings must not carry an urgent card out of sight
+      const urgent = fresh.find(({ care }) => care === 'emergency')
+      if (urgent && fresh.at(-1).day === fresh[0].day) end.keepInSight(items.get(urgent.id).item)
     },
     putBefore(given, hasMore) {
       const height = box.scrollHeight
@@ -101,13 +88,12 @@ export function createColumn(box, { as, doing, get, more, empty }) {
       count()
       mark()
     },
-    toEnd,
+    toEnd: end.goTo,
     firstId: () => cards()[0]?.id ?? null,
     firstDay: () => cards()[0]?.day ?? null,
     scrollToDay(day) {
       const of = cards().find((card) => card.day >= day) ?? cards().at(-1)
-      stays = false
-      if (of) items.get(of.id).item.scrollIntoView({ block: 'start' })
+      if (of) end.leaveFor(items.get(of.id).item)
     },
   }
 }
