@@ -9,7 +9,7 @@ export const figures = `
   (lights/power/wifi/internet/bridge/deal/market/plan/tent/shelf/cake/scaffold/roof) (collapsed/has collapsed/have collapsed/blacked out/went out/cut out), (blacked/blacking/black) out the windows,
   collapsed (on the sofa/on the couch/into bed/in bed/in a heap of/laughing/in front of), jaw (dropped/drops/hit the floor) (at/when/over), (tongue/tongue's) tied, (can't/cant/couldn't/cannot) find the words (for/to) (how/thank/describe/say),
   (chest/tight chest) (muscles/workout/press/day/exercise/exercises), (shoulder/shoulders/back/arms) and chest (workout/day/session), (chest is/pecs are/chest) sore from, puffed (after/from/up) (the/three/two/four/five/climbing/stairs/flights),
-  (star sign/zodiac sign/zodiac/horoscope/tropic/i'm a) (is/of/says/) cancer, (couldn't/couldnt/can't/cant) (pee/wee/go) because the (loo/toilet/loos/toilets/bathroom/gents/ladies) (was/is/were/are) (shut/closed/locked/occupied/busy/full/broken/out of order),
+  (star sign/zodiac sign/zodiac/horoscope/tropic/i'm a) (is/of/says/) cancer,
   (hot/swollen/baby/newborn/little/new) (calf/calves) (photo/photos/was born/in the field/at the farm/named/called), calf was born, (mummy/mother) cow,
   (two/three/four/2/3/4) (weaks/weeks) to go, (lost/losing/lose) weight off the (boat/bike/barbell/car/bag), (voice/voice's) (is/has/) gone (teaching/from/after/singing/shouting), (teaching/singing/shouting) (all/) (day/night) (on my feet/and) (voice),
   (want/wants/wanna/would love/love) to (disappear/vanish/escape/run away) (to/on/into) (a/the/some) (beach/island/holiday/cabin/hills/mountains/sun/woods/hammock), (can't/cant) (go on/live/carry on/survive) (like this/) (need/without) (a/my/the) (better/new/hot/water/coffee/chair/bottle/mattress/tea),

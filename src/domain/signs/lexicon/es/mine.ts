@@ -10,7 +10,7 @@ export const mine: LexiconSource['mine'] = {
   subject: 'yo',
   owner: 'mi',
   words: {
-    ...{ ella: 'yo', su: 'mi', sus: 'mis', 'se le': 'me', 'se les': 'me', se: 'me', le: 'me' },
+    ...{ ella: 'yo', su: 'mi', sus: 'mis', 'se le': 'se', 'se les': 'se', se: 'me', le: 'me' },
     ...{
       'esta sangrando': 'estoy',
       'esta orinando': 'estoy',
