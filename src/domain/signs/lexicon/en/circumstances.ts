@@ -78,7 +78,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     perhaps, possibly, could be, is it normal, is that normal, is this normal, normal for, not sure,
     unsure, not certain, imagining it, imagining things, might just be, probably, hard to tell,
     don't know if, dont know if, do not know if, no idea if, guess, wonder, hardly, hardly any, barely any,
-    (just/only/i'm/im/i am/was/totally/obviously) (kidding/joking/jesting/messing), kidding, jk, as a joke, could just be, not convinced, myself laughing, with laughter, from laughing`,
+    (just/only/i'm/im/i am/was/totally/obviously) (kidding/joking/jesting/messing), jk, as a joke, could just be, not convinced, myself laughing, with laughter, from laughing`,
   'new': `
     new, newly, brand new, started, starting, starts, begun, began,
     since (yesterday/last night/this morning/today/monday/tuesday/wednesday/thursday/friday/saturday/sunday/the weekend/last week/lunchtime/lunch/the session/i woke up/waking/breakfast/noon/noon/then),

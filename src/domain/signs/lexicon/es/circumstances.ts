@@ -65,7 +65,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     el medico ya lo sabe, conocido, conocida, nada nuevo, no es nuevo, no es nueva, igual que ayer, mismo de
     siempre`,
   doubt: `
-    (es/era/fue/va de/de/en) broma, bromeo, bromeando, es un decir, es una forma de hablar, es una exageracion, no se si, quizas, quiza, tal vez, a lo mejor, puede que, capaz que, no estoy seguro, no estoy segura, sera
+    (era/fue/va de/de/en) broma, (jaja/jajaja/jajajaja) es broma, es broma (jaja/vivo/no te asustes/tranquilo/tranquila/tranquilos/coach), bromeo, bromeando, es un decir, es una forma de hablar, es una exageracion, no se si, quizas, quiza, tal vez, a lo mejor, puede que, capaz que, no estoy seguro, no estoy segura, sera
     que, es normal que, sera normal, es normal, seran, no se bien, imaginaciones mias, igual es, me parece
     que, no se`,
   'new': `
