@@ -24,6 +24,8 @@ export interface Learned {
 /** Who only wants to leave the programme says little more than that. */
 const FAREWELL = 8
 const HARM: SignId = 'self-harm'
+/** What a zone is most often taken for: in other signs it tells where. */
+const WEAKNESS: SignId = 'leg-weakness'
 
 /** So few words answer a question ("the other one") and are too little to weigh. */
 const ANSWER = 3
@@ -91,7 +93,8 @@ export function learnedOf(features: Features): Learned {
     likely,
     weighed({ rule: { sign, unsure }, at }, verdict) {
       const likelihood = likelihoodOf(evidence[SIGN_IDS.indexOf(sign)]!)
-      const isOfValues = at.length > 1 && at.some((i) => isZoneOfValues(features.reading, i))
+      const isOfValues =
+        sign === WEAKNESS && at.length > 1 && at.some((i) => isZoneOfValues(features.reading, i))
       if (verdict === 'sure' && likelihood < (isOfValues ? weights.ask : weights.doubt)) return 'unsure'
       // what the words tell plainly, and only the way it is said makes doubtful, is asked about in any case
       const mayDrop = verdict === 'unsure' && (unsure || isOfValues) && sign !== HARM

@@ -4,6 +4,8 @@ import { type Aside, BREAK, type Unit } from './units.ts'
 
 /** "hi, this is Anna Maria's husband": units from the beginning in which somebody says who they are. */
 const MOST_BEFORE = 6
+/** Phrases at the beginning among which somebody says who they are. */
+const OPENING = 3
 
 /** Whether somebody else writes for the client ("this is her husband typing", "it's Mark, her brother"). */
 export function isWrittenFor(
@@ -15,12 +17,19 @@ export function isWrittenFor(
   if (anywhere.has(cue.proxy) || isSigned(units, cue, anywhere) || isHere(units, asides, cue)) return true
   if (!anywhere.has(cue.presents) || !anywhere.has(cue.person)) return false
   const opening = asides.find(({ entry }) => entry.has(cue.presents))!.unit
-  for (let i = opening + 1; i < units.length && i <= MOST_BEFORE; i++) {
+  for (let i = opening + 1; i < units.length && i <= opening + MOST_BEFORE; i++) {
     const { entry, gap } = units[i]!
     if (gap > BREAK.comma || entry.has(cue.me) || entry.has(cue.finding)) return false
     if (entry.has(cue.person)) return gap === BREAK.comma || endsPhrase(units, i)
   }
   return false
+}
+
+/** The first phrases of a message, a greeting among them, and the last. */
+function endsOf(units: readonly Unit[]): (readonly Unit[])[] {
+  const starts = units.flatMap(({ gap }, i) => (i === 0 || gap !== BREAK.none ? [i] : []))
+  const phrases = starts.map((start, n) => units.slice(start, starts[n + 1]))
+  return phrases.length < 2 ? [] : [...phrases.slice(0, OPENING), phrases.at(-1)!]
 }
 
 /** "His girlfriend. He can't ...", "she can't ... (her son)": who writes, as a phrase of its own at one of the ends. */
@@ -30,25 +39,25 @@ function isSigned(
   anywhere: ClassSet,
 ): boolean {
   if (!anywhere.has(person) || !anywhere.has(third)) return false
-  const second = units.findIndex(({ gap }, i) => i > 0 && gap !== BREAK.none)
-  const last = units.findLastIndex(({ gap }) => gap !== BREAK.none)
-  if (second < 0 || last < 1) return false
-  return [units.slice(0, second), units.slice(last)].some((phrase) => {
+  return endsOf(units).some((phrase) => {
     const [one, two] = [phrase.at(0)!.entry, phrase.at(-1)!.entry]
     return phrase.length <= 2 && two.has(person) && (phrase.length === 1 ? !one.has(me) : one.has(third))
   })
 }
 
-/** "Partner of Mark here: ..." */
+/** "Hi, partner of Mark here: ..." */
 function isHere(
   units: readonly Unit[],
   asides: readonly Aside[],
   { presents, person, me, finding }: Compiled['cue'],
 ): boolean {
-  const end = units.findIndex(({ gap }, i) => i > 0 && gap !== BREAK.none)
-  if (end < 0 || end > MOST_BEFORE || !units[0]!.entry.has(person)) return false
-  if (units.slice(0, end).some(({ entry }) => entry.has(me) || entry.has(finding))) return false
-  return asides.some(({ entry, unit }) => unit < end && entry.has(presents))
+  return endsOf(units)
+    .slice(0, -1)
+    .some((phrase) => {
+      if (phrase.length > MOST_BEFORE || !phrase[0]!.entry.has(person)) return false
+      if (phrase.some(({ entry }) => entry.has(me) || entry.has(finding))) return false
+      return asides.some(({ entry, unit }) => entry.has(presents) && phrase.includes(units[unit]!))
+    })
 }
 
 const endsPhrase = (units: readonly Unit[], i: number): boolean =>

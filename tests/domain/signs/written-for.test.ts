@@ -13,6 +13,8 @@ const RAISED: Readonly<Record<string, [string, SignId][]>> = {
     ["This is Tom's mum. He says he wants to die", 'self-harm'],
     ['wife here. he fell off the ladder and his back is much worse', 'major-injury'],
     ["Hello, his daughter here, dad's face has dropped on one side", 'stroke-signs'],
+    ['Hi coach, her flatmate: she says she wants to die', 'self-harm'],
+    ['Thanks for asking. This is Sam (her fiance). She has no control of her bladder', 'bladder-change'],
     ['on behalf of my husband: he has no feeling in his private parts', 'saddle-numbness'],
   ],
   es: [
@@ -20,6 +22,7 @@ const RAISED: Readonly<Record<string, [string, SignId][]>> = {
     ['Hola, soy el marido de Ana. No puede orinar desde esta mañana', 'bladder-change'],
     ['soy Pedro, su hijo. no siente la entrepierna', 'saddle-numbness'],
     ['habla su hermano, dice que quiere morirse', 'self-harm'],
+    ['mi marido esta mal. no puede orinar', 'bladder-change'],
     ['soy la hija, mi madre se ha caído y le duele mucho más', 'major-injury'],
   ],
 }
@@ -41,6 +44,8 @@ const OTHERS: Readonly<Record<string, string[]>> = {
     'My wife had this last year and she couldn’t pee',
     'my dad collapsed last year, he is fine now',
     'Grandad fell off the roof on Sunday, busy at the hospital, skipped',
+    'my friend told me in the pub that he wet himself',
+    'My dad did his exercises and then had chest pain',
     'she did both sessions, pain 3 calf',
     'it’s hard with kids, mate. 2 calf 4',
   ],

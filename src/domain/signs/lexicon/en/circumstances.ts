@@ -4,7 +4,7 @@ import { proxy } from './proxy.ts'
 /** When, since when, how suddenly, doing what: told beside the finding, and never hiding it. */
 export const circumstances: LexiconSource['circumstances'] = {
   old: `
-    when i was (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20/21/22/25/30), at the age of (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20),
+    at the age of (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20),
     (two/three/four/five/six/seven/eight/nine/ten/fifteen/twenty/thirty/10/15/20/30/couple of/many/some) years back,
     (at/aged) (6/7/8/9/10/11/12/13/14/15/16/17/18) (that's/thats/years), tonsils,
     last year, years ago, year ago, a year ago, years back, a few years back, months ago,
@@ -18,6 +18,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     in a previous life, in another life, in childhood, back in the day, a lifetime ago, last episode,
     previous episode, first episode, before the op, before my op, before (the/my/) (operation/surgery)`,
   past: `
+    when i was (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20),
     months ago, months back, used to, as a student, back then, in the past, previously, historically,
     ages ago, long ago,
     last time round, first time round, the first time round, at university, at uni, at school, in school,
@@ -78,7 +79,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     perhaps, possibly, could be, is it normal, is that normal, is this normal, normal for, not sure,
     unsure, not certain, imagining it, imagining things, might just be, probably, hard to tell,
     don't know if, dont know if, do not know if, no idea if, guess, wonder, hardly, hardly any, barely any,
-    (just/only/i'm/im/i am/was/totally/obviously) (kidding/joking/jesting/messing), jk, as a joke, could just be, not convinced, myself laughing, with laughter, from laughing`,
+    (just/only/i'm/im/i am/was/totally/obviously) (kidding/joking/jesting), jk, as a joke, could just be, not convinced, myself laughing, with laughter, from laughing`,
   'new': `
     new, newly, brand new, started, starting, starts, begun, began,
     since (yesterday/last night/this morning/today/monday/tuesday/wednesday/thursday/friday/saturday/sunday/the weekend/last week/lunchtime/lunch/the session/i woke up/waking/breakfast/noon/noon/then),
@@ -262,7 +263,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     wet, damp, soaked, soaking, dribble, dribbled, leaked, leaking, leak, patch, stained, accident`,
   proxy,
   presents: `here, this is, this's, thats, that's, it's, its, it is, i'm, im, i am, here is, here's, heres, my name is, my name's`,
-  plea: `help (me/us/him/her/please/now/), (what/wat) (should/do/can/shall) (i/we/he/she) do, (should/shall/do) (we/i) (call/ring/phone/take/do something/get/go to), is (it/this) an emergency, (pls/please) (help/advise/answer/reply/hurry), what now, advise please, urgent`,
+  plea: `what to do, help (me/us/him/her/please/now/), (what/wat) (should/do/can/shall) (i/we/he/she) do, (should/shall/do) (we/i) (call/ring/phone/take/do something/get/go to), is (it/this) an emergency, (pls/please) (help/advise/answer/reply/hurry), what now, advise please, urgent`,
   admitted: `
     i have (it/that/this/those/them/these/all of them/exactly that/both/the same),
     (i've/ive) got (it/that/this/those/them/these/the same), i get (that/this/it), that's me, thats me,

@@ -1,7 +1,6 @@
 import type { LexiconSource } from '../shape.ts'
 
-const SOME =
-  '10/12/15/16/20/24/25/28/30/32/40/48/50/60/100/ten/twelve/fifteen/twenty/thirty/forty/fifty/sixty/a hundred'
+const SOME = '15/16/20/24/25/28/30/32/40/48/50/60/100/fifteen/twenty/thirty/forty/fifty/sixty/a hundred'
 const PILLS =
   'pills/tablets/tabs/meds/painkillers/sleepers/sleeping pills/sleeping tablets/paracetamol/paracetamols/ibuprofen/codeine/tramadol/tramadols/morphine/opioids/gabapentin/diazepam/capsules'
 const MEANS = 'rope/noose/cord/belt/blade/razor/razor blade/knife/gun/rifle/shotgun/hosepipe/pills/tablets'
@@ -9,21 +8,22 @@ const MEANS = 'rope/noose/cord/belt/blade/razor/razor blade/knife/gun/rifle/shot
 /** Means at hand, a plan, a goodbye, what was done already, and what another tells of the client. */
 export const harm: LexiconSource['words'] = {
   'harm-done': `
-    (took/taken/swallowed/downed/injected/drank/drunk) (all of them/the whole box/the whole bottle/the whole packet/the whole lot/the lot/all of my insulin/all my insulin/bleach/antifreeze/weedkiller/poison/rat poison/all that was left),
-    (took/taken/swallowed/downed/necked/popped) (10/12/15/16/20/24/25/28/30/32/40/48/50/60/ten/twelve/fifteen/twenty/thirty/forty) (amitriptyline/sertraline/zopiclone/diazepam/pregabalin/gabapentin/cocodamol/co codamol/tramadol/naproxen/ibuprofen/aspirin/paracetamol),
+    (took/taken/swallowed/downed/injected/drank/drunk) (all of my insulin/all my insulin/bleach/antifreeze/weedkiller/poison/rat poison),
+    (took/taken/swallowed/downed/necked/popped) (15/16/20/24/25/28/30/32/40/48/50/60/fifteen/twenty/thirty/forty) (amitriptyline/sertraline/zopiclone/diazepam/pregabalin/gabapentin/cocodamol/co codamol/tramadol/naproxen/ibuprofen/aspirin/paracetamol),
     (tried/trying/planning/going) to (od/overdose/hang myself/drown myself/end my life/kill myself), (cut/cuts/cutting) (too deep/my stomach/my wrist/my wrists/my thighs/my arms) (this time/again/last night/today/on purpose/deliberately/and), (cuts/cut/wounds/burns) (deliberate/my own doing/i did it to myself/i did them myself/self inflicted), (he/she) did (it/them) (himself/herself),
     (i/i'll/ill) (won't/wont) be (alive/living) (tuesday/monday/wednesday/thursday/friday/saturday/sunday/tomorrow/next week/by), will to live (0/zero/gone/nil/none), (hosepipe/hose) (for/on/to) the exhaust, (make/making) an end (with/of) (me/myself), (fine/happy/ok) with not existing, done with being alive, (life/life's) over for me,
-    (took/taken/swallowed/downed/necked/popped/eaten) (${SOME}/all/handfuls/a handful/a fistful/two boxes/a whole box/two packs/a whole strip/a whole bottle) (of/) (my/the/those/these/) (${PILLS}),
+    (took/taken/swallowed/downed/necked/popped/eaten) (${SOME}/handfuls/a handful/a fistful/two boxes/a whole box/two packs/a whole bottle) (of/) (my/the/those/these/) (${PILLS}),
     (take/taken/took) (an/another) overdose, (cut/cuts/slit/slashed) (on/) (his/her/my/their) (wrists/own arms), (tied/made/knotted) (a/the) noose, (noose/rope/belt) (round/around) (my/his/her) neck,
     (end/ending/ended/take/taking) (his/her/their) (own/) life, (kill/killing/hurt/hurting/harm/harming/cut/cutting/hang/hanging) (himself/herself/themselves/themself),
     (wants/wanted/wishes/wish/wishing/would rather/he'd rather/she'd rather/rather) (to/he was/she was/he were/she were/be/) (die/dead/be dead),
     (wants/wanted) to (end it/end it all/not be here/not wake up/end things/disappear forever), (doesn't/doesnt/does not/didn't) want to (live/be here/be alive/wake up/go on living) (any more/anymore/)`,
   'harm-means': `
+    (took/taken/swallowed/downed) (all of them/the whole box/the whole bottle/the whole packet/the whole lot/all the tablets/all the pills/all my pills/all my tablets/all that was left),
     (stood/stayed/parked/sat) (for/) (an hour/ages/hours/half an hour/twenty minutes) (on/by/at) the (bridge/weir/tracks/cliff/station/platform),
     (on/at/off/up on/sitting on/sat on/standing on/stood on/near) the (bridge/weir wall/weir/edge/ledge/roof/car park roof/roof of/parapet/cliff) (now/and i/alone/tonight/for twenty/trying/and), on the bridge now, at the edge and, sitting on the roof, (get/getting/find/work up) the nerve (to/and/last night/up),
     (rope/noose/razor/shotgun/gun/blade/knives/kitchen knives) (and nobody/ready/is ready/and nobody's/alone), (loaded/loading/unloaded) (the/my) (shotgun/gun/rifle), filled the bath and, (with/alone with) (a rope/the rope/the kitchen knives/a razor/the razor/a noose), i have the razor, tie a noose, hurt to drown, how much would (do it/be enough),
-    (i have/i've/ive) decided (it's/its/and/thank/that/now/friday/tonight), (made/making) up my mind (goodbye/see you/about life/to go/to end), now that i've decided, see you on the other side, (join/joining) (him/her/them/my husband/my wife) (this week/soon/in heaven/up there/tonight), (be with/see) (grandma/grandad/mum/dad/him/her) in heaven, wants to go to heaven,
-    (given/gave) (the/my/his/her) (dog/cat/watch/bike/things/clothes) to (my/his/her/the/a), (i'm/im) ready to go (now/and/for good/thank/in peace), wrote the letters instead, (the/a/my/his/her) note is on (the/his/her/my) (fridge/table/bed/desk/kitchen), found a note in,
+    (made/making) up my mind (goodbye/see you/about life/to go/to end), now that i've decided, see you on the other side, (join/joining) (him/her/them/my husband/my wife) (this week/soon/in heaven/up there/tonight), (be with/see) (grandma/grandad/mum/dad/him/her) in heaven, wants to go to heaven,
+    (i'm/im) ready to go (now/and/for good/thank/in peace), wrote the letters instead, (the/a/my/his/her) note is on (the/his/her/my) (fridge/table/bed/desk/kitchen), found a note in,
     (won't/wont/will not) (be needing/need) the (check ins/checkins/drills/prompts/messages) (after/any more/anymore), i won't be anywhere, feel bad after tonight, (scared/afraid/frightened) of (myself/what i'll do/what ill do/what i might do/my own thoughts), (i'm/im/i am) not safe (i/from/alone/with), need someone to stop me, (says/say/said) (kys/kill yourself),
     (lord/god/jesus) (to/please/will) take me, take me in my sleep, hoping i (wouldn't/wouldnt/don't/dont/won't) wake up, how many (sleeping pills/tablets/pills/of these) (is/are) too many, (locked/shut) (himself/herself) in (the/a), (saying/says) (he'll/she'll/he will/she will) jump, (took/taken) a load of (pills/tablets/sweets from), eating so it ends, i know the only way out,
     not losing anything worth, i'm sorry i love you all, (look after/take care of) my (crew/dog/cat/kids/children) (i'm sorry/please i/when i'm/after i),
@@ -36,7 +36,7 @@ export const harm: LexiconSource['words'] = {
     (i've/ive/i have/he has/hes/he's/she has/she's/got/have) (got/) a (plan/date/method/way) (and a/for it/to do it/to end/picked/ready), (plan and a date), (decided/know/knows/worked out/figured out/chosen) (how/when/where) (i'll/ill/i will/i'd/i would/i'm going to/he'll/she'll/to) (do it/die/go/end it),
     (ive/i've/i have/i) decided how, (look/looks) like an accident (so/for), how many of (these/them/my) (${PILLS}/would it/does it/would), (would it take/does it take/is enough) to (not wake up/kill/die/end),
     (checking/check/checked) out (for good/of life/of this/forever/permanently), (nearly/almost) did it, (going/gonna/about/want) to do something (stupid/daft/silly/bad) (tonight/to myself/i/),
-    (it's/its/it is) (all/) over for me, (goodbye/bye/farewell/cheerio/adieu) (everyone/everybody/all of you/forever/world/and thank you/and thanks/thanks for everything/thank you for everything/thanks for the drills/for good/for ever),
+    (it's/its/it is) (all/) over for me, (goodbye/bye/farewell/cheerio/adieu) (everyone/everybody/all of you/forever/world/thanks for everything/thank you for everything/for good/for ever),
     (thanks/thank you) for everything (goodbye/bye/and goodbye), (tell/told) (my/the) (kids/wife/husband/family/mum/mom/dad/children/girls/boys) (that/) (i love/i loved/i'm sorry/im sorry/it's not/its not),
     (want/wanted/wish) it (all/) to stop, me included, (why/wonder why) (i/do i/) (bother/bothering) (getting up/waking up/living/going on/at all/with any), (not/never) (having/have) to (wake/exist/be here/feel anything),
     (hide/hid/hidden/hiding/locked away/took away) (the/all the/my/his/her) (belt/belts/knives/knife/pills/tablets/razors/rope), (won't/wont/will not) (be/need) (needing/around for) (tomorrow/next week/christmas/this bot/the drills) (any more/anymore/)`,

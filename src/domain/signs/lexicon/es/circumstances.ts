@@ -13,7 +13,7 @@ export const circumstances: LexiconSource['circumstances'] = {
   presents: `soy, aqui, habla, escribe, le habla, le escribe, te escribe, les escribe, te habla, me llamo, mi nombre es, (le/te/les) saluda`,
   plea: `ayuda, ayudenme, ayudeme, ayudadme, auxilio, socorro, (que/q) (hago/hacemos/debo hacer/debemos hacer/puedo hacer/podemos hacer/tenemos que hacer), urgente, (llamo/llamamos/llamar) (a/al) (emergencias/ambulancia/la ambulancia/una ambulancia/112/911/123/medico), es (urgente/una emergencia)`,
   old: `
-    a los (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20/25/30) anos, (cuando tenia/teniendo) (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20) (anos/),
+    a los (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20/25/30) anos, (cuando tenia/teniendo) (5/6/7/8/9/10/11/12/13/14/15/16/17/18/19/20) anos,
     el ano pasado, ano pasado, hace un ano, hace anos, hace meses, hace (${NUMBERS}) (anos/meses), (anos/meses) atras, hace
     (siete/ocho/nueve/diez/doce/7/8/9/10/11/12/14/15/16/20) semanas, cuando era
     (joven/nino/nina/pequeno/pequena/chico/chica/mas joven/adolescente), de (joven/nino/nina/pequeno/chico),

@@ -18,7 +18,7 @@ export const functions: LexiconSource['words'] = {
   cant: `
     (apenas/mal/malamente/a duras penas/peor) controlo, controlo (apenas/mal/peor/poco/menos), no (hubo/habia/ha habido) (manera/forma/modo) (de/),
     (no/ya no/apenas/casi no) (me/lo/la/los/las/se me/me lo/me la/te) (puedo/podia/pude/consigo/logro/logre/consegui/he podido),
-    no hay quien, no puedo, no podia, no pude, no he podido, no podes, ya no puedo, no consigo, no logro, no
+    no hay quien, no (puede/pudo/logra/consigue/ha podido), no puedo, no podia, no pude, no he podido, no podes, ya no puedo, no consigo, no logro, no
     logre, no consegui, me cuesta, me costo, me esta costando, cuesta, imposible, es imposible, soy incapaz
     de, incapaz de, apenas puedo, casi no puedo, no me sale, no me salia, no me salio, no sale, no salia, no
     salio, no hay manera de, no hay forma de, no alcanzo a, dificultad para, dificultades para, problemas

@@ -12,4 +12,4 @@ export const proxy = `
   (en nombre/de parte) de (${THEIR}), (desde/con) (el/su) (telefono/movil/celular/cuenta/numero) (de/) (${THEIR}/), usa esta cuenta, (me da/me dio/me deja) su (movil/telefono/celular),
   (no puede/no quiere/no es capaz de) (escribir/contestar/coger el movil/agarrar el celular/sostener el telefono), (hace/sigue) (sus/tus/vuestros/los) (ejercicios/drills) (contigo/con vosotros/con ustedes/con usted), (es/era) (su/vuestro/vuestra) (cliente/clienta/paciente),
   (le da/le dan) (verguenza/pena/apuro/miedo/corte) (escribir/escribirlo/decir/decirlo/contar/contarlo/preguntar), (no quiere/no lo quiere/no se atreve a) (contar/contarlo/decir/decirlo/escribir/escribirlo), (el/ella) (pone/dice que ponga) (1/2/3/4/0/una/dos), no es (el/ella) soy, (usa/lleva/esta en) (este chat/esta app/este bot/vuestro programa),
-  (hizo/ha hecho/completo) (una/dos/tres/cuatro/ninguna/ningun/media/1/2/3/4/0/sus/los/las/solo), sus (ejercicios/sesiones/drills)`
+  (hizo/ha hecho/completo) (una/dos/tres/cuatro/ninguna/ningun/media/1/2/3/4/0/sus/los/las) (sesion/sesiones/drill/drills/ejercicio/ejercicios)`
