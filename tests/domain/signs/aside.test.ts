@@ -27,19 +27,21 @@ describe('the lot of sign texts set aside', () => {
   })
 
   // look-alikes and pictures, by several writers, that nothing but missed emergencies was mended by: held to what they gave at first sight, short of the goals
-  it.each([
-    ['last', 'en', 71, 74],
-    ['last', 'es', 28, 29],
-    ['other', 'en', 55, 86],
-    ['other', 'es', 20, 29],
-    ['blind', 'en', 78, 55],
-    ['blind', 'es', 36, 28],
-    ['fair', 'en', 101, 101],
-    ['fair', 'es', 65, 60],
-  ])('keeps what the %s lot gave: %s', (file, locale, emergencies, alone) => {
+  it.each<[lot: string, locale: string, emergencies: number, alone: number, othersMissed: number]>([
+    ['last', 'en', 71, 74, 0],
+    ['last', 'es', 28, 29, 0],
+    ['other', 'en', 55, 86, 0],
+    ['other', 'es', 20, 29, 0],
+    ['blind', 'en', 78, 55, 0],
+    ['blind', 'es', 36, 28, 0],
+    ['fair', 'en', 101, 101, 0],
+    ['fair', 'es', 65, 60, 0],
+    ['plain', 'en', 100, 110, 1],
+    ['plain', 'es', 101, 115, 3],
+  ])('keeps what the %s lot gave: %s', (file, locale, emergencies, alone, missed) => {
     const { emergency, otherSigns, signless } = scored(file, locale)
     expect(emergency.caught).toBeGreaterThanOrEqual(emergencies)
-    expect(otherSigns.caught).toBe(otherSigns.of)
+    expect(otherSigns.caught).toBeGreaterThanOrEqual(otherSigns.of - missed)
     expect(signless.alone).toBeGreaterThanOrEqual(alone)
   })
 })

@@ -6,7 +6,7 @@ export const cues: LexiconSource['words'] = {
     no problem, no problems, no trouble, no troubles, no issue, no issues, no difficulty,
     no, zero, without, without any, free of, free from, absence of, no sign of, no signs of,
     no more signs of, no (evidence/trace/hint/symptoms/symptom) of, nothing (like/in the way of/by way of),
-    lack of any, clear of, not (any/a), nor any, no new, no sudden,
+    lack of any, clear of, no longer have (that/the/a/any/my/this), not (any/a), nor any, no new, no sudden,
     (dont/don't/do not/havent/haven't/have not/didnt/didn't/did not/never) (have/had/got/get/have got/having) (any/a/no/),
     (havent/haven't) (any/a/no), ain't got (any/no/), aint got (any/no/),
     (not had/not got/not having) (any/a/), no problems with, no problem with, no issues with,

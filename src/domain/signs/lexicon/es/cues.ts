@@ -233,7 +233,7 @@ export const cues: LexiconSource['words'] = {
     echar una mano, mano a mano, segunda mano, vista previa, hasta la vista, la vista al frente, me
     (caigo/cai) de (sueno/cansancio), me cae bien, me cayo bien, se me cae la baba, se me cayo el
     (movil/telefono/celular), me parto el culo, romperme el culo, hacer cola, haciendo cola, de paso, se me
-    fue el santo, se me fue el tiempo, se me fue la hora, no puedo (manana/hoy/el lunes/el martes/el
+    fue el santo, se me fue el (tiempo/dia/finde/rato), se me fue la hora, no puedo (manana/hoy/el lunes/el martes/el
     miercoles/el jueves/el viernes/el sabado/el domingo/esta tarde/esta noche/esta
     semana/ahora/ir/quejarme/ayer), no pude (hacer/hoy/ayer/entrenar/ir/completar/terminar), no puedo mas de
     (contento/contenta/alegria), no puedo (hacer/entrenar/quedar/hablar ahora), no me siento con ganas, no
