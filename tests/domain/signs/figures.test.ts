@@ -15,6 +15,9 @@ const MEANT = {
     'cant pee because the loo was shut, and still cant at home',
     'i want to die and im not kidding',
     'totally messing myself, no control',
+    'i trip with my left foot',
+    'puffed after three steps',
+    'chest sore from nothing, tight',
     '2 groin 4 feel nothing',
   ],
   es: [
@@ -26,6 +29,7 @@ const MEANT = {
     'me he levantado con el pie izquierdo caido',
     'cuando tenia 10 minutos me mee encima sin sentir',
     'quiero morir de verdad, no es broma',
+    'perdi cinco kilos porque voy al baño todo el dia',
     '2 ingle 4 no siento nada',
   ],
 }
