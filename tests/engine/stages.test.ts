@@ -295,6 +295,30 @@ describe('parked, paused, discharged, left, unknown', () => {
     expect(practice.toAlerts().at(-1)?.kind).toBe('alert-repeat')
   })
 
+  it('asks no more of who left while a sign was asked about: they hear what its silence sets off, and that nobody came', async () => {
+    await practice.enrol('heron')
+    await practice.say('heron', 'something is off down there')
+    await practice.command('leave', {}, 'heron')
+    const count = practice.to('heron').length
+    await practice.wait(12)
+    expect(
+      practice
+        .to('heron')
+        .slice(count)
+        .map(({ kind }) => kind),
+    ).toEqual(['urgent'])
+    expect(practice.toAlerts().at(-1)).toMatchObject({ kind: 'alert', about: 'heron' })
+    await practice.wait(3 * 24 * 60)
+    expect(
+      practice
+        .to('heron')
+        .slice(count + 1)
+        .map(({ text }) => text),
+    ).toEqual([client.untaken])
+    const dues = (await practice.file('heron')).dues.map(({ kind }) => kind)
+    expect(dues).not.toContain('prompt')
+  })
+
   it('answers a sign of somebody who left in another language than theirs, in that one', async () => {
     await practice.enrol('heron')
     await practice.say('heron', 'leave')

@@ -31,8 +31,9 @@ export const promptDue = (draft: Draft): DueRow | undefined =>
 export const latestPromptDay = (draft: Draft): Day | null =>
   (promptDue(draft)?.data.last as Day | null | undefined) ?? null
 
-/** The way has ended, and no sign is open: nothing more is asked. */
-export const asksNoMore = ({ client, file }: Draft): boolean => hasEnded(client) && !isLocked(file)
+/** Who has left is asked nothing more; who was discharged is, while a sign is open. */
+export const asksNoMore = ({ client, file }: Draft): boolean =>
+  client.stage === 'left' || (hasEnded(client) && !isLocked(file))
 
 /** Marks a day's prompt as handled and sets the next one, never of the same local day. */
 export function promptHandled(draft: Draft, day: Day): void {

@@ -57,10 +57,11 @@ function stopAndSeekCare(draft: Draft, fresh: readonly SignRow[], day: Day, word
   lock(draft, signs, day)
   for (const asked of draft.file.asked)
     if (!asked.pressing || asked.ask === 'signs') answeredNow(draft, asked.ask)
-  draft.due('urgent-follow-up', new Date(draft.now.getTime() + FOLLOW_UP_MINUTES * MINUTE), {
-    care,
-    signs: signs.join(' '),
-  })
+  if (draft.client.stage !== 'left')
+    draft.due('urgent-follow-up', new Date(draft.now.getTime() + FOLLOW_UP_MINUTES * MINUTE), {
+      care,
+      signs: signs.join(' '),
+    })
   openAlert(draft, { signs, care, words, told: said })
 }
 
@@ -94,7 +95,7 @@ export function urgentTextFor(
 function lock(draft: Draft, signs: readonly SignId[], day: Day): void {
   draft.stopDrills()
   // without a plan there is no daily prompt yet, and the morning follow-up takes its place
-  if (!promptDue(draft)) schedulePrompt(draft, addDays(draft.today, 1))
+  if (!promptDue(draft) && draft.client.stage !== 'left') schedulePrompt(draft, addDays(draft.today, 1))
   if (isLocked(draft.file)) return
   draft.put('hold', {
     id: draft.id('hold', 'lock', draft.cause),
