@@ -87,11 +87,13 @@ const VALIDATION = [
 const bytes = (hex: string): Buffer => Buffer.from(hex, 'hex')
 const hex = (given: Uint8Array): string => Buffer.from(given).toString('hex')
 
-describe.each([
-  ['McGrew and Viega', CASES.map((one) => [`case ${one.n}`, one] as const)],
-  ['NIST validation program', VALIDATION.map((one) => [`bits ${one.lengths}`, one] as const)],
-])('AES-256-GCM, published answers: %s', (_, cases) => {
-  it.each(cases)('%s', (__, { key, nonce, text, place, sealed, tag }) => {
+const ANSWERS = [
+  ...CASES.map(({ n, ...one }) => ({ name: `McGrew and Viega, case ${n}`, ...one })),
+  ...VALIDATION.map(({ lengths, ...one }) => ({ name: `NIST validation program, bits ${lengths}`, ...one })),
+]
+
+describe('AES-256-GCM, published answers', () => {
+  it.each(ANSWERS)('$name', ({ key, nonce, text, place, sealed, tag }) => {
     const made = encrypt(bytes(key), bytes(nonce), bytes(text), bytes(place))
     expect([hex(made.sealed), hex(made.tag)]).toEqual([sealed, tag])
     expect(hex(decrypt(bytes(key), bytes(nonce), made, bytes(place)))).toBe(text)
