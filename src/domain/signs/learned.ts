@@ -24,9 +24,8 @@ export interface Learned {
 /** Who only wants to leave the programme says little more than that. */
 const FAREWELL = 8
 const HARM: SignId = 'self-harm'
-/** What a zone is most often taken for: in other signs it tells where. */
-const WEAKNESS: SignId = 'leg-weakness'
-
+/** For what a zone among the values is easily taken; of the groin it stays what it says. */
+const OF_ZONES: readonly SignId[] = ['leg-weakness', 'new-numbness', 'both-legs', 'calf-swelling']
 /** So few words answer a question ("the other one") and are too little to weigh. */
 const ANSWER = 3
 const NONE: Learned = { likely: [], weighed: (_, verdict) => verdict }
@@ -94,7 +93,7 @@ export function learnedOf(features: Features): Learned {
     weighed({ rule: { sign, unsure }, at }, verdict) {
       const likelihood = likelihoodOf(evidence[SIGN_IDS.indexOf(sign)]!)
       const isOfValues =
-        sign === WEAKNESS && at.length > 1 && at.some((i) => isZoneOfValues(features.reading, i))
+        OF_ZONES.includes(sign) && at.length > 1 && at.some((i) => isZoneOfValues(features.reading, i))
       if (verdict === 'sure' && likelihood < (isOfValues ? weights.ask : weights.doubt)) return 'unsure'
       // what the words tell plainly, and only the way it is said makes doubtful, is asked about in any case
       const mayDrop = verdict === 'unsure' && (unsure || isOfValues) && sign !== HARM

@@ -1,4 +1,4 @@
-import { harmless } from './digest.ts'
+import { harmless } from '../harmless.ts'
 
 const name = (ref: string): string => `**${harmless(ref)}**`
 

@@ -1,5 +1,6 @@
 import type { Day } from '../../domain/day.ts'
-import { date, harmless } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { date } from './dates.ts'
 
 const names = (refs: readonly string[]): string => refs.map((ref) => `**${harmless(ref)}**`).join(', ')
 

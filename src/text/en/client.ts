@@ -1,8 +1,9 @@
 import type { Day } from '../../domain/day.ts'
 import type { Slot } from '../../domain/reply/reading.ts'
-import { date, ladderName } from './digest.ts'
+import { date } from './dates.ts'
 import { doseLine, drillOf, drillText, loadOf, nameOfDrill, STOP_RULE } from './drills.ts'
 import { enrol } from './enrol.ts'
+import { ladderName } from './names.ts'
 import { urgent } from './urgent.ts'
 
 const drillName = (ladder: string, rung: number): string =>

@@ -1,7 +1,10 @@
 import type { Care } from '../../domain/care.ts'
 import type { Day } from '../../domain/day.ts'
 import type { Direction, Proposal } from '../../domain/rules/assessment.ts'
-import { DIRECTION, date, harmless, ladderName } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { date } from './dates.ts'
+import { DIRECTION } from './digest.ts'
+import { ladderName } from './names.ts'
 import { urgent } from './urgent.ts'
 
 const name = (ref: string): string => `**${harmless(ref)}**`

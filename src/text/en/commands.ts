@@ -1,5 +1,5 @@
 import { asWritten } from '../as-written.ts'
-import { harmless } from './digest.ts'
+import { harmless } from '../harmless.ts'
 
 /** What the platform shows beside each command and option, at most 100 characters. */
 export const commands = {

@@ -1,6 +1,7 @@
 import type { Day } from '../../domain/day.ts'
+import { harmless } from '../harmless.ts'
 import { LANGUAGE_WORDS } from '../language-words.ts'
-import { fullDate, harmless } from './digest.ts'
+import { fullDate } from './dates.ts'
 
 /** One activity that matters: how hard it was at the first answer and at the last, 0..10; null: not asked again yet. */
 export interface ActivityPath {

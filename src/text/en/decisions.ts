@@ -1,6 +1,8 @@
 import type { Day } from '../../domain/day.ts'
 import type { Proposal } from '../../domain/rules/assessment.ts'
-import { date, harmless, ladderName } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { date } from './dates.ts'
+import { ladderName } from './names.ts'
 
 const name = (ref: string): string => `**${harmless(ref)}**`
 

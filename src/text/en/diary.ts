@@ -3,7 +3,7 @@ import { REACHES, reachAt } from '../../domain/reach.ts'
 import type { Assessment, Flag } from '../../domain/rules/assessment.ts'
 import type { ReplayDay } from '../../domain/rules/replay.ts'
 import { SIGN_IDS } from '../../domain/signs/catalogue.ts'
-import { REACH } from './digest.ts'
+import { REACH } from './reach.ts'
 import { why } from './rules.ts'
 
 const SIGNS = SIGN_IDS.join(', ')

@@ -1,6 +1,7 @@
 import type { Day } from '../../domain/day.ts'
 import type { RevisedDay } from '../../domain/digest/revised.ts'
-import { date, harmless } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { date } from './dates.ts'
 import { words } from './words.ts'
 
 const change = ({ day, before, now }: RevisedDay): string => {

@@ -4,7 +4,10 @@ import type { Weeks, WeeksDay } from '../../domain/digest/weeks.ts'
 import type { LadderId } from '../../domain/ladder/plan.ts'
 import { REACHES, rank, reachAt } from '../../domain/reach.ts'
 import { median } from '../../domain/trend/median.ts'
-import { DIRECTION, date, flagWords, inWords, ladderName, REACH, shortDate } from './digest.ts'
+import { date, shortDate } from './dates.ts'
+import { DIRECTION, flagWords } from './digest.ts'
+import { inWords, ladderName } from './names.ts'
+import { REACH } from './reach.ts'
 import { SIGN_WORDS } from './signs.ts'
 
 /** The platform takes 1,024 characters of alt text; here is room to spare. */

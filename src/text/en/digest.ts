@@ -1,5 +1,4 @@
 import type { Day } from '../../domain/day.ts'
-import { weekday } from '../../domain/day.ts'
 import {
   type AttentionReason,
   attention,
@@ -7,36 +6,19 @@ import {
   type RollCallEntry,
 } from '../../domain/digest/attention.ts'
 import type { RungFact, WeekFacts } from '../../domain/digest/facts.ts'
-import type { LadderId } from '../../domain/ladder/plan.ts'
-import type { Reach } from '../../domain/reach.ts'
-import type { Direction, Flag, Level, Proposal, RuleId } from '../../domain/rules/assessment.ts'
-import { ownLadderName } from '../own-ladders.ts'
-import { LADDER_NAMES } from './drills.ts'
+import type { Direction, Flag, RuleId } from '../../domain/rules/assessment.ts'
+import { harmless } from '../harmless.ts'
+import { cutLines, paged, rows } from '../lines.ts'
+import { date } from './dates.ts'
+import { inWords, ladderName } from './names.ts'
+import { REACH } from './reach.ts'
 import { SIGN_WORDS } from './signs.ts'
 
-/** The platform takes 2,000 characters a message; here is room to spare. */
-const CARD_MOST = 1_800
 const LIST_MOST = 8
-const ROW_MOST = 6
 
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
-export const shortDate = (day: Day): string =>
-  `${Number(day.slice(8))} ${MONTHS[Number(day.slice(5, 7)) - 1]}`
-export const date = (day: Day): string => `${weekday(day)} ${shortDate(day)}`
-/** With the year, for a day that may be far from now. */
-export const fullDate = (day: Day): string => `${date(day)} ${day.slice(0, 4)}`
 const dates = (days: readonly Day[]): string => listed(days.map(date))
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`
 
-export const REACH: Readonly<Record<Reach, string>> = {
-  none: 'none',
-  back: 'back',
-  buttock: 'buttock',
-  thigh: 'thigh',
-  knee: 'knee',
-  calf: 'calf',
-  foot: 'foot',
-}
 export const DIRECTION: Readonly<Record<Direction, string>> = {
   centralising: 'centralising, toward the back',
   peripheralising: 'peripheralising, away from the back',
@@ -77,21 +59,10 @@ const BARRIER: Readonly<Record<string, string>> = {
   other: 'something else',
 }
 
-/** Words from data that can neither format, link nor call anybody in a chat message; one line, cut to `most`. */
-export function harmless(words: string, most = 60): string {
-  const line = words.replace(/[\p{C}\p{Zl}\p{Zp}\s]+/gu, ' ').trim()
-  const letters = [...line]
-  const cut = letters.length > most ? `${letters.slice(0, most - 1).join('')}…` : line
-  return cut.replace(/[\\*_~`|<>[\]()#:]/g, '\\$&').replaceAll('@', '@\u200b')
-}
-
 const listed = (items: readonly string[]): string =>
   items.length > LIST_MOST
     ? `${items.slice(0, LIST_MOST).join(', ')} and ${items.length - LIST_MOST} more`
     : items.join(', ')
-export const ladderName = (ladder: LadderId): string =>
-  LADDER_NAMES[ladder] ?? ownLadderName(ladder) ?? ladder
-
 /** One client's week for the coach's channel, at most 1,800 characters, facts in the order a coach scans them. */
 export function digestCard(facts: WeekFacts): string {
   const lines = [
@@ -110,10 +81,7 @@ export function digestCard(facts: WeekFacts): string {
       : `Warning signs not said (which is not "none"): ${dates(facts.signsNotSaid)}`,
     proposal(facts),
   ]
-  return cutLines(
-    lines.filter((line) => line !== ''),
-    CARD_MOST,
-  )
+  return cutLines(lines.filter((line) => line !== ''))
 }
 
 const standing = (facts: WeekFacts): string => (facts.standing === 'active' ? '' : ` · ${facts.standing}`)
@@ -182,8 +150,6 @@ export function flagWords({ rule, figures }: Pick<Flag, 'rule' | 'figures'>): st
   return `${better.join(' and ')} better by what matters`
 }
 
-/** "ease-back" is a name in files; a coach reads "ease back". */
-export const inWords = (name: Level | Proposal): string => (name === 'ease-back' ? 'ease back' : name)
 const flag = ({ rule, level, day, figures }: Flag): string =>
   `${flagWords({ rule, figures })} (${level === 'note' ? '' : `${inWords(level)}, `}since ${date(day)})`
 const rung = ({ ladder, rung, last, resting }: RungFact): string =>
@@ -195,13 +161,6 @@ function proposal({ proposal, ladder, reasons }: WeekFacts): string {
   const what = ladder === null ? said : `${said}, ${harmless(ladderName(ladder), 30)}`
   const because = reasons.map(({ rule, day }) => RULE[rule] + (day === null ? '' : ` since ${date(day)}`))
   return `**Proposal: ${what}**${because.length === 0 ? '' : `, because of ${listed(because)}`}`
-}
-
-/** Keeps the first lines and the last; what lies between is cut where there is too much of it. */
-function cutLines(lines: readonly string[], most: number): string {
-  const kept = [...lines]
-  while (kept.length > 2 && kept.join('\n').length > most) kept.splice(-2, 1)
-  return kept.join('\n')
 }
 
 /** Why a client needs the coach, and who has the alert where somebody does. */
@@ -238,21 +197,3 @@ const ready = ({ facts: { ref, ladder } }: RollCallEntry): string =>
   harmless(ref) + (ladder === null ? '' : ` (${harmless(ladderName(ladder), 30)})`)
 const other = ({ facts: { ref, standing } }: RollCallEntry): string =>
   harmless(ref) + (standing === 'active' ? '' : ` (${standing})`)
-
-/** Names side by side, a few a line, so that a long list is read without scrolling. */
-function rows(names: readonly string[]): string[] {
-  const lines: string[] = []
-  for (let at = 0; at < names.length; at += ROW_MOST)
-    lines.push(`• ${names.slice(at, at + ROW_MOST).join(', ')}`)
-  return lines
-}
-
-function paged(lines: readonly string[]): string[] {
-  const pages: string[] = []
-  for (const line of lines) {
-    const last = pages.at(-1)
-    if (last === undefined || last.length + 1 + line.length > CARD_MOST) pages.push(line)
-    else pages[pages.length - 1] = `${last}\n${line}`
-  }
-  return pages
-}

@@ -1,4 +1,4 @@
-import { harmless } from './digest.ts'
+import { harmless } from '../harmless.ts'
 
 /** Invitation, consent and screening, as a client reads them. */
 export const enrol = {

@@ -1,7 +1,10 @@
 import type { FhirLabels } from '../../domain/export/fhir/codes.ts'
-import { date, harmless, ladderName, REACH } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { date } from './dates.ts'
 import { nameOfDrill } from './drills.ts'
 import { screening } from './enrol.ts'
+import { ladderName } from './names.ts'
+import { REACH } from './reach.ts'
 import { SIGN_WORDS } from './signs.ts'
 
 /** Names in a FHIR document. */

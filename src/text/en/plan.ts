@@ -2,8 +2,10 @@ import type { Day } from '../../domain/day.ts'
 import type { AdviceId } from '../../domain/ladder/advice.ts'
 import type { Conflict, PlanConflictId } from '../../domain/ladder/conflicts.ts'
 import type { RungChange } from '../../domain/ladder/plan.ts'
-import { date, fullDate, harmless, ladderName } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { date, fullDate } from './dates.ts'
 import { nameOfDrill } from './drills.ts'
+import { ladderName } from './names.ts'
 
 /** What a plan asks for, as the sentences need it. */
 interface Wished {

@@ -1,7 +1,9 @@
 import type { Cover } from '../../domain/cover.ts'
 import type { Day } from '../../domain/day.ts'
 import { asWritten } from '../as-written.ts'
-import { date, harmless } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { paged } from '../lines.ts'
+import { date } from './dates.ts'
 
 /** A question that waits, in a line. */
 export interface OpenQuestion {
@@ -10,20 +12,8 @@ export interface OpenQuestion {
   readonly day: Day
 }
 
-const LINES_MOST = 1800
 const line = ({ ref, words, day }: OpenQuestion): string =>
   `• **${harmless(ref)}**, ${date(day)}: ${words === null ? '(words kept in the record)' : `“${harmless(words, 160)}”`}`
-
-/** Lines under a heading, in messages of at most so many characters. */
-function paged(head: string, lines: readonly string[]): string[] {
-  const pages = [head]
-  for (const one of lines) {
-    const last = pages.at(-1)!
-    if (last.length + 1 + one.length > LINES_MOST) pages.push(one)
-    else pages[pages.length - 1] = `${last}\n${one}`
-  }
-  return pages
-}
 
 /** A client's question and the answer to it, as the client reads them. */
 export const questions = {
@@ -49,7 +39,7 @@ export const questionsForCoach = {
     `**${harmless(ref)}** has left and is not written to any more; nothing was sent.`,
   noQuestion: 'This question is not there any more.',
   openQuestions: (list: readonly OpenQuestion[]): string[] =>
-    paged('**Questions without an answer** (answer with /answer, or the button)', list.map(line)),
+    paged(['**Questions without an answer** (answer with /answer, or the button)', ...list.map(line)]),
   noQuestions: 'No question waits for an answer.',
   more: (n: number): string => `… and ${n} more.`,
   coverSet: (coach: string, cover: string, from: Day, until: Day): string =>

@@ -1,6 +1,8 @@
 import type { Care } from '../../domain/care.ts'
 import type { Day } from '../../domain/day.ts'
-import { date, harmless, ladderName } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { date } from './dates.ts'
+import { ladderName } from './names.ts'
 
 const VIA: Readonly<Record<string, string>> = {
   edit: 'changed to ',

@@ -1,6 +1,6 @@
 import type { Event } from '../../domain/report/facts.ts'
 import type { Item } from '../../domain/report/page.ts'
-import { ladderName } from './digest.ts'
+import { ladderName } from './names.ts'
 import { fullDate, oneLine, who } from './report-words.ts'
 
 const DECIDED = {

@@ -1,5 +1,5 @@
 import { type Day, isDay } from '../../domain/day.ts'
-import { date } from './digest.ts'
+import { date } from './dates.ts'
 
 /** "Thu 12 Mar 2026"; without its year in a table. */
 export const fullDate = (day: Day, year = true): string =>

@@ -1,7 +1,11 @@
 import type { Day } from '../../domain/day.ts'
 import type { AttentionGroup, RollCallEntry } from '../../domain/digest/attention.ts'
 import type { WeekFacts } from '../../domain/digest/facts.ts'
-import { attentionWords, DIRECTION, date, harmless, ladderName, REACH, takenWords } from './digest.ts'
+import { harmless } from '../harmless.ts'
+import { date } from './dates.ts'
+import { attentionWords, DIRECTION, takenWords } from './digest.ts'
+import { ladderName } from './names.ts'
+import { REACH } from './reach.ts'
 import { words } from './words.ts'
 
 const HEADING: Readonly<Record<AttentionGroup, string>> = {

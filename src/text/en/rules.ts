@@ -1,7 +1,9 @@
 import { REACHES, type Reach } from '../../domain/reach.ts'
 import type { Figures, Flag, RuleId } from '../../domain/rules/assessment.ts'
 import type { SignId } from '../../domain/signs/catalogue.ts'
-import { date, ladderName, REACH } from './digest.ts'
+import { date } from './dates.ts'
+import { ladderName } from './names.ts'
+import { REACH } from './reach.ts'
 import { SIGN_WORDS } from './signs.ts'
 
 type Value = Figures[string] | undefined

@@ -1,4 +1,4 @@
-import { harmless } from './digest.ts'
+import { harmless } from '../harmless.ts'
 
 /** What the keeper reads at set-up: every setting, what is missing and how to mend it. */
 export interface Settings {

@@ -1,17 +1,9 @@
 import type { Side } from '../../domain/checkin.ts'
 import { type Day, daysBetween, weekday } from '../../domain/day.ts'
 import type { Reach } from '../../domain/reach.ts'
-import { date } from './digest.ts'
+import { date } from './dates.ts'
+import { REACH } from './reach.ts'
 
-const REACH: Readonly<Record<Reach, string>> = {
-  none: 'none',
-  back: 'back',
-  buttock: 'buttock',
-  thigh: 'thigh',
-  knee: 'knee',
-  calf: 'calf',
-  foot: 'foot',
-}
 const STATUS: Readonly<Record<string, string>> = {
   invited: 'invited',
   screening: 'first questions',

@@ -1,4 +1,4 @@
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 
 const name = (ref: string): string => `**${harmless(ref)}**`

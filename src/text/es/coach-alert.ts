@@ -1,6 +1,6 @@
 import type { Care } from '../../domain/care.ts'
 import { oneLine } from '../en/coach.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { count } from './dates.ts'
 import { urgent } from './urgent.ts'

@@ -1,5 +1,5 @@
 import { asWritten } from '../as-written.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { DESCRIBE, OPTION } from './command-descriptions.ts'
 

@@ -1,5 +1,5 @@
 import type { ActivityPath } from '../en/course.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { count, fullDate } from './dates.ts'
 import { questionsForCoach } from './questions.ts'

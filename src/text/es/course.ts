@@ -1,5 +1,5 @@
 import type { ActivityPath } from '../en/course.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { LANGUAGE_WORDS } from '../language-words.ts'
 import { count, fullDate } from './dates.ts'

@@ -1,4 +1,4 @@
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { date } from './dates.ts'
 import { DECISION, ladderName, PROPOSAL_IN_FULL } from './names.ts'

@@ -1,5 +1,5 @@
 import type { RevisedDay } from '../../domain/digest/revised.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { date } from './dates.ts'
 import { words } from './words.ts'

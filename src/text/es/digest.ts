@@ -7,19 +7,15 @@ import {
 } from '../../domain/digest/attention.ts'
 import type { RungFact, Standing, WeekFacts } from '../../domain/digest/facts.ts'
 import type { Direction, Flag, RuleId } from '../../domain/rules/assessment.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
+import { cutLines, paged, rows } from '../lines.ts'
 import { count, date, number } from './dates.ts'
 import { CARE, LEVEL, ladderName, PROPOSAL, TREND } from './names.ts'
-import { paged } from './paged.ts'
 import { REACH } from './reach.ts'
 import { SIGN_WORDS } from './signs.ts'
 import { words } from './words.ts'
 
-export { ladderName } from './names.ts'
-
-const CARD_MOST = 1_800
 const LIST_MOST = 8
-const ROW_MOST = 6
 
 export const DIRECTION: Readonly<Record<Direction, string>> = {
   centralising: 'se centraliza, hacia la espalda',
@@ -85,10 +81,7 @@ export function digestCard(facts: WeekFacts): string {
       : `Señales de alarma sin respuesta (que no es “ninguna”): ${dates(facts.signsNotSaid)}`,
     proposal(facts),
   ]
-  return cutLines(
-    lines.filter((line) => line !== ''),
-    CARD_MOST,
-  )
+  return cutLines(lines.filter((line) => line !== ''))
 }
 
 const standingWords = (standing: Standing): string => words.status(standing)
@@ -180,13 +173,6 @@ function proposal({ proposal, ladder, reasons }: WeekFacts): string {
   return `**Propuesta: ${what}**${because.length === 0 ? '' : `, por ${listed(because)}`}`
 }
 
-/** Keeps the first lines and the last; what lies between is cut where there is too much of it. */
-function cutLines(lines: readonly string[], most: number): string {
-  const kept = [...lines]
-  while (kept.length > 2 && kept.join('\n').length > most) kept.splice(-2, 1)
-  return kept.join('\n')
-}
-
 /** Why a client needs the coach, and who has the alert where somebody does. */
 export function attentionWords({ facts, reasons }: RollCallEntry): string {
   const said = reasons.map(({ reason, since }) => {
@@ -221,11 +207,3 @@ const ready = ({ facts: { ref, ladder } }: RollCallEntry): string =>
   harmless(ref) + (ladder === null ? '' : ` (${harmless(ladderName(ladder), 30)})`)
 const other = ({ facts: { ref, standing } }: RollCallEntry): string =>
   harmless(ref) + (standing === 'active' ? '' : ` (${standingWords(standing)})`)
-
-/** Names side by side, a few a line, so that a long list is read without scrolling. */
-function rows(names: readonly string[]): string[] {
-  const lines: string[] = []
-  for (let at = 0; at < names.length; at += ROW_MOST)
-    lines.push(`• ${names.slice(at, at + ROW_MOST).join(', ')}`)
-  return lines
-}

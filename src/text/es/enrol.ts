@@ -1,5 +1,5 @@
 import { UNNAMED } from '../../domain/unnamed.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 
 /** Invitation, consent and screening, as a client reads them. */

@@ -1,7 +1,7 @@
 import type { AdviceId } from '../../domain/ladder/advice.ts'
 import type { Conflict, PlanConflictId } from '../../domain/ladder/conflicts.ts'
 import type { RungChange } from '../../domain/ladder/plan.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { date, fullDate } from './dates.ts'
 import { nameOfDrill } from './drills.ts'

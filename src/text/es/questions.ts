@@ -1,9 +1,9 @@
 import { asWritten } from '../as-written.ts'
-import { harmless } from '../en/digest.ts'
 import type { OpenQuestion } from '../en/questions.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
+import { paged } from '../lines.ts'
 import { date } from './dates.ts'
-import { paged } from './paged.ts'
 
 const line = ({ ref, words, day }: OpenQuestion): string =>
   `• **${harmless(ref)}**, ${date(day)}: ${words === null ? '(palabras en el registro)' : `“${harmless(words, 160)}”`}`

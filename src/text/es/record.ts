@@ -1,4 +1,4 @@
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { date } from './dates.ts'
 import { CARE, DECISION, ladderName } from './names.ts'

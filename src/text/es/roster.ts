@@ -1,9 +1,10 @@
 import type { AttentionGroup, RollCallEntry } from '../../domain/digest/attention.ts'
 import type { WeekFacts } from '../../domain/digest/facts.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 import { date, number } from './dates.ts'
-import { attentionWords, DIRECTION, ladderName, takenWords } from './digest.ts'
+import { attentionWords, DIRECTION, takenWords } from './digest.ts'
+import { ladderName } from './names.ts'
 import { REACH } from './reach.ts'
 import { words } from './words.ts'
 

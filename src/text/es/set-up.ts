@@ -1,5 +1,5 @@
 import { UNNAMED } from '../../domain/unnamed.ts'
-import { harmless } from '../en/digest.ts'
+import { harmless } from '../harmless.ts'
 import type { Texts } from '../index.ts'
 
 /** What the keeper reads at set-up. */

@@ -1,7 +1,8 @@
 import type { LexiconData } from '../schema.ts'
+import { barriers } from './barriers.ts'
 import { cuesOfSlots } from './cues.ts'
 import { cuesOfGrammar } from './grammar.ts'
-import { bent, known } from './known.ts'
+import { bent, keyboard, known } from './known.ts'
 import {
   counts,
   daysBack,
@@ -16,7 +17,7 @@ import {
   weekdays,
   zones,
 } from './slots.ts'
-import { aside, barriers, intents, keyboard, refusals, things } from './talk.ts'
+import { aside, intents, refusals, things } from './talk.ts'
 
 /** English, British and American, with the shorthand of people on a phone. */
 export const en: LexiconData = {

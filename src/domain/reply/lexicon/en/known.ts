@@ -168,3 +168,5 @@ church, footy, footie, football, tennis, cricket, rugby, yoga, pilates, weights,
 sauna, painted, painting, printer, primer, pancake, pancakes, tingle, prickly, prickling, trickle, ticklish,
 tickle
 `
+
+export const keyboard: LexiconData['keyboard'] = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm']

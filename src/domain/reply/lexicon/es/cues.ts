@@ -46,7 +46,7 @@ const nowhere = each(
   'en ningun sitio/en ningun lado/en ningun lugar/en ninguna parte/en ninguna zona',
 )
 
-const doing = {
+const sessions = {
   all: `
     ninguna me salte, no me salte ni una, no falle ninguna, no falte a ni una,
     todas, todos, todo, todo hecho, todas hechas, hice todo, hice todas, todas las sesiones, las hice todas,
@@ -147,4 +147,4 @@ const feeling = {
   same: 'lo de siempre, como de costumbre, lo habitual, lo acostumbrado, igual, igual que, igual que siempre, lo mismo, lo mismo que, lo mismo de, mismo, misma, el mismo, la misma, sin cambios, como siempre, sin cambio, no ha cambiado, idem, igualito, como antes, sigue igual, todo igual',
 } satisfies Partial<Cues>
 
-export const cuesOfSlots = { ...places, ...doing, ...feeling }
+export const cuesOfSlots = { ...places, ...sessions, ...feeling }

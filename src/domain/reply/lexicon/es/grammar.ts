@@ -96,7 +96,7 @@ const smallWords = {
   `,
 } satisfies Partial<Cues>
 
-const talk = {
+const turnsOfTalk = {
   correction: `
     bueno no, mejor no, ay no, uy no, ah no, no miento, miento, no mentira, quise decir, queria decir, quiero decir, digo, correccion, corrijo, rectifico, mejor dicho, me equivoque,
     me he equivocado, error, es decir, no espera, espera no, espera, no perdon, perdon quise decir, ups, uy,
@@ -111,6 +111,9 @@ const talk = {
   someone:
     'mi padre, mi madre, mi papa, mi mama, mi mujer, mi esposa, mi marido, mi esposo, mi hermano, mi hermana, mi hijo, mi hija, mi amigo, mi amiga, un amigo, una amiga, mi pareja, mi novio, mi novia, mi abuelo, mi abuela, mi jefe, mi tio, mi tia, mi vecino, mi vecina, mi perro, mi medico, mi companero',
   ask: 'puedo, podria, debo, deberia, tengo que, es normal, es malo, es bueno, cual, cuales, cuanto, cuanta, cuantas, cuantos, cuando, por que, qual, que hago, que pasa si, como hago, como se, hay que, que significa, sera, que debo, una pregunta, pregunta, tengo una pregunta, se puede, crees que',
+} satisfies Partial<Cues>
+
+const otherNumbers = {
   unit: `
     minutos, minuto, min, mins, horas, hora, hrs, hs, h, segundos, seg, semanas, meses, mes, anos,
     ano, km, kms, kilometros, kilometro, metros, metro, kg, kilos, kilo, mg, ml, litros, pastillas, pastilla,
@@ -123,10 +126,16 @@ const talk = {
   setsOf: 'series de, repeticiones de, tandas de, vueltas de',
   clock:
     'trabaje hasta las, trabajando hasta las, trabajo hasta las, en el trabajo hasta las, despierto hasta las, despierta hasta las, fuera hasta las, ocupado hasta las, ocupada hasta las, nos vemos a las, a las, a la una y, desde las, hasta las, sobre las, son las, hacia las, dormi, duermo, camine, corri, reme, conduje, maneje, pedalee, nade, a eso de las, trabaje',
+} satisfies Partial<Cues>
+
+const answers = {
   yes: 'si, si claro, sii, sip, claro, por supuesto, vale si, afirmativo, desde luego, una de estas, alguna de estas, yes, efectivamente, si senor, siii, claro que si, exacto',
   nope: `${DENIALS}, ninguna de las senales, ninguna de las de la lista, ninguna de la lista, nada de la lista, nada de esas senales, ninguna de esas senales, ninguna de tus senales, ninguno de los sintomas, ninguna de las otras, nop, no no, para nada, en absoluto, que va, ninguna de estas, ninguno de estos, ninguna de esas, ninguno de ellos, no la verdad, nada de eso, nada de lo demas, nada de lo otro, nada de todo eso, de las senales nada, de senales nada, de las senales ninguna, negativo, noo, sin senales, ninguna senal`,
   thanks:
     'gracias, muchas gracias, mil gracias, grax, grcs, muchisimas gracias, gracias coach, se agradece, te lo agradezco, saludos, un saludo, adios, chao, chau, hasta manana, hasta luego, nos vemos, un abrazo, abrazos, besos, thanks',
+} satisfies Partial<Cues>
+
+const daysTold = {
   ago: 'hace, atras',
   dayUnit: 'dias, dia',
   nth: 'o de, er de',
@@ -155,4 +164,13 @@ const looksLike = {
   `,
 } satisfies Partial<Cues>
 
-export const cuesOfGrammar = { ...scope, ...numbersAndJoints, ...smallWords, ...talk, ...looksLike }
+export const cuesOfGrammar = {
+  ...scope,
+  ...numbersAndJoints,
+  ...smallWords,
+  ...turnsOfTalk,
+  ...otherNumbers,
+  ...answers,
+  ...daysTold,
+  ...looksLike,
+}

@@ -1,9 +1,10 @@
 import type { LexiconData } from '../schema.ts'
+import { barriers } from './barriers.ts'
 import { cuesOfSlots } from './cues.ts'
 import { cuesOfGrammar } from './grammar.ts'
-import { bent, known } from './known.ts'
+import { bent, keyboard, known } from './known.ts'
 import { counts, daysBack, months, numbers, pairs, sides, weekdays, zones } from './slots.ts'
-import { aside, barriers, intents, keyboard, refusals, things } from './talk.ts'
+import { aside, intents, refusals, things } from './talk.ts'
 
 /** Spanish of Spain and of the Americas, with the shorthand of people on a phone. */
 export const es: LexiconData = {

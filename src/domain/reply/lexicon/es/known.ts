@@ -50,3 +50,5 @@ siempre,
 tarde, tiempo, gente, mundo, ciudad, calle, viaje, avion, tren, fiesta, boda, futbol, tenis, yoga, pilates,
 pesas
 `
+
+export const keyboard: LexiconData['keyboard'] = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm']

@@ -77,7 +77,7 @@ export const everyday: LexiconSource['circumstances'] = {
     sore, tight, tightness, stiff, ache, aching, strap, strapped, bike, cycling, horse, riding, shower,
     washed, kick, kicked, drill, rung, roller, press`,
   leaving: `
-    (leave/end/ending/quit/quitting/stop/stopping/cancel/leaving/drop/drop out of/finish with/withdraw from/out of/done with) (the/this/these/my/your/) (program/programme/plan/check ins/checkins/check-ins/coaching/messages/app/bot/study/course/scheme/reminders/club/list/chat/group/server/channel/trial),
+    (leave/end/ending/quit/quitting/stop/stopping/cancel/leaving/drop/drop out of/finish with/withdraw from/out of/done with/any more of/anymore of/no more of/sick of/bored of/bored with) (the/this/these/my/your/) (program/programme/plan/check ins/checkins/check-ins/coaching/messages/app/bot/study/course/scheme/reminders/club/list/chat/group/server/channel/trial),
     stop taking part, take part (any/any more/anymore/in the/in this), drop out, unsubscribe, opt out`,
   'pee-plain': `
     had a (wee/pee/poo/tinkle), (loads/lots/plenty/litres/gallons/pints/so much/too much/bit too much/a lot) of (water/tea/coffee/fluids/squash/beer),

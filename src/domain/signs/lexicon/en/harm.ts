@@ -8,16 +8,27 @@ const MEANS = 'rope/noose/cord/belt/blade/razor/razor blade/knife/gun/rifle/shot
 /** Means at hand, a plan, a goodbye, what was done already, and what another tells of the client. */
 export const harm: LexiconSource['words'] = {
   'harm-done': `
+    (banging/bang/banged/hitting/smashing) my (head/fist/hand) (off/on/against/into) (the/a) (wall/door/floor) (on purpose/till/until),
+    (knife/blade/razor/chisel/scissors/glass) to my (stomach/arm/wrist/throat/leg/thigh/skin/neck), (took/taken/taking) (the/a) (knife/blade/razor/chisel/scissors) to my (arm/wrist/leg/thigh/skin/stomach/throat),
+    (found/saw/seen/knows about) my (cuts/cutting/scars/burns), (did/done) (it/this) to my (wrist/wrists/arm/arms/own wrist) (myself/on purpose/3/2/4/yesterday/again/),
+    (kill/killing/hurt/hurting/off/offing) (me/myself) (tn/tonight/2nite/tonite/2night/tmrw/tomorrow), (gonna/going to/will/might) kill me (tn/tonight/myself/2nite),
     (took/taken/swallowed/downed/injected/drank/drunk) (all of my insulin/all my insulin/bleach/antifreeze/weedkiller/poison/rat poison),
     (took/taken/swallowed/downed/necked/popped) (15/16/20/24/25/28/30/32/40/48/50/60/fifteen/twenty/thirty/forty) (amitriptyline/sertraline/zopiclone/diazepam/pregabalin/gabapentin/cocodamol/co codamol/tramadol/naproxen/ibuprofen/aspirin/paracetamol),
     (tried/trying/planning/going) to (od/overdose/hang myself/drown myself/end my life/kill myself), (cut/cuts/cutting) (too deep/my stomach/my wrist/my wrists/my thighs/my arms) (this time/again/last night/today/on purpose/deliberately/and), (cuts/cut/wounds/burns) (deliberate/my own doing/i did it to myself/i did them myself/self inflicted), (he/she) did (it/them) (himself/herself),
     (i/i'll/ill) (won't/wont) be (alive/living) (tuesday/monday/wednesday/thursday/friday/saturday/sunday/tomorrow/next week/by), will to live (0/zero/gone/nil/none), (hosepipe/hose) (for/on/to) the exhaust, (make/making) an end (with/of) (me/myself), (fine/happy/ok) with not existing, done with being alive, (life/life's) over for me,
-    (took/taken/swallowed/downed/necked/popped/eaten) (${SOME}/handfuls/a handful/a fistful/two boxes/a whole box/two packs/a whole bottle) (of/) (my/the/those/these/) (${PILLS}),
+    (took/taken/swallowed/downed/necked/popped/eaten) (about/around/like/maybe/) (${SOME}/handfuls/a handful/a fistful/two boxes/a whole box/two packs/a whole bottle) (of/) (my/the/those/these/) (${PILLS}),
     (take/taken/took) (an/another) overdose, (cut/cuts/slit/slashed) (on/) (his/her/my/their) (wrists/own arms), (tied/made/knotted) (a/the) noose, (noose/rope/belt) (round/around) (my/his/her) neck,
     (end/ending/ended/take/taking) (his/her/their) (own/) life, (kill/killing/hurt/hurting/harm/harming/cut/cutting/hang/hanging) (himself/herself/themselves/themself),
     (wants/wanted/wishes/wish/wishing/would rather/he'd rather/she'd rather/rather) (to/he was/she was/he were/she were/be/) (die/dead/be dead),
     (wants/wanted) to (end it/end it all/not be here/not wake up/end things/disappear forever), (doesn't/doesnt/does not/didn't) want to (live/be here/be alive/wake up/go on living) (any more/anymore/)`,
   'harm-means': `
+    (hope/hoping/pray/praying/wish/wishing) (that/) (i/to/) (just/) (fall asleep/go to sleep/sleep/drift off/slip away/go in my sleep/die in my sleep) (and/tonight and/one night and/) (do not/don't/dont/never/not) wake,
+    (looking/searching/look) for (ways/a way) to (make it so/end it/do it/go/not be here/be gone), (asked/asking/begged/begging/prayed to) god to (let me go/take me/end it),
+    (stopped/saved/saving/keeping/hoarding/collecting) (my/the) (tablets/pills/meds/codeine) (to/and) (save/saving/keep/keeping) them (up/),
+    (jealous/envious) of (her/him/the dead/them) (i'd/id/i would) (swap/trade), (no more) (mondays/tuesdays/mornings/tomorrows/birthdays/winters) for me, made sure of it, (be/been) gone by the time, by the time (you/anyone/anybody/they/someone) (reads/read/sees/gets/finds) (this/it) (i'll/ill/i will/i),
+    (it's/its/it is) not your fault (what i/whatever i/if i), (let/letting) the (handbrake/brake/wheel) (off/go), over the (rail/railing/railings/barrier/parapet) (talk/now/looking/and), (which drug/what drug/what dose/the dose) and how (much/many),
+    (head/head go) under (and/the water and) (wanted/want/thought) to stay, (sink/stay) (in the pool/at the bottom/under the water/under water) (and/n/&) stay,
+    (wrote/written/writing) the letters, (said/say/saying) sorry to (the/my) (kids/family/wife/husband) in (them/it), put me (to sleep/down) (too/like the/like a dog/like the dog/like the cat),
     (took/taken/swallowed/downed) (all of them/the whole box/the whole bottle/the whole packet/the whole lot/all the tablets/all the pills/all my pills/all my tablets/all that was left),
     (stood/stayed/parked/sat) (for/) (an hour/ages/hours/half an hour/twenty minutes) (on/by/at) the (bridge/weir/tracks/cliff/station/platform),
     (on/at/off/up on/sitting on/sat on/standing on/stood on/near) the (bridge/weir wall/weir/edge/ledge/roof/car park roof/roof of/parapet/cliff) (now/and i/alone/tonight/for twenty/trying/and), on the bridge now, at the edge and, sitting on the roof, (get/getting/find/work up) the nerve (to/and/last night/up),

@@ -184,7 +184,7 @@ export const idioms: LexiconSource['words'] = {
     bow seat, in the seat, seat height, sliding seat, seated, rear view, rear delt, rear foot, the rear,
     pain in the (arse/ass/bum/butt/backside), kick up the (arse/bum/backside), lazy arse, smart arse,
     my ass off, my arse off, kick ass, kicked ass, hard ass, half arsed, can't be arsed, cant be arsed,
-    bad ass, worked my (butt/arse/ass/bum) off, move my (arse/ass/butt), get my (arse/ass/butt), arsed,
+    bad ass, (work/worked/working) my (butt/arse/ass/bum) off, move my (arse/ass/butt), get my (arse/ass/butt), arsed,
     bum deal, bummed, bum rap, bum note, cheeky, saddle height, bike saddle, new saddle, saddle up,
     saddle sore, saddle sores, saddle bag, saddle of the bike, going nuts, go nuts, nuts and, some nuts,
     peanuts, eat nuts, it's nuts, that's nuts, sack of, hit the sack, cock up, cocked up, dick move,

@@ -24,7 +24,7 @@ export const illness: LexiconSource['words'] = {
     chill pill, chill session, chilled, chill evening, just chill, chilling,
     chilling out, shivering in the boathouse, shivering on the water, flu jab, flu shot, flu vaccine`,
   unwell: `
-    unwell, really unwell, generally unwell, ill, really ill, feel ill, feeling ill, proper ill,
+    unwell, really unwell, generally unwell, ill, really ill, (im/i'm/i am/am/been/still/was/feel/feeling/felt/feels/got/gotten/getting/fell/fallen/very/quite/too/proper) ill,
     seriously ill, poorly, under the weather, rough as anything, feel dreadful, feel awful all over,
     feeling awful all over, wiped out and hot, sick as a dog, feel sick, feeling sick, being sick,
     vomiting, throwing up, sick all over, infection, infected, abscess, discitis, grotty, lousy, crook,

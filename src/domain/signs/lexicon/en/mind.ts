@@ -111,7 +111,7 @@ export const mind: LexiconSource['words'] = {
     (wonder/wondering/ask myself/asking myself/question/not sure/don't see/dont see/can't see/cant see/don't know/dont know) (what/) the point (of/in) (any of it/anything/it all/all this/all of it/all of this/me/going on/carrying on/any of this/living) (is/anymore/any more/),
     (easier/better/simpler/kinder) (for/on) (all/everyone/everybody/them/you all/all of you/all of them/us all/the family/my family/the kids/my kids/the lot of you) (if/without),
     (think/thinking/thought/thoughts) (about/of) (jumping/jumping off/jumping in front of),
-    (switch/switched/switching) off (for good/forever/for ever), (disappear/vanish/be gone) (for good/forever/for ever), (end/ending) (this/it), all of it,
+    (switch/switched/switching) off (for good/forever/for ever), (disappear/vanish/be gone) (for good/forever/for ever), (end/ending) (this/it) all of it,
     no (reason/point/sense) (to/in) (stay/staying/be/being/keep/keeping/carry/carrying/go/going/hang/hanging/stick/sticking) (around/here/alive/on),
     (keep/keep on/go on/carry on/continue) (living/being alive/existing), (worth/bother/bothering) living,
     (stop/stopped/stopping/stand/stood/standing/stay/sit/sat/wait/linger) (at/on/by/near) (the/a/that/it/this) (bridge/edge/ledge/platform/railing/tracks/balcony/cliff), (there's/there is/theres) a (bridge/cliff/railway/multi storey) on my way,

@@ -53,7 +53,7 @@ export const mind: LexiconSource['words'] = {
     si me (atropellara/atropella/atropellase/arrollara/arrolla/llevara por delante/pillara/pilla/matara/aplastara/cogiera) (un/una/el/la/algun) (bus/autobus/coche/carro/auto/tren/camion/metro/micro/rayo/tranvia)`,
   'harm-not': `
     (cansado/cansada/harto/harta) de todo (el/lo/la/este/esta/un), (solo/solamente) quiero parar (los/el/las/la/un/una/de/dos),
-    no quiero seguir con (el/los/este/estos/la/las/mi) (programa/plan/mensajes/bot/app/curso/estudio/avisos/preguntas/seguimiento/recordatorios),
+    no quiero (seguir/continuar) con (el/los/este/estos/esta/la/las/mi/tus/tu/) (programa/plan/mensajes/bot/app/curso/estudio/avisos/preguntas/seguimiento/recordatorios/aplicacion/coaching/chequeos),
     (quiero/quisiera) (acabar/terminar) con (el/los/este/estos/mi) (programa/plan/mensajes/bot/curso/estudio/seguimiento)`,
   'harm-maybe': `
     mentiria si (dijera/digo/dijese) que (quiero/tengo ganas de) (estar/estar aqui/vivir/seguir), (no/ya no) (quiero/tengo ganas de) (estar aqui/seguir aqui),
