@@ -1,9 +1,14 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
+import { bundle } from '../bundle.ts'
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url))
 // a loaded machine of two cores takes its time to load everything
 const START_MS = 30_000
+
+const PROGRAMS = ['src/main.ts', 'src/cli/index.ts'] as const
+const programs = await bundle('programs', PROGRAMS)
+process.once('exit', programs.remove)
 
 /** What a process said and how it ended. */
 export interface Ended {
@@ -29,15 +34,17 @@ export interface ServiceProcess {
   freeze(still: boolean): void
 }
 
-/** Runs a source file of ours as `npm start` and `npm run ebb` do, with this environment and nothing of the host's. */
+export type Program = (typeof PROGRAMS)[number]
+
+/** Runs a program of ours as `npm start` and `npm run ebb` do, with this environment and nothing of the host's. */
 export function run(
-  file: string,
+  file: Program,
   args: readonly string[],
   environment: Record<string, string>,
 ): ServiceProcess {
   const { node = [], env } = shifted(environment)
   const begun = performance.now()
-  const child: ChildProcess = spawn(process.execPath, [...node, '--import', 'tsx', file, ...args], {
+  const child: ChildProcess = spawn(process.execPath, [...node, programs.of(file), ...args], {
     cwd: ROOT,
     env: { PATH: process.env.PATH, ...env },
     stdio: ['ignore', 'pipe', 'pipe'],

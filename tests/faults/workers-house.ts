@@ -13,7 +13,7 @@ import {
   type Rates,
 } from '../../src/rehearsal/platform/index.ts'
 import { openStore } from '../../src/store/open.ts'
-import { run, type ServiceProcess } from '../end-to-end/service-process.ts'
+import { type Program, run, type ServiceProcess } from '../end-to-end/service-process.ts'
 import * as samples from '../store/samples.ts'
 import { administer } from '../store/server.ts'
 
@@ -84,7 +84,7 @@ export async function openHouse(
     ...rows.map((row) => samples.put('client', row)),
   ])
   const running: ServiceProcess[] = []
-  const start = (file: string, ...args: string[]): ServiceProcess => {
+  const start = (file: Program, ...args: string[]): ServiceProcess => {
     const one = run(file, args, {
       DISCORD_TOKEN: platform.token,
       DISCORD_API: platform.apiUrl,
