@@ -96,7 +96,8 @@ class Walk extends ListItems {
       return
     }
     // "no numbness no weakness" is a list without its commas
-    const isDouble = this.level > 0 && i - this.opened <= 3 && !this.inList && !this.hasDenied
+    const isDouble =
+      this.level > 0 && i - this.opened <= 3 && !this.inList && !this.hasDenied && !this.isAnswered(i)
     this.level = isDouble ? 2 : 1
     if (this.isUnfelt(i)) {
       this.negated[i] = this.level
@@ -113,6 +114,11 @@ class Walk extends ListItems {
     this.whole = this.isNo(i) ? 'no' : 'by a finding'
     this.further = 0
     this.joinedByOr = false
+  }
+
+  /** "so no it isn't unbearable": a no that answers, and the sentence that says it again. */
+  private isAnswered(i: number): boolean {
+    return this.opened === i - 2 && this.is(this.opened, this.cue.no) && this.is(i - 1, this.cue.own)
   }
 
   private atBreak(i: number): void {

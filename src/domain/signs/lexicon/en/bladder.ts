@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** The bladder, inability in general, and the ways that passing water fails. */
 export const bladder: LexiconSource['words'] = {
   bladder: `
+    no urine (problem/problems/issue/issues/trouble/troubles/difficulty/difficulties/changes),
     toilet (stuff/side/side of things/department/business/habits/things/matters/functions/function),
     loo (stuff/side/things/habits/business), toileting, bathroom (stuff/habits/side of things),
     bladder, waterworks, water works, waterwork, urine, urinary, urinate, urinating, urinates, urination,
@@ -66,6 +67,11 @@ export const bladder: LexiconSource['words'] = {
     just a little bit, a few drops, just drops, little by little, bit by bit, in stages, in spurts,
     in drips`,
   strong: `
+    (couldn't/couldnt/could not/didn't/didnt/can't/cant/never/haven't/havent) (get/got) (to/round to) (a/any/either) (loo/toilet/bathroom/lav/ladies/gents) (in time/quick enough/fast enough/soon enough/),
+    (car/tap/roof/kettle/boiler/radiator/tent/boat/washing machine) (leaks/leaked/leaking/is leaking/drips/dripping/is dripping/keeps leaking/keeps dripping) and so (do i/am i/did i/have i),
+    (thought/think) (the/my) (hot water bottle/water bottle/bottle/flask/tent/roof) (had/has/) (leaked/burst) but it was (me/my/mine), (i'm/im/i am) (like/just like/) (a/the) (kitchen tap/leaky tap/dripping tap/tap/baby/puppy/dog/kitten) (leaking/dripping/wee everywhere/pee everywhere/wee again/pee again/wee all over/pee all over),
+    (since/after) (the/my/having the/having my/having a/i had the/i had my/i had a) baby (i/) (wee/pee/leak/leaks/dribble) (everywhere/again/all over/when/if/every time),
+    in (my/a/the) (dream/nightmare) i (was/) (pee/peed/peeing/wee/weed/weeing) and (i/) (woke/wake/woken) up (wet/soaked/damp/soaking), i (dreamt/dreamed) (that/) i (wet/was wetting/peed/weed/was peeing) (the bed/in bed/myself/) and (i had/had/woke up wet/woke wet/i woke up wet/it was real),
     (no/lost/losing/without/lost all/little) control (of/at/over) (either/both/the front) (end/ends),
     (go/going/went) (to the loo/to the toilet/to pee/for a wee/for a pee/) (every hour/every half hour/every two hours/every 2 hours/by the clock/on a timer/on the clock) (just in case/because/as/since/cos/cus/coz) (i/i can't/i cant/i don't/i dont/i get/i have/there is/there's/theres) (get/have/feel/tell/know/no) (no/when/if/it/any/warning/) (warning/urge/i need/i'm full/feeling/),
     (get/getting/have/got) no (warning/urge/signal) (to pee/to wee/to go/when i need/that i need/before i pee/before i wee/any more/anymore/from my bladder/at all/),
@@ -202,6 +208,8 @@ export const bladder: LexiconSource['words'] = {
   'can-pee': `
     (can/could) (still/) (tell/feel/know) when (i need the loo/i need the toilet/i need the bathroom/i need to go/i need to pee/i need to wee/my bladder is full/i have to go/im done/i'm done),
     (can/could) (still/) (hold/control) (my/the/) (pee/wee/urine/water/bladder) (fine/ok/no problem/no issue/no bother/normally/as usual/easily),
+    i know when i need (the loo/the toilet/the bathroom/to go/to pee/to wee/a wee/a pee),
+    no urine (problem/problems/issue/issues/trouble/troubles/difficulty/difficulties/changes),
     no (bladder/urinary) (control/function) (problem/problems/issue/issues/trouble/troubles/changes/change/loss),
     
     (can/could) (pee/wee/urinate/pee fine/pass urine/pass water/empty my bladder/go for a wee/go for a pee)`,

@@ -79,7 +79,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     perhaps, possibly, could be, is it normal, is that normal, is this normal, normal for, not sure,
     unsure, not certain, imagining it, imagining things, might just be, probably, hard to tell,
     don't know if, dont know if, do not know if, no idea if, guess, wonder, hardly, hardly any, barely any,
-    (just/only/i'm/im/i am/was/totally/obviously) (kidding/joking/jesting), jk, as a joke, could just be, not convinced, myself laughing, with laughter, from laughing`,
+    (just/only/i'm/im/i am/was/totally/obviously) (kidding/joking/jesting), jk, as a joke, could just be, not convinced, myself laughing, (wetting/peeing/pissing/weeing) myself (at/over) (these/those/the/this/that/your/his/her) (cat/funny/video/videos/clip/clips/joke/jokes/memes/meme/show), with laughter, from laughing`,
   'new': `
     new, newly, brand new, started, starting, starts, begun, began,
     since (yesterday/last night/this morning/today/monday/tuesday/wednesday/thursday/friday/saturday/sunday/the weekend/last week/lunchtime/lunch/the session/i woke up/waking/breakfast/noon/noon/then),
@@ -272,6 +272,7 @@ export const circumstances: LexiconSource['circumstances'] = {
     i'm the same, im the same, mine (is/does/has/are) too, exactly what i have, what i have, like me,
     and now i, now i've`,
   actual: `
+    (and/then) (i/) (woke/woken/wake) (up/) (wet/soaked/damp/numb/weak/dead/paralysed/with/in/to/like/and), when i woke, on waking, still (can't/cant/cannot/am/is/are), it was real,
     
     since (monday/tuesday/wednesday/thursday/friday/saturday/sunday/yesterday/last/this/the/i/lunch/breakfast/my),
     still, today, yesterday, this morning, last night, right now, at the moment, keeps, keep,
@@ -282,5 +283,12 @@ export const circumstances: LexiconSource['circumstances'] = {
     used to (do/manage/get), down to (one/two/three/zero/none/1/2/3/0), now (none/zero/only/just/barely), zero on, none on, 0 on, nil on, not one on, nothing on, not even one,
     can't, cant, couldn't, couldnt, cannot, impossible, unable, failed, no chance, not happening, won't,
     wont, gone`,
+  /** "I don't want to die but ..." */
+  'harm-still': `
+    want it to end, want it all to end, was a lie, i lied, was lying,
+    but, though, however, although, yet, anymore, any more, sometimes, some days, some nights, i think, think about it, thinking about it, i thought, thought about it, (have/had/having/get/getting/got/the/dark/these/those/my/bad/other) thoughts, (a/the/this/that) thought, wish, hope, hopeless, tired, exhausted,
+    stop, going on, go on, carry on, keep going, point, alone, lonely, scared, afraid, frightened, low, dark, cope, crying, cry, worthless, burden, sleep, wake, plan, live, living, alive, life, here,
+    promise, goodbye, sorry, note, letter, letters, away, pills, tablets, bridge, scares, voice, voices, urge, urges, head, numb, empty, depressed, despair, help, safe, until, till, unless, really, exactly, right now, any longer, anything,
+    just (want/wanna/done/can't/cant/so/feel/feeling/sad/empty/numb/need/tired/exhausted/not)`,
   'hot-cold': `hot, cold, freezing, boiling, sweats, sweating, clammy, fever`,
 }

@@ -8,6 +8,7 @@ export const events: LexiconSource['words'] = {
     vise, elephant, weight on, band around, twinge, twinges, discomfort, racing, pounding, fluttering,
     palpitations, skipping beats, stab, stabs, cramping, cramp`,
   'chest-strong': `
+    (big/light/good/heavy/soft/kind) heart (attack/attacks/pain/pains/failure/flutter/flutters/racing/pounding/palpitations), bottom of my heart (hurts/hurt/hurting/aches/stabs),
     chest pain, chest pains, chest tightness, chest pressure, tight chest, pain in (my/the/) chest,
     pains in (my/the/) chest, pressure on my chest, pressure in my chest, heart attack, angina,
     coughing (up/) blood, coughed (up/) blood, cough (up/) blood, blood when i cough, spitting blood,
@@ -65,6 +66,9 @@ export const events: LexiconSource['words'] = {
     burning, weird, funny, odd, strange, electric, shooting pain, pain, pains, symptoms, aching,
     pins needles, needles, paraesthesia, shooting, zaps, not right, twitching`,
   'stroke-strong': `
+    (lost/lose/losing) sight of (him/her/them/the ball/my ball/the path/the shore/the boat/the trail/the kids/the dog/the group/the time/the crowd) (in/out of/with) (one/my/the/my left/my right/the left/the right/either) eye,
+    (lost/lose/losing) sight of (him/her/them/the ball/the path/the shore/the boat/the trail/the kids/the dog/the group/the crowd) and then (of/) (everything/all/it all/the lot),
+    (tripping/tripped) over (words/my words/all my words) (since/suddenly/all of a sudden/today/all morning/this morning/now/after lunch/after breakfast),
     sudden (blindness/vision loss/loss of sight/loss of vision/sight loss), (suddenly/all of a sudden) (blind/can't see/cant see/couldn't see/couldnt see), vision loss,
     slurred, slurring, slurry, slur, slurs, slurred speech, slurring my words, slurring words,
     words slurred, speech slurred, speech is slurred, speech went, speech gone, speech problems,
@@ -146,6 +150,12 @@ export const events: LexiconSource['words'] = {
     rock, rocks, rock face, ski lift, slope, skis, skiing, snowboard, snowboarding, cellar, manhole, hole,
     pit, jetty, dock, pontoon, handlebars`,
   'crash-strong': `
+    (physio/massage/pool/dinner/camp/kitchen/garden/snooker/buffet/pasting/) (table/ceiling/stage/gazebo/marquee/stall/hut/barn/conservatory) (has/) (collapsed/gave way) (in the night/in the show/in the storm/in the wind/at the party/at the fair/at the show/overnight/again/) (on/onto/on top of/under/with) (me/us/my/my back),
+    (went/fell/gone) down a storm drain,
+    (branch/floorboard/floor/bridge/shed floor/bank/path/ladder/rung) gave way (under/beneath/below) (me/us/my weight/my feet/the weight and i/the weight and we), (picture/lampshade/shower rail/curtain rail) (fell/came) down on (me/my head/my back/my neck/my shoulder),
+    (oak/wooden/treasure/medicine/toy/blanket/tea) chest (fell/came down/landed/dropped) on (me/my),
+    (went/flew/thrown/pitched/gone/going) over the (bars/handlebars/handle bars),
+    (lorry/car/van/bus/truck/taxi) (shoved/shunted/rammed/smashed/rear ended/ploughed) (into/) my (car/van/bike/motorbike), (car/van) (is/was/ended up/landed/finished) on its (side/roof),
     (missed/miss/missing) (the/a/my/that) (top/last/bottom/first/) (step/stair/rung) and (went/fell/tumbled/came) (all/right/straight/) (the way/) (down/to the bottom),
     (shelf/rack/tent/shed/fence/tower/bench/deckchair/gazebo/chair/scaffold/scaffolding/wall/tree/ceiling) (collapsed/came down/fell/fell down/blew down/tipped over/fell over) (right/) (on/onto/on top of) (me/my back/my spine/my neck/my hip/my legs/my leg/my head),
     (collapsed/collapsing/gave way) (on/onto/on top of) (me/my back/my spine/my neck/my hip/my legs/my leg/my head),

@@ -11,13 +11,17 @@ export const everyday: LexiconSource['circumstances'] = {
     after leg day,
     from hill running, hill running, marathon training, usual good kind, the good kind, good kind of sore,
     normal stuff, from training, after football, after tennis, after the match, after leg day, after the race,
-    doms, muscle soreness, muscle sore, from the row, from rowing, after rowing, from squats, after squats,
+    (from/after) (10/20/30/40/50/60/100/200/ten/twenty/thirty/fifty/sixty/a hundred/all those/so many) (step ups/stepups/lunges/squats/sit to stands/burpees/calf raises/stairs), doms, muscle soreness, muscle sore, from the row, from rowing, after rowing, from squats, after squats,
     from the squats, after the erg, from the erg, workout, after training, from training, from the gym,
     after the gym, leg day, from running, after the run, from the walk, after the walk, from cycling,
     from yesterdays session, from yesterday's session, after the session, tired, tight, stiff, lactic,
     from the hill, after the hill, after the (last/first/second/third/final/) (set/one/drill/sets/drills),
     last set, after that set, after deadlifts, after lunges, after the class, after a long row`,
+  /** Sore muscles by their name or their cause. */
+  trained: `
+    doms, muscle soreness, (from/after) (the/all the/those/some/) (lunges/squats/step ups/sit to stands/burpees/calf raises/wall sits)`,
   exertion: `
+    from (the/my/a) (mat/roller/band/strap/floor/bra/seatbelt/seat belt/rib of the boat), folded a towel,
     (1/2/3/4/5/6/8/10/12/21/42) (k/km), (500/1000/2000/5000/6000) (m/metres/meters),
     (after/on/during/from) (the/my/a/that/that last/last/) (test/piece/set/climb/circuit/lengths/hiit/spin/bike/swim/jog/game/burpees/skipping), pb, parkrun, park run, marathon, match, football, tennis, the swim,
     when i (saw/heard/read/opened/watched), horror film, scary film, penalty shootout, interview, exam,
@@ -34,6 +38,7 @@ export const everyday: LexiconSource['circumstances'] = {
     ok after turning, settled with, settles with, eased by turning, settled down when, and it settled,
     and it eased, it settled, then settled, easy after turning, went straight back`,
   'on-purpose': `
+    with the (club/slimming club/slimming group/group/class), thanks to (the/) (running/walking/gym/gym sessions/swimming/cycling/bike/salads/dog),
     on (the/your/my/this/a/that) (plan/programme/program/diet/regime/meal plan),
     on purpose, (cut/cutting) out (the/) (beer/sugar/sweets/alcohol/booze/bread/carbs/snacks/crisps/chocolate/cakes/biscuits), deliberately, by design, portion control, calorie counting, counting calories,
     cutting for, cut for, race weight, making weight, make weight, lightweight race, with the running club,
@@ -49,7 +54,7 @@ export const everyday: LexiconSource['circumstances'] = {
     walk to the loo, walk to the toilet, walk to the bathroom, get to the loo without, far from, stairs,
     roll, paper`,
   'not-me-leak': `
-    roof, boat, tap, pipe, boiler, hull, shell, bottle, tyre, tire, house, kitchen, radiator, bung,
+    loft, cistern, plumber, flask, goggles, paddling pool, (the/that/your) secret, (water/damp/patch/leak) on the ceiling, roof, boat, tap, pipe, boiler, hull, shell, bottle, tyre, tire, house, kitchen, radiator, bung,
     boathouse, car, shower, washing machine, sink, news, hatch, sauna`,
   'only-pain': `
     because of the pain, because of pain, from the pain, due to pain, due to the pain, without pain,
@@ -67,7 +72,7 @@ export const everyday: LexiconSource['circumstances'] = {
     tired, sore from, from rowing, from the erg, from pulling, after rowing, from the row, blister,
     blisters, doms, from the gym, cold, gloves, slept on`,
   'going-place': `
-    go to, going to the gym, gym, work, on, out, go out, tomorrow, further, any further, lower, deeper,
+    (tonight/today/tomorrow/this week/friday/saturday/sunday) to, go to, going to the gym, gym, work, on, out, go out, tomorrow, further, any further, lower, deeper,
     past, beyond, higher, faster, running, rowing, holiday, swimming, away, without, home, back, up, down,
     through, into, session, training, heavier, for a walk, for a run, for walks, forward, forwards,
     backwards, sideways`,
@@ -83,7 +88,7 @@ export const everyday: LexiconSource['circumstances'] = {
     had a (wee/pee/poo/tinkle), (loads/lots/plenty/litres/gallons/pints/so much/too much/bit too much/a lot) of (water/tea/coffee/fluids/squash/beer),
     (before/after/between) (the/my/each/both/) (session/sessions/drill/drills/row/run/walk/sets/training/work/bed/breakfast/lunch/dinner),
     dog, dogs, cat, puppy, hamster, rabbit, baby, toddler, nappy, nappies, trail, bag, hydrated, clear,
-    break, breaks,
+    bright yellow, beetroot, asparagus, at the (pub/petrol station/services/garage), none of it mine, potty, break, breaks,
     (went/gone/go/going/off/up/stopped/stop/nipped/ran/popped/out/need/needed/time/pause/paused/quick/left) for a (pee/wee/piss/slash/poo/poop/leak),
     need a (pee/wee/poo/piss), needed a (pee/wee/poo/piss), quick (pee/wee/poo), before my (pee/wee/poo),
     after a (pee/wee/poo), had a (big/good/quick/) poo, after my (pee/wee/poo),
@@ -103,6 +108,7 @@ export const everyday: LexiconSource['circumstances'] = {
     up on (the/a/my), on the (sofa/couch/footstool/pouffe/desk/table), leg day, oar, oars, hand, hands, arm, arms, shoulder, shoulders, blade, blades, glove, gloves, shoe, shoes, sock, socks, fresh, feel strong, feels strong, felt strong, turn, turns, traffic,
     each, did both, do both, stretch, stretched, wall, up the wall, up on the wall, the wall, swapped, shaved,
     10 each, shake,
+    carpet burn, grazes, plasters, doms, lobster red, (got/with/from/my/the) sunburn, sunburn (on/cream/from/line/lines/marks), scratches, bramble, brambles, slippers, compression socks, tights, socks off, shorts, nettles, insoles, swimsuit, tap shoes, both legs (work/working), both legs (move/moving) (fine/well/ok/normally/the same/equally/together/again),
     muddy, dirty, filthy, bare, grazed, scraped, scratched, shaved, waxed, stood, in the ski, boots, sunburnt,
     sunburned, freezing,
     stretch, stretched, stretching, stretches, drill, drills, press, exercise, done, reps, rep, lying,
@@ -130,6 +136,7 @@ export const everyday: LexiconSource['circumstances'] = {
     long breaths, ten breaths, 10 breaths, five breaths, 5 breaths, breaths each, sets, slow breath,
     breath work, to learn, settle, prop, hayfever, pollen, face down, lying face`,
   'chest-plain': `
+    (asleep/sleeping/snoozing/napping/purring/snoring/curled up) on (my/his/her) chest, chest out, (from/the) (bass/thunder/fireworks/drums/subwoofer), (thunder/drums/bass/fireworks/music) (so/was/were/too) loud, tap on the chest, medical,
     prop, press, drill, floor, strap, hair, open, opener, stretch, cold, chesty, band, day, fly, flies,
     gym, bench, rung, lying, lie, up, lifted, lift, to chest, rowing, erg, muscle, muscles, pec, pecs,
     fine, knee, knees, pillow, towel, on my chest, freezer, tea chest, measurement`,
@@ -138,7 +145,7 @@ export const everyday: LexiconSource['circumstances'] = {
     exercise, drill, lifted, strong, stronger, pain`,
   /** Cold hands and slept-on arms: numb for a plain reason and over. */
   'from-cold': `
-    from the (river/boat/water/wind/snow/rain/lake/sea/ice), after (bowling/climbing/tennis/the match),
+    from (the/) (river/boat/water/wind/snow/rain/lake/sea/ice/snowballs/snowballing/freezer/frost/ice cream), after (bowling/climbing/tennis/the match),
     (dead/tired/heavy/sore/jelly/shot/knackered/weak) (from/after) (the/) (rowing/row/erg/gym/session/training/climbing/swim/swimming/shovelling/digging/painting),
     frost, frosty, (this/that/the) (cold/frost/snow/wind/weather), freezing (cold/out/outside/weather), icy (wind/water/weather), (so/too/bloody/very) cold (out/outside/on the water),
     from (the/) cold (row/swim/outing/water/paddle/), with (the/) cold,

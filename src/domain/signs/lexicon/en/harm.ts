@@ -7,7 +7,15 @@ const MEANS = 'rope/noose/cord/belt/blade/razor/razor blade/knife/gun/rifle/shot
 
 /** Means at hand, a plan, a goodbye, what was done already, and what another tells of the client. */
 export const harm: LexiconSource['words'] = {
+  /** Denied in so many words; what stands beside it may take it back (`harm-still`). */
+  'harm-denied': `
+    (not/not at all/not feeling/never/never been/never felt/isn't/wasn't/am not) suicidal,
+    (don't/dont/do not/didn't/didnt/did not/wouldn't/wouldnt) (want to/wanna) (die/be dead/kill myself/hurt myself/harm myself/end it/end it all/end my life/take my life),
+    (would/i'd/id/will/could/i'll/i would/i could) never (hurt/harm/kill/cut) myself, (wouldn't/wouldnt/won't/wont/couldn't/couldnt) (ever/) (hurt/harm/kill) myself,
+    (don't/dont/do not/not/never) (feel like/feeling like/felt like/think of/thinking of/think about/thinking about/thought of/thought about/going to/planning to/about to) (hurting/harming/killing/hurt/harm/kill) myself,
+    no (thoughts/thought/plans/plan/intention/intentions/wish/desire) (of/about/to) (hurting/harming/killing/hurt/harm/kill) myself, no (plans/plan/intention/wish/desire) to die`,
   'harm-done': `
+    (overdosed/overdose/od'd/overdosing) on (chocolate/cake/sugar/netflix/telly/sun/garlic/biscuits/cheese/crisps/coffee) (and/n/&/plus) (on/my/the/) (pills/tablets/meds/painkillers/paracetamol/ibuprofen/codeine/tramadol/morphine/insulin/sleepers/sleeping pills/sleeping tablets/co codamol),
     (banging/bang/banged/hitting/smashing) my (head/fist/hand) (off/on/against/into) (the/a) (wall/door/floor) (on purpose/till/until),
     (knife/blade/razor/chisel/scissors/glass) to my (stomach/arm/wrist/throat/leg/thigh/skin/neck), (took/taken/taking) (the/a) (knife/blade/razor/chisel/scissors) to my (arm/wrist/leg/thigh/skin/stomach/throat),
     (found/saw/seen/knows about) my (cuts/cutting/scars/burns), (did/done) (it/this) to my (wrist/wrists/arm/arms/own wrist) (myself/on purpose/3/2/4/yesterday/again/),

@@ -7,6 +7,12 @@ export const helpers: LexiconSource['words'] = {
     energy, appetite, walking, sitting, standing, driving, rowing, plan, prompt, link, button, video,
     stretch, stretches, band, sliders, glide, press, press up, half press, weather, family, training, gym,
     message, reply`,
+  /** Seats, so that their name is taken for nothing else. */
+  'seat-thing': `
+    (on/in) (the/my/a) (sofa/armchair/settee/couch),
+    on a (high/bar/kitchen/low/wooden/) stool, the saddle stool, (bar/high/kitchen/saddle/foot/piano/milking/step/shower/camping/fishing/wooden/folding/two legged/three legged) (stool/stools),
+    (sat/sit/sitting/stood/stand/standing/perched/perch/foot) (up/) on (a/my/the bar/the kitchen/the milking) (stool/stools), footstool, footstools,
+    (drum/drummer's/lab/shop/office/work/counter/music/pub/practice/desk/camp) (stool/stools), (there are/there's/have/had/got/with/only/bring) (stools/high stools), the stool (has/had/with/without/they/at the)`,
   'thing-word': `
     difficulty, pins, swelling, swellings, redness, dizziness, giving way, tripping, blurred vision,
     slurred speech, shortness of breath, chest pain, dragging, slapping, stumbling, chest pains,

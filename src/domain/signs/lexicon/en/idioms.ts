@@ -1,14 +1,16 @@
 import type { LexiconSource } from '../shape.ts'
 import { figures } from './figures.ts'
+import { house } from './figures-house.ts'
+import { talk } from './figures-talk.ts'
 
 /** Turns of phrase whose words mean nothing of what they say elsewhere. */
 export const idioms: LexiconSource['words'] = {
   idiom: `
-    ${figures},
+    ${figures}, ${house}, ${talk},
     (phone/screen/phone screen/laptop/tv/telly/camera/picture/photo/video/webcam/lens/zoom) (screen/) (gone/went/is/was/got/goes/keeps going/has gone/) (blurry/blurred/fuzzy/black/blank/dark),
     (peeing/pissing/weeing/chucking/tipping/hammering) it down, (peeing/pissing/weeing) down (here/outside/all day/again/with rain/this morning/today/out there/and),
     belly (laugh/laughs/laughing/laughed), (laughed/laughing/laughs) (so/that/) (hard/much/) (that/) (my/it) (ribs/belly/chest/sides/stomach/tummy) (hurt/hurts/ached/ache),
-    (stomach/tummy/belly) (ache/aches/pain/pains/cramps/cramp/upset) (after/from) (too much/too many/a dodgy/dodgy/a bad/bad/eating/a big/spicy/last night's/last nights/the curry/a curry/the/that) (curry/takeaway/kebab/food/dinner/lunch/meal/prawns/beer/beans/cake/chilli/christmas dinner/sunday roast/),
+    (stomach/tummy/belly) (ache/aches/pain/pains/cramps/cramp/upset) (after/from) (laughing/too much/too many/a dodgy/dodgy/a bad/bad/eating/a big/spicy/last night's/last nights/the curry/a curry/the/that) (curry/takeaway/kebab/food/dinner/lunch/meal/prawns/beer/beans/cake/chilli/christmas dinner/sunday roast/),
     (crash/accident/pile up) on (the/a) (motorway/road/bypass/ring road/bridge/m25/a road) (made/delayed/meant/held/so/caused/blocked),
     (wobbly/shaky/unsteady/unstable) (wifi/internet/connection/signal/start/table/chair/desk/stool/tooth/camera/video/phone/laptop/fence/shelf/tripod/picture/reception/ladder),
     (wifi/internet/connection/signal/table/chair/desk/stool/tooth/camera/video/tripod) (is/was/'s/went/gone/got/looks) (a bit/so/very/really/too/all/) (wobbly/shaky/unsteady/unstable),
@@ -251,7 +253,7 @@ export const idioms: LexiconSource['words'] = {
     (view/views/lake/sunset/sunrise/goal/song/dress/mountains/sea/scenery/sky/stars/news/beauty) (took/takes/taking) (my/your) breath away, (took/takes) (my/your) breath away how,
     (dropped/drop/dropping/lost/broke/fixed) (my/the/a) foot (stretcher/stretchers/plate/plates/straps/strap), foot (stretcher/stretchers/plate/plates/straps), footstretcher, footstretchers, footplate, footplates,
     wish i could lose, (wish/want/like/love/hope/hoping/need) to lose, (would/could) (like to/love to/) lose (some/a bit of/a little/) weight,
-    (drag/dragging/dragged) (my/our/his/her/their) (feet/heels) (on/about/over/with/again), weak at the knees (when/at/with/from/over/for/just),
+    (drag/dragging/dragged) (my/our/his/her/their) (feet/heels) (on/about/over/with/again), weak at the knees (when/at/with/over him/over her/over them/over that/for him/for her/just),
     (gave/give/gives/giving) way (to/for) (a/an/the/some/other) (lorry/car/bus/van/cyclist/cyclists/traffic/boat/boats/crew/tram/train/ambulance/people/tractor/pedestrian/pedestrians),
     slipped a (day/session/week/bit/set), (straight/right/went/got/fell/drifted) (straight/) back to sleep, back to sleep straight away,
     can't stand the (band/mat/form/prompts/exercise/exercises/drill/drills/bot/app), (out of/lost my) breath (from/with) (laughing/laughter/giggling),

@@ -3,6 +3,8 @@ import type { LexiconSource } from '../shape.ts'
 /** Fever, swelling, pain beyond measure, and the signs that come slowly. */
 export const illness: LexiconSource['words'] = {
   fever: `
+    (0/1/2/3/4/5/6/7/8) (chill/chills) (and/with/&) (shaking/shivering/sweats/sweating/shaky/shivers/aches/fever/hot), temperature back to normal after (38/39/40/41), (friday/saturday/sunday/disco) night fever (at/of/was/hit) (38/38.5/39/39.5/40/41),
+    temperature (is/was/still/) (normal/fine/ok/okay) (until/till/but/yesterday/this morning/earlier/at first/before/then),
     (temp/temperature/thermometer/fever) (says/said/reads/read/shows/showed/at/of/is/was/around/about/up to/hit/over/gave/) (101.4/101.2/101.3/101.6/101.7/101.8/100.6/100.7/100.8/100.9/102.2/102.4/102.6/38/38.1/38.2/38.3/38.4/38.5/38.6/38.7/38.8/38.9/39/39.1/39.2/39.3/39.4/39.5/39.6/39.7/39.8/39.9/40/40.1/40.2/40.5/41/37.8/37.9/100.4/100.5/101/101.5/102/102.5/103/104),
     (38/39/40/38.5/39.5/38.2/38.3/38.4/38.6/38.7/38.8/38.9/39.1/39.2/39.3/39.4/101/102/103/104) (degrees/deg/c fever/temp/temperature/of fever/fever),
     fever, fevers, feverish, fevered, high temperature, raised temperature, a temperature,
@@ -24,6 +26,7 @@ export const illness: LexiconSource['words'] = {
     chill pill, chill session, chilled, chill evening, just chill, chilling,
     chilling out, shivering in the boathouse, shivering on the water, flu jab, flu shot, flu vaccine`,
   unwell: `
+    (feel/feeling/felt) like death warmed up,
     unwell, really unwell, generally unwell, ill, really ill, (im/i'm/i am/am/been/still/was/feel/feeling/felt/feels/got/gotten/getting/fell/fallen/very/quite/too/proper) ill,
     seriously ill, poorly, under the weather, rough as anything, feel dreadful, feel awful all over,
     feeling awful all over, wiped out and hot, sick as a dog, feel sick, feeling sick, being sick,
@@ -62,6 +65,7 @@ export const illness: LexiconSource['words'] = {
     "(sitting/standing/lying) (doesnt/doesn't/does not/do not/dont/don't) matter, worst pain, worst ache, worst the pain",
   score: 'zero, one, two, three, four, five, six, seven, eight',
   severe: `
+    (nine/ten/9/10) hour after hour, pain (nine/ten/9/10) (10/out of ten/out of 10) from the (dog/cat/kids),
     (no/not one/not a) (way/way of/way to) (sitting/lying/standing/sit/lie/stand/be) (lying/sitting/standing/lie/stand/or/) (or/) (standing/lying/sitting/stand/lie/sit/) (helps/eases/works/is comfortable/comfortable/relieves),
     unbearable, unbearably, excruciating, intolerable, can't bear it, cant bear it, cannot bear it,
     can't bear the pain, worst pain (ever/imaginable/possible/yet/i've had/i've ever had/ive ever had/ive had/i have had/i have ever had/in my life/i can remember/i could imagine/i've felt/i've known), worst pain of my life, worst ever,
@@ -156,6 +160,7 @@ export const illness: LexiconSource['words'] = {
   'weight-count': `kg, kgs, kilo, kilos, kilogram, kilograms, lb, lbs, pound, pounds, stone`,
   lose: `lost, losing, lose, dropped, loosing, shed, down`,
   sweats: `
+    nights sweats,
     night sweats, nightsweats, night sweat, nightsweat, sweating at night, sweats at night, sweat at night,
     sweaty at night, sweating in the night, sweats in the night, sweating in my sleep,
     sweating during the night, sweaty nights, soaked the (sheets/bed/bedsheets), soaked sheets,
@@ -169,6 +174,7 @@ export const illness: LexiconSource['words'] = {
     sweating buckets at night, bed is soaked, bed soaked, pools of sweat, pool of sweat,
     (change/changed/changing) (the/my/) sheets (again/) (soaked/drenched/wet/soaking)`,
   cancer: `
+    oncology exam (found/finds/showed/shows/came back/says/said),
     (i'm/im/i am) a (breast/bowel/skin/prostate/lung/) cancer (survivor/patient/sufferer),
     cancer, cancers, cancerous, tumour, tumor, tumours, tumors, lymphoma, leukaemia, leukemia, melanoma,
     myeloma, carcinoma, sarcoma, malignant, malignancy, metastasis, metastases, metastatic, chemo,

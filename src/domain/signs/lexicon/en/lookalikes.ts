@@ -3,6 +3,7 @@
  * (found by bending the 22,000 most frequent words of spoken English, SUBTLEX-US, Brysbaert and New 2009).
  */
 export const lookalikes = `
+  changer, changers, offence, offences, offense, fete, fetes, warmer, warmers, wiper, wipers,
   abby, abel, abort, accelerate, accelerated, acceleration, accents, accidental, aces, ach, acme, acne,
   acre, acres, act, actin, afflicted, age, aged, agent, aims, ale, alice, alike, alter, ana, ancient,
   anesthetic, angus, ant, ante, antsy, apes, appetizer, arc, arches, aren, arena, ares, argh, aria, arise,

@@ -3,12 +3,23 @@ import type { LexiconSource } from '../shape.ts'
 /** Signs told by a picture, where no word names them; each is asked about. */
 export const oblique: LexiconSource['words'] = {
   'oblique-saddle': `
+    lost (the/) feeling of time and (of/in/) (my/the) (bum/bottom/crotch/saddle/bits/groin),
     (nothing/nowt/naff all/no feeling) (down there/down below/between the legs/between my legs) (i/just/when/at all/like), (between the legs/down there/down below) (nothing/nowt/just nothing), (felt/feel) (none of it/nothing at all/nothing nothing/nothing) (when/as) (the nurse/they/he/she) (did/put/used), (smear/smear test/pap smear/internal exam/speculum) (today/and/i) (i/and/) (felt/feel) nothing, at my smear,
     (ball/balls/testicle/testicles) area (tingling/tingles/numb/odd/fuzzy/dead/asleep), (ball/balls) area,
     (feels like/feel like/like/as if/as though) (i'm/im/i am/i was/) (sitting/sat) on (a/an/) (sponge/balloon/cotton wool/pillow/air/foam/rubber/towel/jelly/nothing/cloud/marshmallow),
     (if/) (you/someone/somebody) (poked/pinched/touched/kicked/pricked/could poke/could pinch/could touch/could kick) me (there/down there/in the privates/in the crotch/in the groin/in the bits/between the legs/between my legs),
     (pants/knickers/boxers/underwear/undies/panties) (feel/feels/felt) (weird/odd/strange/funny/wrong/different/like nothing)`,
+  /** "no it isn't numb it is dead": denied under one name and told under another. */
+  'numb-instead': `
+    (not/isn't/isnt/aren't/arent/wasn't/wasnt) (just/only/) (numb/weak/painful/sore/better/tingly/tingling) (it's/its/it is/just/more like/they're/theyre) (numb/dead/asleep/gone/no feeling/without feeling),
+    (isn't/isnt/not) numb (this is/it's/its/it is) gone`,
+  /** Denied but for one place or moment, which is the saddle's. */
+  'numb-except': `
+    (film/book/meeting/lecture/speech) left me numb (between/down/in/round/around/from),
+    (never/not/isn't/isnt) numb (except/unless/until/apart from/only/other than) (when/if/) (i/) (wipe/wiping/go/sit/sit down/sitting/pee/poo/am on the loo/on the loo),
+    (not/isn't/isnt) numb this is gone (completely/totally/) down there`,
   'oblique-bladder': `
+    (how do/how can/how would/how will/unsure/unsure if/not sure/not sure if/can't say/cant say/never do) i know when i need (the loo/the toilet/the bathroom/to go/to pee/to wee/a wee/a pee), i know when i need (the loo/the toilet/the bathroom/to go/to pee/to wee/a wee/a pee) (but/when/only when) (it's/its/it is/) too late, still none (comes/came) out, (i'm/im/i am) potty training myself,
     (bedwetting/bed wetting/wet the bed/wetting the bed) (at/aged/again) (my age/thirty/forty/fifty/3*/4*/5*/6*/), (put/fitted/gave) (me/) (a/the) (bag/catheter/tube) (in/on) (me/) (because/cos/as/since/at), (couldn't/couldnt/can't/cant/cannot) go (and they/so they) (drained/emptied), (ml/mls/litre/litres) (came/drained) (out/off/),
     (can't/cant/cannot/couldn't/couldnt/could not/not able to) (turn/shut/switch) it off once (it/it's/its) (began/started/going/begun), (nothing to flush/dry loo/dry toilet) (for/in/since/all/10/ten/12/twelve/8/eight), (day/week) (two/three/one/2/3) of pads, (wearing/wear/bought) (pads/nappies/pull ups/pull-ups) (now/since/because/cos/for the),
     (tried to/couldn't/couldnt/cannot/can't/cant) hold (it/on) (it/and it/and/motorway/at) (was just/just/is just/) (running/ran/came/all),
@@ -25,6 +36,7 @@ export const oblique: LexiconSource['words'] = {
     (someone/somebody/someone's/someone has/) (pulled the plug/plug pulled/switched off/turned off/power cut/cut the power/lights out/flat battery) (on/in/to/from/for) (both/both my/my/the) legs,
     caught it (off/from) (my/the) (left/right/other), (good/other/fine) (leg/side) (isn't/isnt/is not/is no longer) (good/so good/fine/the good one) (anymore/any more/any longer/either)`,
   'oblique-weakness': `
+    weak at the knees (for/over) (no reason/days/weeks/hours/a day/a week/an hour/two/three/the last/the past/the weekend/a while),
     knee (bent/bends/folded/folds) (all/) (by itself/on its own), (giving/gives/gave) (away/out) (the/my) (knee/leg/ankle), flop flop, lame (left/right), (left/right) (not sore/isn't sore/no pain) lame,
     (leg/foot/ankle/calf/thigh) (power/strength) (is/was/'s/down to/at/) (half/a quarter/a third/less than half) (of/) (what it was/what it should be/normal), half (the/of the/my) (power/strength) (in/of) (my/the/that/this) (leg/foot/calf/thigh/ankle)`,
   'oblique-stroke': `
@@ -32,5 +44,12 @@ export const oblique: LexiconSource['words'] = {
     (dribbles/dribbling/dribbled/leaks/leaking/leaked/spills/spilling/spilled/runs/ran/running/falls/fell/pours/drools/drooling) (out/) (of/from/down) (one/the left/the right/the/my left/my right) (corner/corner of my mouth/side of my mouth/side of my face),
     (drink/tea/coffee/water/food/soup/drool/saliva/spit) (dribbles/dribbling/leaks/leaking/spills/runs/falls/keeps falling/comes/pours) (out/) (of/from/down) (one/the left/the right) side`,
   'oblique-harm': `
+    (gave/give/giving/given) up on (one/two/them/the last/it) and (on/) (life/living/everything/myself/me),
+    (never been/was never/never felt/wasn't/wasnt/not) suicidal (before/until/till/like this/last week/last month/yet/yesterday/then/an hour ago), (didn't/didnt/did not) (want to/wanna) (die/be dead/kill myself/hurt myself/harm myself/end it) (before/then/yesterday/last week/until/till/at first/earlier), (don't/dont/do not) want to die (slowly/in pain/in agony/before/first),
+    (couldn't/couldnt/could not/could never) (kill/harm/hurt) myself (last night/yesterday/i tried/the rope/quickly/enough/properly/right/this time/when i tried), (won't/wont/will not) (kill/hurt/harm) myself (tonight/today/yet/now/this week/just yet/while/before), no (plans/plan/intention/intentions) (to/of) (kill myself/killing myself/die/end it/hurt myself) (tonight/today/this week/yet/now/right now/just yet),
+    (no/never a/not a/hardly a/barely a/isn't a/isnt a) (day/night/morning/hour) (goes by/passes/) (when/that/where/) i (don't/dont/do not) (think/thought/want),
+    (not sure/unsure/not certain/don't know if/dont know if/don't know that/can't say/cant say/cannot say/can't promise/cant promise/it's not that/its not that) (i/i'm/im/i am) (don't want to die/dont want to die/not suicidal/don't want to kill myself/dont want to kill myself), (never/not/am i) not suicidal,
+    (lied/lie/lying) (when/and/) (i/) (said/saying/told them/) (i'm/im/i am/) not suicidal, (not suicidal/i'm not suicidal) (that/which) (was/is) a lie, who (says/said) i (don't/dont) want to (die/kill myself), (mum/mam/mother/wife/husband/they/everyone/she/he/dad) (thinks/think/believes/believe) (i'm/im/i am) not suicidal,
+    (don't/dont/do not) want to (end it/die/kill myself) (only/just/but) (cut/hurt/harm), (or/and) (life/living) (anymore/any more/any longer), (or/and) any more life,
     (won't/wont/will not/not going to/not gonna) (be/) (a/) (bother/burden/nuisance/around/here/bothering you/in the way) (you/anyone/anybody/) (for/) (much/a lot/very) longer`,
 }

@@ -131,7 +131,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['both-legs', 'left-leg & right-leg', { within: 9, unsure: true, unless: 'legs-plain' }],
   ['both-legs', 'left-leg|right-leg', { needs: 'also-word', unsure: true }],
   ['both-legs', 'both-legs yes', { within: 1 }],
-  ['both-legs', 'both-legs', { alone: true, needs: 'in-both', unsure: true }],
+  ['both-legs', 'both-legs', { alone: true, needs: 'in-both', unsure: true, unless: 'trained' }],
   ['both-legs', 'both-legs', { alone: true, unsure: true, unless: 'legs-plain' }],
   // weakness
   ['leg-weakness', 'weak-alone', {}],
@@ -188,9 +188,6 @@ export const patterns: LexiconSource['patterns'] = [
   ['chest-breath', 'chest', { alone: true, unsure: true, unless: 'chest-plain' }],
   ['chest-breath', 'coughing & blood', { within: 3 }],
   ['chest-breath', 'chest & tight', { within: 4, unless: 'exertion' }],
-  ['chest-breath', 'breath & breath-bad', { within: 3, unsure: true, unless: 'breath-plain' }],
-  ['chest-breath', 'chest', { alone: true, unsure: true, unless: 'chest-plain' }],
-  ['chest-breath', 'coughing & blood', { within: 3 }],
   ['chest-breath', 'chest & tight', { within: 4, unsure: true }],
   ['chest-breath', 'chest-maybe', { unsure: true, unless: 'exertion' }],
   // stroke
@@ -268,6 +265,8 @@ export const patterns: LexiconSource['patterns'] = [
   ['cancer-history', 'lump', { unsure: true }],
   // by a picture
   ['saddle-numbness', 'oblique-saddle', { unsure: true }],
+  ['saddle-numbness', 'numb-except', { isNegative: true }],
+  ['new-numbness', 'numb-instead', { isNegative: true }],
   ['bladder-change', 'oblique-bladder', { unsure: true, isNegative: true }],
   ['sexual-change', 'oblique-sex', { unsure: true, isNegative: true }],
   ['both-legs', 'oblique-both', { unsure: true, isNegative: true }],
@@ -275,6 +274,8 @@ export const patterns: LexiconSource['patterns'] = [
   ['stroke-signs', 'oblique-stroke', { unsure: true }],
   ['self-harm', 'oblique-harm', { unsure: true, isNegative: true }],
   // self-harm
+  ['self-harm', 'harm-denied', { isDenial: true }],
+  ['self-harm', 'harm-denied', { anywhere: 'harm-still', unsure: true, isNegative: true }],
   ['self-harm', 'harm|harm-done', {}],
   ['self-harm', 'harm-noun', {}],
   ['self-harm', 'harm-maybe|harm-means|harm-if', { unsure: true }],

@@ -55,7 +55,7 @@ export const places: LexiconSource['words'] = {
   seat: `
     bum, bums, bottom, butt, backside, back side, buttocks, both buttocks, arse, ass, behind, rear,
     rear end, rump, tush, tushy, bum cheeks, butt cheeks, both cheeks, both bum cheeks, posterior, seat,
-    seat area, sit bones, sitting bones, sit bone area, derriere, booty, cheeks, keister, fanny pack area,
+    seat area, (in/of/around/round/about/near) the (seat/sitting) area, sit bones, sitting bones, sit bone area, derriere, booty, cheeks, keister, fanny pack area,
     hiney, bot, btm, tail end, buns, glutes, both glutes, where i sit down, tailbone, tail bone, coccyx`,
   wipe: `
     wipe, wiping, wiped, wipes, toilet paper, loo paper, loo roll, toilet roll, bog roll, tp,
@@ -68,7 +68,7 @@ export const places: LexiconSource['words'] = {
     cleaning up after (toilet/loo/bathroom/a poo), wash after (toilet/loo), washing after (toilet/loo),
     wiping after, wiping up, wipe up, wipe after`,
   leg: `
-    leg, left leg, right leg, one leg, lower leg, upper leg, bad leg, sciatic leg, affected leg, sore leg,
+    wee (toe/toes), leg, left leg, right leg, one leg, lower leg, upper leg, bad leg, sciatic leg, affected leg, sore leg,
     good leg, foot, left foot, right foot, one foot, bad foot, feet of my left, toe, toes, big toe,
     big toes, little toe, small toe, pinky toe, small toes, little toes, baby toe, middle toes, outer toes,
     ankle, heel, sole, sole of foot, bottom of foot, ball of foot, balls of foot, top of foot,
@@ -108,7 +108,7 @@ export const places: LexiconSource['words'] = {
     opposite foot, good leg, good foot, good side, second leg, second foot, unaffected leg,
     previously fine leg, other leg too, other leg as well, my other one, the other one`,
   arm: `
-    arm, arms, left arm, right arm, both arms, forearm, upper arm, hand, hands, left hand, right hand,
+    wee (finger/fingers), arm, arms, left arm, right arm, both arms, forearm, upper arm, hand, hands, left hand, right hand,
     finger, fingers, fingertips, finger tips, thumb, thumbs, wrist, wrists, elbow, elbows, shoulder,
     shoulders, pinky, pinkie, little finger, grip, upper limb, both hands, palm, palms`,
   face: `

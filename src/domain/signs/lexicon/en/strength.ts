@@ -55,6 +55,11 @@ export const strength: LexiconSource['words'] = {
   'no-fire': `
     (doesn't/doesnt/does not/won't/wont/isn't/isnt/not/stopped/refuses to/hardly/barely) (fire/firing/fires/switch on/switching on/contract/contracting/contracts/push off/pushing off) (at all/properly/any more/anymore/)`,
   'weak-alone': `
+    leg weakness in the (chair/desk/stool/bench) (when/at/on/after/this/since/while/all/every/for/today/now/tonight/last/getting/again/and/i), (get/got/have/had/having/getting/some/my/the/more/bad/new/with/of/feel/feeling/felt/notice/noticed/and/also) leg weakness in the (chair/desk/stool/bench),
+    (leg/legs/knee/knees/foot/feet/ankle/thigh/calf/calves) (gave/give/gives/giving/given) up on (one/two/them/the drills/the sessions/the second/the last),
+    (not/isn't/isnt/aren't/arent) (weak/tired/stiff/heavy) (i'm/im/it's/its/it is/they're/theyre) (paralysed/paralyzed/dead/useless/gone/giving way),
+    (chair/table/stool/desk/bed/bench/sofa) (has/had) (a/one) weak leg and so (do/have/did) i, (leg/legs/knee/knees) (buckled/buckles/buckling/buckle) in the (pushchair/car seat/pram/kids/baby),
+    (lost/losing/lose) control of the ball of (my/the) foot,
     foot drop, footdrop, drop foot, dropfoot, dropped foot, foot slap, foot slapping, foot slaps,
     foot flop, foot flops, foot drags, foot dragging,
     (drag/dragging/drags/dragged) (my/the/) (foot/leg/toes/toe/left foot/right foot/left leg/right leg/feet),

@@ -10,6 +10,11 @@ const DAYS =
 export const circumstances: LexiconSource['circumstances'] = {
   proxy,
   third: `puede, no puede, pudo, tiene, siente, nota, logra, consigue, hizo, se hizo, se cayo (de/por/del/desde/en la/en el/y), arrastra, pierde, perdio, orina, mea, respira, se desmayo, se tomo, se trago, se corta, se quiere, quiere morirse, se va a, se le, su pierna, sus piernas, su pie`,
+  /** With these a denial of such thoughts is no denial: "no quiero morir, solo que esto pare", "nunca ... hasta hoy". */
+  'harm-turn': `
+    con (este/tanto/mi) dolor, sufrir, ni en (ninguna/ninguno/ningun/otra/otro), pero, aunque, salvo, excepto, menos, hasta, a veces, de vez en cuando, siempre, todo el (rato/tiempo/dia), cada (dia/vez/noche), solo que, sino,
+    (y/y es que) (hoy/ahora/ayer/anoche/ultimamente), ultimamente, antes, (quiero/quisiera/necesito/solo) (parar/que/dormir/descansar/dejar/desaparecer/irme/paz/acabar/huir),
+    (pare/acabe/termine/se acabe), dejar de, descansar, desaparecer, despertar, solo no, prefiero, preferiria, mejor no, irme, dormirme, apagarme, esfumarme, terminar, no (puedo/aguanto/veo/se/tengo/quiero seguir/quiero estar), asi, tampoco, seguir, sola, solo por, miedo, tanto, mucho, de verdad, del todo`,
   presents: `soy, aqui, habla, escribe, le habla, le escribe, te escribe, les escribe, te habla, me llamo, mi nombre es, (le/te/les) saluda`,
   plea: `ayuda, ayudenme, ayudeme, ayudadme, auxilio, socorro, (que/q) (hago/hacemos/debo hacer/debemos hacer/puedo hacer/podemos hacer/tenemos que hacer), urgente, (llamo/llamamos/llamar) (a/al) (emergencias/ambulancia/la ambulancia/una ambulancia/112/911/123/medico), es (urgente/una emergencia)`,
   old: `
@@ -19,10 +24,10 @@ export const circumstances: LexiconSource['circumstances'] = {
     (joven/nino/nina/pequeno/pequena/chico/chica/mas joven/adolescente), de (joven/nino/nina/pequeno/chico),
     en mi (juventud/infancia/adolescencia), en el embarazo, cuando estaba embarazada, el verano pasado,
     el invierno pasado,
-    en la universidad, en su dia, en el pasado, antiguamente, hace decadas, el episodio anterior, solia,
+    en la universidad, en su dia, en el pasado, antiguamente, hace decadas, el episodio anterior, solia, de adolescente, en la mili, (ya/) (paso/pasaron) (un/dos/tres/varios) (ano/anos),
     antes del parto`,
   past: `
-    la vez anterior, la vez pasada, antes de (la operacion/operarme/la cirugia), tras el parto, despues del
+    (la primera semana/el primer dia/los primeros dias/el primer mes/al principio/al inicio/cuando me dio por primera vez), la vez anterior, la vez pasada, antes de (la operacion/operarme/la cirugia), tras el parto, despues del
     parto, hace (tiempo/mucho/mucho tiempo), la ultima vez que`,
   'weeks-ago': `semanas atras`,
   ongoing: `
@@ -60,11 +65,13 @@ export const circumstances: LexiconSource['circumstances'] = {
     pasado/quita/quito/fue/ha quitado), no se (paso/quito/fue/calmo), no ha desaparecido, no desaparecio`,
   always: `
     como siempre, de siempre, desde siempre, lo de siempre, la de siempre, igual que siempre, el de siempre,
+    desde (el colegio/la escuela/nino/nina/chico/chica/joven/pequeno/pequena/adolescente/los 12/los 15/los 20/hace decadas), (de/desde) nacimiento, lo tipico mio,
     desde el principio, cronico, cronica, de toda la vida, toda la vida, sin cambios, igual que antes, como
     antes, como al principio, habitual, lo habitual, desde hace anos, hace anos que, ya lo sabes, ya lo sabe,
     el medico ya lo sabe, conocido, conocida, nada nuevo, no es nuevo, no es nueva, igual que ayer, mismo de
     siempre`,
   doubt: `
+    jaja, jajaja, jajajaja, jajajajaja, jeje, jejeje,
     (era/fue/va de/de/en) broma, (jaja/jajaja/jajajaja) es broma, es broma (jaja/vivo/no te asustes/tranquilo/tranquila/tranquilos/coach), bromeo, bromeando, es un decir, es una forma de hablar, es una exageracion, no se si, quizas, quiza, tal vez, a lo mejor, puede que, capaz que, no estoy seguro, no estoy segura, sera
     que, es normal que, sera normal, es normal, seran, no se bien, imaginaciones mias, igual es, me parece
     que, no se`,

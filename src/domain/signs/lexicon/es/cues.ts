@@ -1,5 +1,6 @@
 import type { LexiconSource } from '../shape.ts'
 import { figures } from './figures.ts'
+import { letBe } from './let-be.ts'
 
 /** How Spanish denies, doubts, supposes and turns a sentence. Accents are folded away, so "sí" and "si" are one. */
 export const cues: LexiconSource['words'] = {
@@ -12,7 +13,8 @@ export const cues: LexiconSource['words'] = {
     (ningun/ninguna/nada de/rastro de/senales de/signos de), sin
     (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al), ni
     (siquiera/hay/tengo), no tengo (problema/problemas/dificultad/dificultades/cambios/molestias)
-    (para/con/de/en/al), ausencia de, nada raro en, nada nuevo en`,
+    (para/con/de/en/al), ausencia de, nada nuevo en, (ni/sin/) nada (raro/rara/extrano/malo/anormal/distinto) (en/al/con/por/), (ni/sin) nada nuevo (en/al/con/por/),
+    sin nada (en/por), (nada de/sin/ni/no tengo/no hay) (sensaciones/cosas) (raras/extranas) (en/al/), negativo (a/en/de)`,
   not: `no es que (tenga/sienta/note/haya), no estoy, no esta, no estan, no es, no son, no he, no ha, no han`,
   nil: `(no/tampoco) me (duele/duelen/molesta/molestan), no, nada, nunca, ninguno, ninguna, negativo, nop, nope, para nada, en absoluto, ausente, nel`,
   double: `ni, sin, ni siquiera, nada de`,
@@ -30,7 +32,7 @@ export const cues: LexiconSource['words'] = {
   unfelt: `
     (no/tampoco/ni/nunca) (siento/noto/note/senti/sentia/notaba/he sentido/he notado/percibo/aprecio/observo/veo/vi/he visto) (ningun/ninguna/nada de/mas/)`,
   'felt-word': `
-    hinchazon, hinchazones, fiebre, escalofrios, mareo, mareos, debilidad, perdida de fuerza, falta de fuerza, flojera,
+    hinchazon, hinchazones, fiebre, escalofrios, mareo, mareos, debilidad, perdida de fuerza, falta de fuerza, flojera, corriente, corrientes, descarga, descargas,
     enrojecimiento, calor, problemas, problema, dificultad, dificultades, cambios, cambio, alteracion, alteraciones`,
   'deny-all': `
     (no/tampoco/) (tengo/hay/he tenido/tuve/he notado/noto/siento/he sentido/me pasa/me ha pasado/me paso/me ocurre/presento/sufro/veo/) (nada/ninguno/ninguna/ni uno/ni una) de (todo/) (eso/esto/ello/ellos/ellas/esos/esas/estos/estas/esas cosas/estas cosas/esas cosas raras/esos sintomas/los sintomas/las cosas/las senales/esas senales/lo anterior/los anteriores/las anteriores/la lista/lo demas),
@@ -97,7 +99,8 @@ export const cues: LexiconSource['words'] = {
   own: `mi, mis, mio, mia, tengo, siento, noto, llevo, estoy, yo`,
   person: `
     (a/de/con/) (mi/mis/un/una/el/la/los/las/su/al/otro/otra/tu/nuestro/nuestra)
-    (peque/peques/nene/nena/crio/crios/padre/madre/papa/mama/hermano/hermana/hermanos/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/tio/tia/primo/prima/jefe/jefa/companero/companera/colega/suegro/suegra/cunado/cunada/sobrino/sobrina/nieto/nieta/perro/perra/gato/gata/pareja/chico/chica/cliente/clienta/senor/senora/nino/nina/bebe/viejo/vieja/ex/conocido/conocida/pololo/polola/timonel/presidente/profesor/profesora/alumno/alumna/entrenador/entrenadora/remero/remera/compa/camarero/camarera/medico/enfermera/profe),
+    (portero/arbitro/notario/torero/delantero/elefante/abuelos/nietos/sobrinos/padres/suegros/clientes/alumnos/companeros/vecinos/bb/sobri/pana/roomie/comadre/compadre/yayo/yaya/abue/papi/mami/yerno/nuera/ahijado/ahijada/cachorro/cachorra/perrito/perrita/gatito/gatita/peque/peques/nene/nena/crio/crios/padre/madre/papa/mama/hermano/hermana/hermanos/hijo/hija/hijos/marido/mujer/esposo/esposa/novio/novia/amigo/amiga/amigos/vecino/vecina/abuelo/abuela/tio/tia/primo/prima/jefe/jefa/companero/companera/colega/suegro/suegra/cunado/cunada/sobrino/sobrina/nieto/nieta/perro/perra/gato/gata/pareja/chico/chica/cliente/clienta/senor/senora/nino/nina/bebe/viejo/vieja/ex/conocido/conocida/pololo/polola/timonel/presidente/profesor/profesora/alumno/alumna/entrenador/entrenadora/remero/remera/compa/camarero/camarera/medico/enfermera/profe),
+    (una/un/mi/el/la) (clienta/cliente/amiga/amigo/vecina/vecino/companera/companero/prima/primo/tia/tio/colega/senora/chica/conocida/conocido) me (conto/dijo/ha contado/explico) que (tuvo/tenia/perdio/no podia/se le/estuvo),
     alguien, otra persona, otras personas, otra gente, la gente, mi viejo, mi vieja`,
   third: `
     que (su/la dejo/lo dejo/le dejo/le paso/le dio/tuvo/ella/el tiene/el no/le duele/le operaron/la
@@ -155,8 +158,8 @@ export const cues: LexiconSource['words'] = {
     puede/podria/uno), imagina, imaginate, imaginemos, me preocuparia (que/), temo, temor a, lei que, lei
     sobre, lei, he leido (que/sobre/), leyendo sobre, vi un video, vi en internet, escuche que, oi que, que
     significa, que quiere decir, a que te refieres con, riesgo de, peligro de, puede
-    (causar/provocar/producir/dar), puede llevar a, podria causar, evitar, prevenir, me preguntaste
-    (por/si/sobre), preguntas por, preguntas si, pregunta sobre, pregunta por, pregunta de, el formulario, la
+    (causar/provocar/producir/dar), puede llevar a, podria causar, evitar, prevenir, me preguntaste (ayer/hoy/antes/el otro dia/)
+    (por/si/sobre), (por que/pq/xq) (preguntais/preguntan/preguntas/me preguntas) por, (lista/folleto) (que me disteis/esa) habla de, preguntas por, preguntas si, pregunta sobre, pregunta por, pregunta de, el formulario, la
     lista, folleto, articulo, google`,
   uneasy: `
     si no (puedo/consigo/logro),
@@ -172,9 +175,10 @@ export const cues: LexiconSource['words'] = {
     (es/eso es/justo/es justo/exactamente/es exactamente) lo que (me esta pasando/me pasa/me ocurre/siento/tengo/noto),
     yo (tambien/lo tengo/tengo lo mismo/igual), a mi (tambien me pasa/me pasa/me pasa lo mismo), y (lo
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
-    tengo (lo mismo/eso/eso mismo), ahora yo, justo lo que me pasa`,
+    tengo (lo mismo/eso/eso mismo), (pues/la respuesta es/le dije que/dije que/conteste que) si, y asi es, ahora yo, justo lo que me pasa`,
   idiom: `
     ${figures},
+    ${letBe},
     se me cayo (un/una/el/la/mi) (plato/vaso/taza/movil/telefono/celular/libro/botella/caja/mando/huevo/pan/pesa/mancuerna) al (suelo/piso/agua),
     (accidente/choque) (de/en) (la/el) (autopista/carretera/autovia/ronda/avenida/puente/calle/periferico/m30) (me hizo/hizo/retraso/me retraso/provoco/causo/nos retraso/tenia/corto),
     (carrera/marcha/dia/lucha/asociacion/gala/campana/charla/investigacion) (contra el/del/de la lucha contra el/sobre el/mundial contra el/mundial del) cancer,
@@ -191,7 +195,7 @@ export const cues: LexiconSource['words'] = {
     fiebre (del/de los/de/por el/por los/por) (sabado/sabado noche/viernes/oro/compras/rebajas/mundial/carnaval/futbol),
     pulso (del/en el/de mi/con el/que marca el) reloj, pulso en reposo, por el pulso, (tomar/tome/tomo/medir/midio/mide/medi) el pulso,
     (a/por la/en la) mitad (del/de la/de un/de una/de) (video/camino/sesion/ejercicio/pelicula/partido/entreno/entrenamiento/serie/clase/semana/turno/reunion/rutina/comida/capitulo),
-    (siento/noto) (todo/todo bien/perfectamente) (ahi abajo/alla abajo/por ahi abajo/ahi/al limpiarme),
+    (siento/noto) (todo/bien/todo bien/perfectamente) (ahi abajo/alla abajo/por ahi abajo/ahi/al limpiarme),
     piernas (cansadas/cargadas/pesadas) de (caminar/andar/correr/remar/pedalear/trabajar/subir/bailar/estar de pie),
     (por/de) (dormir/apoyarme/dormirme/acostarme/tumbarme/apoyar) (encima/sobre el/sobre la/sobre/en mala postura),
     se me duerme (el pie/la pierna) (si/cuando) me siento encima, (me caigo/me cai/cai/caigo/caimos/cayendo) de (la/) risa,

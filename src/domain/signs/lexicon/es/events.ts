@@ -30,7 +30,12 @@ export const events: LexiconSource['words'] = {
   coughing: `tos, toser, toso, tosi, tosiendo, esputo, flema, saliva, escupir`,
   blood: `sangre, ensangrentado, con sangre`,
   'chest-maybe': `
-    palpitaciones, mareo, mareado, mareada, mareos, casi me desmayo, a punto de desmayarme, sudor frio,
+    no me (dolio/ha dolido) el pecho (hasta/pero/me oprimio/me oprime/sino/solo/me apreto), me falto (una/dos/tres/1/2/3) (vez/veces) el (aire/aliento), (desmayos/mareos) no (he tenido/tenia/tuve/hubo) hasta,
+    nada en el pecho (solo/sino/salvo/excepto/mas que) (presion/opresion/una presion/una opresion/un peso/un pinchazo/punzadas),
+    (no/) (noto/siento) nada en el pecho (solo/sino/salvo/excepto/mas que) (presion/opresion/una presion/una opresion/un peso/un pinchazo/punzadas),
+    (inflando/inflar/infle/inflo/hinchando/hincho) (globos/el globo/los globos/la colchoneta/el colchon) (me/y me/) (quede/quedo/he quedado) sin aire (y/ya/y ya/y aun/y todavia) (no se me/no me/sigo/me duele),
+    (quede/quedo) sin (aire/aliento) (con/al ver) (el/la/las) (paisaje/vistas/noticia/precio/factura/final/abrazo) y (sigo/no se me/aun/todavia/no me), corazon (va/me va/iba/me iba) a mil (sentado/sentada/en reposo/acostado/acostada/tumbado/tumbada),
+    palpitaciones, mareo, me maree, mareado, mareada, mareos, casi me desmayo, a punto de desmayarme, sudor frio,
     sudores frios, taquicardia, me voy a desmayar, jadeo, se me fue la cabeza, desvanecimiento, sofoco,
     sofocado`,
   droop: `
@@ -39,7 +44,7 @@ export const events: LexiconSource['words'] = {
     ha torcido, inmovil, se me paralizo`,
   'arm-fail': `
     torpe, torpes, torpeza, torpeza en,
-    debil, sin fuerza, no tengo fuerza, perdi fuerza, perdi la fuerza, no me responde, no responde, no puedo
+    debil, sin fuerza, no tiene (nada de/) fuerza, no tengo fuerza, perdi fuerza, perdi la fuerza, no me responde, no responde, no puedo
     mover, no puedo levantar, dormido, dormida, dormidos, dormidas, adormecido, adormecida, adormecidos,
     adormecidas, entumecido, entumecida, acorchado, acorchada, acorchadas, se me duerme, se me duermen, se me
     durmio, se me ha dormido, se me durmieron, se me adormece, se me adormecen, no siento, no me siento,
@@ -49,6 +54,7 @@ export const events: LexiconSource['words'] = {
     hormigueo, hormigueos, cosquilleo, calambre, calambres, hormiguea, hormiguean, me hormiguea, me
     hormiguean, pinchazos, raro, rara, dolor, ardor, quemazon, parestesias, agujas`,
   'stroke-strong': `
+    me (mordi/muerdo/queme) la lengua (comiendo/con la sopa/con el cafe/con la pizza/con el te/sin querer/) (porque/y/) no (la/me la/) (siento/senti/note/noto),
     (la boca/la cara/el labio) se me (fue/va/ha ido/torcio/cayo/cae/ha torcido/ha caido/duerme/durmio)
     (para/a/hacia/de) (un lado/el lado/lado), (la boca/la cara) se me (torcio/cayo/ha caido/ha
     torcido/paraliza), no me salen (bien/) las palabras, no (articulo/pronuncio) (bien/), no vocalizo,
@@ -76,25 +82,28 @@ export const events: LexiconSource['words'] = {
     borroso, borrosa, doble, nublado, nublada, nubla, se me nubla, manchas, sombra, raro, rara, mal,
     destellos, empanada, perdi, he perdido, pierdo, se me fue`,
   'eye-strong': `
+    no veo (nada/bien) sin (gafas/lentes/las gafas/mis gafas) (ni/y) (ni/) con (gafas/ellas/lentes/las gafas/mis gafas), se me (corto/fue/apago) la luz (de un/del) ojo, (pierdo/perdi) de vista (el/un) lado,
     (viendo/veo) (mas/algo/un poco/medio/cada vez mas) (borroso/doble/nublado/mal/turbio), veo (turbio/todo
     borroso/todo doble), (viendo/veia/ver/he visto/vi) (borroso/doble/nublado/manchas/sombras), veo
     (borroso/doble/mal/nublado/raro/manchas/sombras/luces), vision (doble/borrosa/nublada), vista
     (borrosa/nublada/doble), se me nubla la vista, se me nublo la vista`,
   balance: `
     equilibrio (algo/un poco/mucho/cada vez/bastante/muy/mas/esta/lo noto/) (peor/raro/fatal/regular/malo), (peor/mal/poco/menos) (de/el) equilibrio,
-    mareo, mareos, mareado, mareada, me mareo, me marea todo, vahido, vahidos,
+    mareo, mareos, mareado, mareada, me maree, me mareo, me marea todo, vahido, vahidos,
     (perdi/pierdo/perdiendo/he perdido/sin/perdida de/perdida del/falta de/problemas de/problemas con el/no
     tengo/no mantengo) (el/) equilibrio, equilibrio mal, me voy de lado, me voy para los lados, camino como
     borracho, camino como borracha`,
   'tear-strong': `
-    dolor (desgarrador/lacerante), desgarrador, (se me/me/como si se me)
+    dolor (desgarrador/lacerante), punzada desgarradora, desgarrador, (se me/me/como si se me)
     (rasgara/desgarrara/rasgo/desgarro/rompiera/rasgaba/desgarra/desgarraba/rajara/abriera/arrancara)
     (la/el/por/algo) (espalda/pecho/barriga/vientre/abdomen/dentro), como si me
     (rasgaran/desgarraran/rajaran/partieran/abrieran/arrancaran), me late (la barriga/el vientre/la panza/el
     abdomen/la tripa/el estomago), (barriga/vientre/abdomen/panza) (que late/latiendo/que me
     late/palpita/pulsa), latido en (la barriga/el vientre/el abdomen/la panza/la tripa)`,
-  tear: `desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, late, latidos, palpita, rasgado`,
+  tear: `desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, desgarradora, late, latidos, palpita, rasgado`,
   'crash-strong': `
+    (nos/me) (pegaron/dieron/chocaron/embistieron) (por el lado/por detras/por atras/de lado/de frente) (en/con/y/), (di/dimos/choque) contra (la valla/el muro/un muro/un arbol/un poste/el guardarrail/la mediana), me sacaron de la carretera,
+    (pelotazo/palazo/palo/patada/rodillazo/codazo) (en/en plena/en la/en toda la) (columna/espalda),
     me (vole/volaba/he volado) (de/por encima de) (la/el/mi) (bici/bicicleta/moto/patinete/scooter/caballo/yegua/manillar/manubrio),
     (sali/salgo/he salido/salia) (volando/despedido/despedida/disparado/disparada/lanzado/lanzada) (de/por encima de/contra/por) (la/el/mi/un/una/) (bici/bicicleta/moto/patinete/scooter/caballo/yegua/manillar/manubrio/coche/carro/auto/arbol/muro/pared),
     (me/) (tiro/tumbo/derribo/lanzo) (el/un) (caballo/coche/toro), (me/) (tiro/derribo) una ola,
@@ -117,7 +126,7 @@ export const events: LexiconSource['words'] = {
     golpecito, golpecillo, un golpe leve, golpe tonto, caida tonta, resbalon, tropezon, culada, culetazo,
     me di un
     (costalazo/porrazo/golpe/culazo/batacazo/trompazo/senton/tortazo/guarrazo/talegazo/guamazo/golpazo),
-    senton, culada, culazo, costalazo, me fui de (culo/bruces/espaldas/boca/lado), (acabe/termine/quede) en el
+    senton, culada, culazo, costalazo, me fui de (culo/hocico/jeta/morros/bruces/espaldas/boca/lado), (acabe/termine/quede) en el
     (suelo/piso), di con el culo en el suelo, me fui al piso, cai al piso, cai en el, me cai en, cai sentado,
     cai sentada, me cai sentada, me cai sentado, cai de culo, me cai de culo, me tropece, tropece y cai,
     tropece y me cai, me fui al suelo, cai al suelo, me cai al suelo, me di contra, aterrice de culo, me
@@ -125,11 +134,14 @@ export const events: LexiconSource['words'] = {
     golpe, me di un golpe, me golpee`,
   height: `metros, altura, tejado, techo, escalera, arbol, andamio, balcon, caballo, muro, barranco`,
   fever: `
+    me ha salido una calentura (de 38/de 39/de 40/alta/muy alta/con), fiebre no (he tenido/tenia/tuve/hubo) hasta, escalofrios no (he tenido/tenia/tuve/hubo) hasta,
+    (tengo/tuve/sigo con/estoy con) fiebre (del/de los/de) (viernes/sabado), (la/mi) fiebre (del/de los/de) (viernes/sabado) (no/sigue/me/ha),
+    (tiene/tuvo) (fiebre/calentura) (la/el/mi) (nena/nene/nino/nina/bebe/peque/hijo/hija/marido/mujer/hermano/hermana) y (ahora/) (yo/tambien yo),
     (tengo/estoy con/con/estoy a/he tenido/subi a/llegue a/temperatura/temperatura de/termometro/marca/marco)
     (38/39/40/37.5/37.8/38.5/39.5/treinta y ocho/treinta y nueve), (treinta y ocho/treinta y nueve) de,
     fiebrecita, (tiritar/tiritando/temblando/tiemblo) de (frio/fiebre), sudores y escalofrios, me subio la
     fiebre, fiebre, fiebres, febricula, fiebron, calentura, febril, escalofrio, escalofrios, tiritona,
-    tiritonas, tiritando, tirito, temblores de frio, destemplado, destemplada, temperatura alta, grados de
+    tiritonas, tiritones, tiritando, tirito, temblores de frio, destemplado, destemplada, temperatura alta, grados de
     fiebre, tengo temperatura, con temperatura, de temperatura, 38 de temperatura, 39 de temperatura, decimas,
     tiritera, castaneteo`,
   shaky: `tiemblo, temblando, temblor, temblores`,
@@ -139,6 +151,7 @@ export const events: LexiconSource['words'] = {
     (enfermo/enferma/malo/mala/malito/malita/fatal), malestar general, malestar, infeccion, vomito, vomitos,
     vomitando, con gripe, gripe, como enfermo, como enferma, me siento muy mal`,
   swollen: `
+    hincado, hincada, hincados, hincadas,
     hinchado, hinchada, hinchados, hinchadas, hinchazon, inflamado, inflamada, inflamacion, se me hincho, se
     me hincha, se me ha hinchado, hincho, mas gorda que, mas gordo que, mas gruesa que, mas grande que la
     otra, roja y caliente, caliente y roja, caliente y duro, caliente y dura, rojo y caliente, caliente y
@@ -150,6 +163,7 @@ export const events: LexiconSource['words'] = {
   'worst-pain': 'peor dolor, el peor dolor',
   score: 'cero, uno, dos, tres, cuatro, cinco, seis, siete, ocho',
   severe: `
+    estoy insoportable (de/del/con el/con este/por el/el) (dolor/dolores), dolor de noche no (me deja/me dejo/se quita/se me quita/se calma/cede/para/se pasa/se me pasa/afloja),
     (9/10/nueve/diez) de dolor, (dolor/molestia) (es/esta/fue/llega/llego/sube/subio/anda) (en/a/de/) (un/) (9/10/nueve/diez), (le doy/le pongo/diria/pongo) (un/) (9/10/nueve/diez), (es un/un) (10/diez), (9/10) (de/sobre/en) 10, no cesa, (el dolor/) no cesa, no me da tregua, no me deja vivir,
     no puedo con (este/el/tanto/mas) dolor, dolor (de/) 10, un 10 de dolor, dolor diez, nada (me/)
     (ayuda/funciona/sirve/hace efecto/lo alivia/lo calma/lo quita), no hay (forma/manera) de
@@ -201,6 +215,7 @@ export const events: LexiconSource['words'] = {
     (empapado/empapada/banado/banada) (en/de) sudor, cambiar las sabanas (por el/del) sudor, empapo (las
     sabanas/la cama/el pijama), sabanas empapadas, pijama empapado`,
   cancer: `
+    (cancer/tumor/melanoma) (de mama/de colon/de piel/) de mi (papa/mama/padre/madre/hermana/hermano/abuela/abuelo/tia/tio) y (yo/ahora yo/el mio/ahora el mio/de mi/a mi/ahora a mi/tambien yo/tambien el mio),
     cancer, tumor, tumores, metastasis, linfoma, leucemia, melanoma, mieloma, carcinoma, sarcoma, quimio,
     quimioterapia, radioterapia, oncologo, oncologa, oncologia, maligno, maligna, cancer de
     (mama/prostata/colon/piel/pulmon/vejiga/testiculo/utero/ovario)`,

@@ -35,6 +35,8 @@ export const functions: LexiconSource['words'] = {
   'trickle-word': `chorrito, chorritos, hilito, hilillo, un hilo, goteo, gotitas, cuatro gotas, dos gotas, unas gotas, ni gota, ni una gota`,
   'stream-word': `chorro, al orinar, al mear, para orinar`,
   strong: `
+    desde (nino/nina/pequeno/pequena/chico/chica) no me (meaba/orinaba/hacia pis/mojaba),
+    (hora/dia/turno/manana/camino) mojado hasta los calzoncillos (sin/de pis/de orina/y no/no se),
     (me tuve que/tuve que/tuvieron que/me tuvieron que/he tenido que/me han tenido que) (sondar/sondarme/autosondar/autosondarme/poner una sonda/poner sonda/vaciarme con sonda), me (sonde/sondaron/sondo/he sondado/han sondado), autosondaje,
     me (mee/orine/he meado/he orinado/hice pis/hice pipi/hice pichi/he hecho pis/he hecho pipi),
     (se me/me) (moja/mojan/mojo/humedece/mojaba/empapa/mojaron) (la/el/los/las) (ropa/ropa interior/braga/bragas/calzon/calzones/calzoncillo/calzoncillos/pantalon/pantalones/pijama/cama/entrepierna/trusa/bombacha),

@@ -1,14 +1,23 @@
 import type { LexiconSource } from '../shape.ts'
+import { NOT_LIVE_HERE } from './let-be.ts'
 
 const PILLS =
   'pastillas/pildoras/comprimidos/tabletas/capsulas/paracetamol/paracetamoles/ibuprofeno/tramadol/somniferos/calmantes/ansioliticos/medicinas/analgesicos'
 const SOME =
   '15/20/24/25/30/40/50/60/100/quince/veinte/treinta/cuarenta/cincuenta/muchas/muchos/demasiadas/demasiados/un monton de/una caja de/dos cajas de/media caja de/la caja de/un bote de/un bote entero de/el bote de/un punado de/un puno de'
+const DEED = 'morir/morirme/matarme/suicidarme/hacerme dano/quitarme la vida/suicidio'
 const SELF =
   'matar/suicidar/quitar la vida/ahorcar/cortar las venas/tirar al rio/tirar al tren/tirar por el puente/tirar desde/lanzar al vacio'
 
 /** Means at hand, a plan, a goodbye, what was done already, and what another tells of the client. */
 export const harm: LexiconSource['words'] = {
+  'harm-place': NOT_LIVE_HERE,
+  /** Denied for good and all; no finding in name, so that what it holds is not heard beside it. */
+  'harm-denied': `
+    (no/ni/nunca/jamas) (pienso/pensaria/he pensado/pense/pensare) (nunca/jamas/ni/) en (${DEED}/el suicidio/hacer una locura),
+    (nunca/jamas) me (haria dano/mataria/suicidaria), (${DEED}) (nunca/jamas/ni hablar/ni loco/ni loca/ni en broma/para nada/eso no/no verdad),
+    (nunca/jamas) (${DEED}), no (soy/estoy/ando) suicida, (no/nunca/jamas) (tengo/hay/he tenido/tuve) (ganas/ideas/pensamientos/intencion) de (${DEED}),
+    no (me/) (quiero/quisiera/deseo) (morir/morirme/matarme/suicidarme)`,
   'harm-done': `
     (me he/me e/se ha/me ha) (tomado/tragado) (${SOME}) (${PILLS}), (me tome/me trague/me bebi/he bebido/tome/tomo) (veneno/lejia/veneno de ratas/el veneno/raticida), (me pase/se paso) con las pastillas (adrede/a proposito/y),
     (me/se) (voy a/va a/quiero/quiere) quitar (de enmedio/del medio/de en medio), me quito (del medio/de en medio/de enmedio), (quiero/querer/quiere/voy a/va a/pienso/necesito) (terminar/acabar) (mi vida/con mi vida/su vida), (valor/fuerzas/coraje/cobarde) para (matarme/tirarme/matarse), (cuenta/importaria/pasa/pasaria) si me mato, si me mato, (me dice/me dicen/dicen/diciendo) que me (tire/mate/muera/corte), que me mate, que me muera,
@@ -19,6 +28,14 @@ export const harm: LexiconSource['words'] = {
     (me tome/me he tomado/tome/he tomado/me trague/me he tragado/se tomo/se ha tomado/se trago/me acabo de tomar/acabo de tomarme) (${SOME}) (${PILLS}),
     sobredosis, (cortes/heridas) en (las munecas/los brazos/las piernas/los muslos) (y/que/dice), (se corta/se ha cortado/se corto/me he cortado/me estoy cortando) (los/las/en los/en las) (brazos/munecas/piernas/muslos/venas), (soga/cuerda/cinturon) (al/en el) cuello`,
   'harm-means': `
+    suicidio de un (escritor/cantante/actor/poeta/personaje) me (da/dio/daba) (ideas/envidia/ganas),
+    se me fue la mano con (las pastillas/el tramadol/los calmantes/el paracetamol/los somniferos/las pildoras/la medicacion), se me fue la mano con el vino y (las/unas) pastillas,
+    me siento mal por haber nacido, por haber nacido, me (corte/corto/he cortado) yo (misma/mismo) (la pierna/las piernas/los brazos/el brazo/las munecas/la muneca/el muslo/los muslos/adrede/a proposito),
+    me (corto/corte/he cortado) (cocinando/afeitandome/pelando) (adrede/a proposito/queriendo), no siento ganas de (entrenar/moverme/salir/cocinar/trabajar) (ni/ni siquiera/y tampoco/tampoco) de (vivir/seguir),
+    (quiero/quisiera/ganas de) desaparecer del (mapa/mundo/planeta), no me mato en el (gym/gimnasio) pero,
+    (cargue/cargo/he cargado) (la/una) (pistola/escopeta), la tuve en la boca, (escondi/he escondido/escondo) los cuchillos (de mi/para no), (calcule/calculo/calculando/he calculado) la altura, idea de no (volver/regresar),
+    (la/una) (nota/carta) para mi familia, quisiera ser yo el (de la caja/muerto/que murio), (ideas/pensamientos) (feas/feos/negras/negros/oscuras), no querer (vivir/seguir viviendo/seguir/despertar/estar aqui),
+    (sueno/fantaseo) con estar (muerto/muerta), me (clave/clavo/he clavado) (un/una/el/la/unas) (tenedor/cuchillo/aguja/agujas/tijera/tijeras/boli/cuchilla) (en la mano/en el brazo/en la pierna/en el muslo) (adrede/a proposito/queriendo),
     he abierto el gas, (me tome/me he tomado/me trague/ya me tome) (todas/todas las pastillas/todo ya/los relajantes todos), con agujas para castigarme, me (voy a/quiero) colgar,
     (una hora/un rato/horas/mucho rato/media hora) (parado/parada/sentado/sentada/mirando) (en/desde/junto a) (el puente/la presa/las vias/la azotea/el muelle/el borde),
     (escribi/he escrito/deje/tengo escritas) (las/unas/mis) cartas (para/a), despedida esta escrita, me despido (de todos/ya/de ti/de usted/para siempre), (estoy/esta/sentado/sentada/parado/parada) en (el puente/la azotea/el tejado/la cornisa/el borde/la barandilla) (y/escribiendo/del/sin/ahora/pensando), (escopeta/pistola/arma/cuerda/soga/cuchilla) (de mi padre/encima/cargada/comprada/en el bolsillo/en casa/ya esta), (tengo/tiene) un arma, la he cargado, (la cuerda/una cuerda/la soga/una soga) ya,

@@ -1,4 +1,5 @@
 import type { LexiconSource } from '../shape.ts'
+import { NO_WEAK } from './let-be.ts'
 
 /** Small classes that only the patterns use. */
 export const helpers: LexiconSource['words'] = {
@@ -24,6 +25,7 @@ export const helpers: LexiconSource['words'] = {
     no se me (duerme/duermen/adormece/adormecen) (nada/la pierna/el pie/las piernas/los
     pies/)`,
   'no-weak': `
+    ${NO_WEAK},
     no (arrastro/se me va/se me
     dobla) (el pie/la pierna/la rodilla/los pies/), no me (falla/fallan) (la pierna/las piernas/la rodilla/el
     pie/nada/), tengo fuerza, la misma fuerza, fuerza normal`,

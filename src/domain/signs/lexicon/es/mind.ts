@@ -29,7 +29,7 @@ export const mind: LexiconSource['words'] = {
     muerte/no seguir/dormir y no despertar), quitarme la vida, me quito la vida, quitarme de en medio, acabar
     con mi vida, terminar con mi vida, acabar con mi sufrimiento, ponerle fin a mi vida, poner fin a mi vida,
     acabar con todo, terminar con todo, matarme, me mato, hacerme dano, me hago dano a proposito, me corto,
-    (hacer/hacerme/hice/hago/haciendo/haciendome/hecho) cortes (en/en los/en las/en el/en la) (brazos/brazo/piernas/munecas/muneca/muslos/piel),
+    (hacer/hacerme/hice/hago/haciendo/haciendome/hecho) cortes (en/en los/en las/en el/en la) (brazos/brazo/piernas/pierna/munecas/muneca/muslos/muslo/antebrazo/barriga/piel),
     (he vuelto/volvi/vuelvo/vuelto) a (cortar/cortarme), (pastillas/las pastillas/unas pastillas) (guardadas/juntadas/preparadas/listas) (para cuando/por si), (guardando/juntando/ahorrando) (las/unas/) pastillas,
     cortarme las venas, me corte las venas, autolesionarme, me autolesiono, no (quiero/quisiera/me
     apetece/deseo/tengo ganas de/me interesa) (vivir/seguir viviendo/seguir vivo/seguir viva/seguir

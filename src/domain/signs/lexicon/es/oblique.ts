@@ -6,14 +6,24 @@ export const oblique: LexiconSource['words'] = {
     (como/como si/parece que/es como) (si/) (estuviera/estuviese/estoy/estar) (sentado/sentada) (en/sobre) (una/un/) (nube/almohada/cojin/esponja/algodon/globo/corcho/aire/nada/gomaespuma),
     (me/) (toco/toque/lavo/lave/seco/limpio) (ahi/ahi abajo/por ahi/mis partes) y (nada/no noto/no siento/como si nada)`,
   'oblique-bladder': `
+    me meo de (risa/la risa) (literal/literalmente/de verdad/y de tos/y de la tos/y se me/y tambien/y no lo), se me (escapa/sale) (al/cuando) (coger/cojo/levantar/levanto/cargar/cargo/alzar/alzo) (a/al/el/la/un/una/en/peso/cajas),
+    no siento ganas de (entrenar/moverme/salir/cocinar/trabajar) (ni/y tampoco/tampoco/ni tampoco/ni siquiera) de (orinar/mear/hacer pis/ir al bano),
+    pierdo (cuando/al/si) (toso/toser/me rio/reir/reirme/estornudo/estornudar/salto/saltar/me agacho/agacharme/me levanto/levantarme/camino/caminar), (de noche/por la noche/andando/caminando) pierdo y,
+    se me (sale/escapa) (apenas me/al/cuando me/cuando) (paro/levanto/levantarme/pararme/toso/toser/rio/reir/reirme/agacho), (salto/duermo/camino) y se (me/) escapa, me chorreo (al/cuando/de/encima), me (hice/he hecho/hago) todo encima,
+    solo camino y (moja/mojo/me mojo), se me ha salido (en plena/en medio/sin),
     (caneria/canerias/tuberia/tuberias/grifo/fontaneria/manguera/desague) (ya/) no (va/van/funciona/funcionan/tira/tiran/corre/corren/abre/arranca/suelta),
     (minutos/rato/horas/media hora/siglos/un buen rato/una eternidad) (sentado/sentada/de pie/parado/parada/) (en el/delante del/frente al) (bano/vater/inodoro/aseo/wc/urinario) y (nada/no sale/no sale nada/ni gota),
     (siempre/siento que/como que/noto que) (me/se me/) queda (algo/mas/pis/pipi/orina) (dentro/por salir/ahi), se me queda (el/la) (pis/pipi/orina) dentro,
     nunca (termino/acabo) de (orinar/mear/vaciar/hacer pis/hacer pipi), (no/nunca) (vacio/se vacia/se me vacia) (la vejiga/del todo)`,
-  'oblique-bowel': `lo de mayores, aguas mayores`,
+  'oblique-bowel': `
+    me cago de (risa/la risa) (y se/literal/literalmente/de verdad/y de),
+    me (cague/cago) en (todo lo que llevaba/toda la ropa), me (cague/cago) en la leche (se me/que se),
+    (voy/ando) (suelto/suelta) y no (retengo/aguanto/llego), no (siento/noto) si (ya/) (salio/ha salido), me (hice/he hecho/hago) todo encima, lo de mayores, aguas mayores`,
   'oblique-both': `
+    ni una pierna ni (la/) otra, no (la/lo/las/los/me/) (siento/noto/senti/note) (en/con) (ninguno/ninguna) de (los/las) dos,
     (la/mi) (pierna/) buena (ya/ahora/) (tampoco/no es buena/no esta bien/no esta/ya no/empieza/empezo), (la/mi) (pierna/) sana (ya/ahora/) (tampoco/no esta/ya no/empieza/empezo)`,
   'oblique-weakness': `
+    (que/vaya/pura/mucha/nomas/hoy/hoy fue/fue/neta/q) flojera (total/hoy/mortal/nivel/) (en/de/) (la/las/el/los/mi/mis/esta/ambas) (pierna/piernas/pie/pies/rodilla/rodillas/gemelo/pantorrilla/muslo/tobillo),
     (camino/ando/caminando/andando) (como/como con/como un/como una/como si llevara) (aletas/robot/pinguino/zombi/ciguena/pato/muneco/marioneta/borracho de piernas/chancletas),
     (la/mi/esa) (pierna/rodilla/pantorrilla) (derecha/izquierda/mala/) (no estaba/ya no estaba/no esta ahi/no estaba ahi/desaparecio/dejo de estar),
     (para no/por no) (tropezar/tropezarme/engancharme/arrastrar/arrastrarla) (con/) (la punta/el pie/los dedos/el suelo), (levanto/levantando/subo/subiendo) (mucho/) (la/la otra/) rodilla para (no/que),
@@ -23,6 +33,11 @@ export const oblique: LexiconSource['words'] = {
   'oblique-chest': `
     (cai/me cai/caigo/cayo) (redondo/redonda/a plomo/desplomado/desplomada), me desplome, me he desplomado`,
   'oblique-stroke': `
+    se me (traba/trabo) la lengua con (los nombres/el nombre) (de repente/desde/de golpe/hoy/de mi/de mis/ahora), (por/de) la comisura, (no me salen las palabras) en (frances/ingles/aleman) ni en (espanol/castellano/mi idioma), hablo mal (el/) (espanol/castellano) (desde/hoy/de repente/de golpe/ahora), me atraganto con (la tortilla/la comida) y con,
+    no mano no responde,
+    (no/si/listo/hola/gracias/bien/vale/oye/buenas) mano (derecha/izquierda) (dormida/floja/debil/no responde/sin fuerza/torpe/muerta),
+    me cai de la silla (al ver/cuando vi) (doble/borroso/negro/todo negro/todo borroso),
+    me (atraganto/atragante) (hasta/) con (el agua/la saliva/todo/cualquier cosa),
     se me (cae/escapa/sale) (la baba/el agua/el cafe/la bebida/la comida/el mate/la sopa) (por/de) (un lado/el lado/un costado/una esquina), (babeo/babeando) (por/de) (un lado/un costado),
     (hablo/hablando/sueno) (como/como un/como una/como si estuviera) (borracho/borracha)`,
   'oblique-harm': `

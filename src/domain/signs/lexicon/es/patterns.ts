@@ -88,7 +88,8 @@ export const patterns: LexiconSource['patterns'] = [
   // both legs
   ['both-legs', `both-legs & ${FEELING}|pain|${WEAK}|no-feel|trouble`, { within: 4, unless: 'muscle' }],
   ['both-legs', `both-legs & ${FEELING}|pain|${WEAK}|sore`, { within: 4, unsure: true }],
-  ['both-legs', `legs & ${NUMB}|tingle|tingle-noun|no-feel`, { within: 3, unsure: true }],
+  ['both-legs', `legs & ${NUMB}|tingle|tingle-noun|no-feel`, { within: 3, unsure: true, unless: 'slept-on' }],
+  ['both-legs', `legs & ${NUMB}|tingle|tingle-noun|no-feel`, { within: 3, unsure: true, needs: 'lasting' }],
   ['both-legs', `legs & ${WEAK}`, { within: 3, unsure: true }],
   ['both-legs', 'legs & pain', { within: 3, unsure: true, unless: 'muscle' }],
   [
@@ -99,7 +100,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['both-legs', `other-leg & ${FEELING}|pain|${WEAK}`, { within: 5, unsure: true, sure: 'too' }],
   ['both-legs', 'other-leg', { needs: 'too', unsure: true, unless: 'compared' }],
   ['both-legs', 'leg|other-leg', { needs: 'joined', unsure: true }],
-  ['both-legs', 'both-legs|both-sides', { alone: true, needs: 'now-both', unsure: true }],
+  ['both-legs', 'both-legs|both-sides', { alone: true, needs: 'now-both', unsure: true, unless: 'doms' }],
   ['both-legs', 'leg|both-legs', { needs: 'both-once', unsure: true }],
   ['both-legs', 'left-leg & right-leg', { within: 9, unsure: true, unless: 'legs-plain' }],
   ['both-legs', 'left-leg|right-leg', { needs: 'also-word', unsure: true }],
@@ -129,7 +130,12 @@ export const patterns: LexiconSource['patterns'] = [
   ['leg-weakness', 'weak-noun', { alone: true, unsure: true, sure: 'new' }],
   ['leg-weakness', 'weak-word', { alone: true, unsure: true }],
   // numbness of one leg
-  ['new-numbness', `leg|other-leg & ${NUMB}|no-feel`, { within: 4, unsure: true, sure: 'spread' }],
+  [
+    'new-numbness',
+    `leg|other-leg & ${NUMB}|no-feel`,
+    { within: 4, unsure: true, sure: 'spread', unless: 'slept-on' },
+  ],
+  ['new-numbness', `leg|other-leg & ${NUMB}|no-feel`, { within: 4, unsure: true, needs: 'lasting' }],
   ['new-numbness', 'leg|other-leg & tingle|tingle-noun', { within: 4, needs: 'spread' }],
   ['new-numbness', 'tingle|tingle-noun', { alone: true, needs: 'spread' }],
   ['new-numbness', 'leg & odd-word', { within: 2, unsure: true, across: 'none', unless: 'leg-odd-plain' }],
@@ -138,12 +144,12 @@ export const patterns: LexiconSource['patterns'] = [
   ['new-numbness', 'numb-word', { alone: true, unsure: true, sure: 'spread' }],
   ['new-numbness', 'tingle|tingle-noun', { alone: true, denialOnly: true }],
   // chest, breath
-  ['chest-breath', 'chest-strong', { unless: 'exertion' }],
+  ['chest-breath', 'chest-strong', { unless: 'exerted' }],
   ['chest-breath', 'chest-strong', { unsure: true }],
   ['chest-breath', 'breath & breath-bad', { within: 3, unsure: true, unless: 'breath-plain' }],
   ['chest-breath', 'chest', { alone: true, unsure: true, unless: 'chest-plain' }],
   ['chest-breath', 'coughing & blood', { within: 3 }],
-  ['chest-breath', 'chest & tight', { within: 4, unless: 'exertion' }],
+  ['chest-breath', 'chest & tight', { within: 4, unless: 'exerted' }],
   ['chest-breath', 'chest & tight', { within: 4, unsure: true }],
   ['chest-breath', 'chest-maybe', { unsure: true, unless: 'exertion' }],
   // stroke
@@ -155,6 +161,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['stroke-signs', 'face & arm-fail', { within: 4, unsure: true, sure: 'sudden' }],
   ['stroke-signs', 'arm & arm-fail', { within: 4, unsure: true, sure: 'sudden', unless: 'arm-calm' }],
   ['stroke-signs', 'arm & arm-fail', { within: 4, needs: 'sudden' }],
+  ['stroke-signs', 'arm & arm-fail', { within: 4, unsure: true, needs: 'lasting' }],
   [
     'stroke-signs',
     'arm|face & arm-tingle',
@@ -167,7 +174,8 @@ export const patterns: LexiconSource['patterns'] = [
   ],
   ['stroke-signs', 'eye-strong|balance', { unsure: true, needs: 'new', sure: 'sudden', unless: 'arm-calm' }],
   // elsewhere
-  ['new-symptoms-elsewhere', 'arm & arm-fail', { within: 4 }],
+  ['new-symptoms-elsewhere', 'arm & arm-fail', { within: 4, unless: 'arm-calm' }],
+  ['new-symptoms-elsewhere', 'arm & arm-fail', { within: 4, unsure: true, needs: 'lasting' }],
   ['new-symptoms-elsewhere', 'arm & arm-tingle', { within: 4, unless: 'arm-work' }],
   ['new-symptoms-elsewhere', 'face & arm-fail|arm-tingle', { within: 4 }],
   ['new-symptoms-elsewhere', 'eye & blur', { within: 3 }],
@@ -187,7 +195,7 @@ export const patterns: LexiconSource['patterns'] = [
   ['major-injury', 'fall|fall-minor height', { within: 5 }],
   ['major-injury', 'fall-minor|fall', { needs: 'worsened', unless: 'fall-idiom' }],
   ['minor-injury-risk', 'fall-minor|fall', { anywhere: 'bones', unless: 'fall-idiom' }],
-  ['minor-injury-risk', 'fall-minor', { unsure: true, unless: 'fall-plain' }],
+  ['minor-injury-risk', 'fall-minor', { unsure: true, unless: 'fall-plain', wide: true }],
   // fever, clot
   ['fever-unwell', 'fever', {}],
   ['fever-unwell', 'shaky', { needs: 'hot-cold', unsure: true }],
@@ -221,6 +229,8 @@ export const patterns: LexiconSource['patterns'] = [
   ['chest-breath', 'oblique-chest', { unsure: true, unless: 'doms' }],
   ['stroke-signs', 'oblique-stroke', { unsure: true }],
   ['self-harm', 'oblique-harm', { unsure: true, isNegative: true }],
+  ['self-harm', 'harm-denied|harm-place', { unsure: true, isNegative: true, anywhere: 'harm-turn' }],
+  ['self-harm', 'harm-denied', { isDenial: true }],
   ['self-harm', 'harm|harm-done', {}],
   ['self-harm', 'harm-noun', {}],
   ['self-harm', 'harm-maybe|harm-means|harm-if', { unsure: true }],

@@ -12,6 +12,7 @@ export const sensations: LexiconSource['words'] = {
     parestesia, parestesias, adormecimientos, entumecimientos, sensacion de corcho, sensacion de anestesia,
     sensibilidad reducida, sensibilidad disminuida`,
   numb: `
+    sin nada de (sensibilidad/sensacion/tacto),
     se me (empezo a/empieza a/esta empezando a/empiezan a/empezaron a/vuelve a/volvio a/suele/suelen)
     (dormir/adormecer/dormirse/entumecer/acorchar), ${DEAD.replaceAll('/', ', ')},
     (bien/muy/super/re/como/medio/todo/toda) (${DEAD}), como (corcho/carton/de corcho/de carton/de madera/de
@@ -46,6 +47,7 @@ export const sensations: LexiconSource['words'] = {
     ha dolido`,
   sore: `molestia, molestias, resentidas, cargadas`,
   'no-feel': `
+    no ciento,
     (apenas/casi no/ya ni/ni siquiera) (siento/noto), (no/ya no/apenas/casi no/nunca/no me/ya no me/apenas
     me/casi ni/casi no me/ni/ni me) (siento/noto/sentia/notaba/senti/note/he sentido/he notado/entero/doy
     cuenta) (nada/bien/mucho/casi/lo/), no (logro/consigo/puedo) (sentir/notar), no se si (ya/) (termine/he
@@ -59,8 +61,10 @@ export const sensations: LexiconSource['words'] = {
   yes: `si, sip, sii, siii, afirmativo, positivo, presente, ✓, ✅`,
   'weak-noun': `
     debilidad, falta de fuerza, perdida de fuerza, pie caido, pie equino, caida del pie, paralisis, flojera,
+    (que/vaya/pura) flojera (en/de) (la/las/el/los/mi/mis/esta/ambas) (pierna/piernas/pie/pies/rodilla/rodillas/gemelo/pantorrilla/muslo/tobillo),
     falta de fuerzas, perdida de fuerzas`,
   weak: `
+    sin nada de (fuerza/fuerzas),
     caido, caida, caidos, caidas, cuelga, cuelgan, colgado, colgada, de plomo, se me tuerce, se me engancha,
     se engancha, se me enreda, no puedo apoyar, no puedo cargar, no apoya, sin tono, atrofiada, mas delgada,
     mas flaca, no me da, no da, no me obedece, menos fuerza, menos fuerzas, poca fuerza, perdiendo fuerza,
@@ -78,6 +82,9 @@ export const sensations: LexiconSource['words'] = {
   'weak-verb': `se me dobla, se me doblan, me falla, me fallan, se me vence`,
   'weak-word': `sin fuerza, debil, perdi fuerza, he perdido fuerza, perdi la fuerza`,
   'weak-alone': `
+    se me callo (el/mi) pie,
+    (que/vaya/pura/mucha/nomas/hoy/hoy fue/fue/neta/q) flojera (total/hoy/mortal/nivel/) (en/de/) (la/las/el/los/mi/mis/ambas/) (dos/) (piernas/pies/rodillas),
+    (siento/noto/tengo) (las piernas/los pies/la pierna) (con/como) pies de plomo,
     (pierdo/perdi/perdiendo/he perdido/voy perdiendo) (la/) fuerza (en la pierna/en el pie/en las piernas/en la rodilla/),
     (pie/pierna/punta/punta del pie/dedo gordo) (derecho/izquierdo/derecha/izquierda/) no (me/se/)
     (sube/levanta/reacciona/dobla/flexiona), (se me engancha/se engancha/engancho/enganchando) (la punta/la

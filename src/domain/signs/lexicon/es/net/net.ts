@@ -1,4 +1,5 @@
 import type { NetSource } from '../../shape.ts'
+import { letBe, NO_WEAK, NOT_LIVE_HERE } from '../let-be.ts'
 import { bodyWays } from './body-ways.ts'
 import { events } from './events.ts'
 import { feeling } from './feeling.ts'
@@ -35,6 +36,7 @@ export const net: NetSource = {
     otherWays,
     forms,
     moreForms,
+    { idiom: `${letBe}, ${NO_WEAK}, ${NOT_LIVE_HERE}` },
   ),
   frames,
   spells: true,

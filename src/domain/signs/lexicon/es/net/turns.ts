@@ -19,9 +19,15 @@ export const turns: NetSource['words'] = {
     pero, excepto, salvo, quitando, menos que, aunque, asi que, para, por, ademas, de repente, de golpe`,
   calm: `
     el suelo con las manos, subo el pecho, bajo el pecho, pecho al suelo, paso de baile, agujetas, entreno,
-    entrenando, entrenamiento, ejercicio, ejercicios, sentadillas, estiramiento(/s),
+    entrenando, entrenamiento, sentadilla, spinning, hip thrust, silla contra la pared, ejercicio, ejercicios, sentadillas, estiramiento(/s),
     estirar, estirado, banda, pesas, mancuernas, serie, series, repeticiones, remar, remo, ergometro, plancha,
     puente, gimnasio, gym, postura del, yoga, pilates, peli, pelicula, libro, chiste, futbol, video`,
+  /** As in the first layer: pressed for a while, and where it lasts heard all the same. */
+  'slept-on': `
+    sentarme encima, encima de, arrodillado, arrodillada, de rodillas, en cuclillas, sobre los talones, cruzadas, la bota, las botas, los esquis,
+    cordon, arnes, anestesico, anestesica, hielo, medusa, en misa`,
+  lasting: `desde, sigue, siguen, todavia, aun, horas, dias, semanas, peor`,
+  idiom: `sin (dolor/opresion) (de/en el) pecho`,
   session: `
     sesion, sesiones, hice, hecho, hecha, hechas, hechos, hicimos, complete, completadas, completada, cumpli,
     salte, termine, hago, tandas, rutinas, ejercicios, veces, seciones, sesones, echas, series`,
