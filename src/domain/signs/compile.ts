@@ -19,6 +19,8 @@ export interface Rule {
   readonly denialOnly: boolean
   readonly isNegative: boolean
   readonly unscored: boolean
+  /** Told by a picture in everyday words, which what was learned knows nothing of. */
+  readonly isPicture: boolean
   readonly isDenial: boolean
   readonly sure: number | null
   readonly needs: number | null
@@ -103,6 +105,7 @@ function rulesOf([sign, text, options]: Pattern, classes: Classes): Rule[] {
     alone: options.alone ?? false,
     denialOnly: options.denialOnly ?? false,
     unscored: options.unscored ?? false,
+    isPicture: options.isPicture ?? false,
     isNegative: options.isNegative ?? false,
     isDenial: options.isDenial ?? false,
     sure: idOf(options.sure),

@@ -90,13 +90,13 @@ export function learnedOf(features: Features): Learned {
   }
   return {
     likely,
-    weighed({ rule: { sign, unsure }, at }, verdict) {
+    weighed({ rule: { sign, unsure, isPicture }, at }, verdict) {
       const likelihood = likelihoodOf(evidence[SIGN_IDS.indexOf(sign)]!)
       const isOfValues =
         OF_ZONES.includes(sign) && at.length > 1 && at.some((i) => isZoneOfValues(features.reading, i))
       if (verdict === 'sure' && likelihood < (isOfValues ? weights.ask : weights.doubt)) return 'unsure'
       // what the words tell plainly, and only the way it is said makes doubtful, is asked about in any case
-      const mayDrop = verdict === 'unsure' && (unsure || isOfValues) && sign !== HARM
+      const mayDrop = verdict === 'unsure' && (unsure || isOfValues) && !isPicture && sign !== HARM
       return mayDrop && likelihood < (isOfValues ? weights.doubt : weights.still) ? 'dropped' : verdict
     },
   }

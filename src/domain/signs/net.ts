@@ -173,6 +173,7 @@ export const asks = (sign: Rule['sign']): Rule => ({
   denialOnly: false,
   isNegative: true,
   unscored: false,
+  isPicture: false,
   isDenial: false,
   sure: null,
   needs: null,

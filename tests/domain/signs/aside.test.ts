@@ -38,8 +38,8 @@ describe('the lot of sign texts set aside', () => {
     ['fair', 'es', 65, 60, 0],
     ['plain', 'en', 100, 110, 1],
     ['plain', 'es', 101, 115, 3],
-    ['natural', 'en', 108, 132, 5],
-    ['natural', 'es', 116, 132, 2],
+    ['natural', 'en', 108, 134, 5],
+    ['natural', 'es', 116, 135, 2],
   ])('keeps what the %s lot gave: %s', (file, locale, emergencies, alone, missed) => {
     const { emergency, otherSigns, signless } = scored(file, locale)
     expect(emergency.caught).toBeGreaterThanOrEqual(emergencies)
@@ -49,8 +49,8 @@ describe('the lot of sign texts set aside', () => {
 
   // written to mislead, in pairs of a look-alike and a sign with the same word, or with half their words taken from signs; mended by as kinds since
   it.each<[lot: string, locale: string, emergencies: number, alone: number, othersMissed: number]>([
-    ['pairs', 'en', 732, 889, 75],
-    ['pairs', 'es', 720, 612, 19],
+    ['pairs', 'en', 738, 888, 75],
+    ['pairs', 'es', 720, 610, 19],
     ['ordinary', 'en', 0, 1871, 0],
     ['ordinary', 'es', 0, 1848, 0],
   ])('holds what mending by the %s lot gave: %s', (file, locale, emergencies, alone, missed) => {

@@ -110,6 +110,8 @@ const options = z.strictObject({
   alone: z.boolean().optional(),
   /** No number may stand in the message: with one the words name a scale ("worst pain 6"). */
   unscored: z.boolean().optional(),
+  /** Told by a picture in everyday words: what was learned does not take it back. */
+  isPicture: z.boolean().optional(),
   /** The negation is part of the finding ("haven't peed since noon") and takes nothing back. */
   isNegative: z.boolean().optional(),
   /** Evidence of absence where it is negated, nothing where it is not. */
