@@ -1,7 +1,9 @@
 import { existsSync } from 'node:fs'
 import type { Client } from 'discord.js'
 import { createCourier } from './chat/courier.ts'
+import { paceOf } from './chat/delivery-pace.ts'
 import { createLookBack } from './chat/look-back.ts'
+import { isUrgent } from './chat/retry-at.ts'
 import { keptPrivate } from './chat/watch-servers.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { Engine, Store } from './engine/ports.ts'
@@ -90,6 +92,8 @@ export async function shortWay(
         log,
       },
       courier: keptPrivate(courier, client),
+      // what can wait, the fetching of what was written meanwhile among it, leaves room for these
+      onPast: (row) => paceOf(client.rest).count(isUrgent(row)),
       idOf: outboxId,
       languages: LANGUAGE_CODES,
       problemOf: (error) => (places.database === null ? null : driverProblem(error, places.database)),

@@ -31,6 +31,8 @@ export interface WithoutStoreParts {
   /** What is wrong with the store, in one sentence with the mend, where an error comes from there. */
   readonly problemOf?: (error: unknown) => Error | null
   readonly onSent: (row: OutboxRow, sent: Sent) => void
+  /** A message is about to go past the store, and past the bot's own pace; left out: nobody keeps a pace. */
+  readonly onPast?: (row: OutboxRow) => void
   readonly now: () => Date
   readonly log: Logger
 }
@@ -52,9 +54,9 @@ export interface WithoutStore {
 
 /** Opens the spool. @throws where its folder cannot be written */
 export async function openWithoutStore(parts: WithoutStoreParts): Promise<WithoutStore> {
-  const { known, readKnown, onSent, now, log } = parts
+  const { known, readKnown, onSent, onPast = () => {}, now, log } = parts
   const spool = await openSpool(parts.spool, parts.seal)
-  const sender = createSender({ courier: parts.courier, spool, onSent, log })
+  const sender = createSender({ courier: parts.courier, spool, onSent, onPast, log })
   let refreshed = 0
   let wanted: Concerned | null = { clients: [], practices: [] }
   const takeIn = once(async () => {

@@ -29,10 +29,12 @@ export interface SenderParts {
   readonly courier: Courier
   readonly spool: Spool
   readonly onSent: (row: OutboxRow, sent: Sent) => void
+  /** A message is about to go past the store, and past the bot's own pace. */
+  readonly onPast: (row: OutboxRow) => void
   readonly log: Logger
 }
 
-export function createSender({ courier, spool, onSent, log }: SenderParts): Sender {
+export function createSender({ courier, spool, onSent, onPast, log }: SenderParts): Sender {
   const under = new Map<string, Promise<Sent>>()
   const here = new Map<string, Sent>()
   const told = new Set<string>()
@@ -69,6 +71,7 @@ export function createSender({ courier, spool, onSent, log }: SenderParts): Send
 
   /** Past the store: where it ends up is kept, so that the store can be told later. */
   const past = async (row: OutboxRow): Promise<void> => {
+    onPast(row)
     const sent = await deliver(row)
     if (here.has(row.id)) return
     here.set(row.id, sent)
