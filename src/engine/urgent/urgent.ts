@@ -57,6 +57,7 @@ function stopAndSeekCare(draft: Draft, fresh: readonly SignRow[], day: Day, word
   lock(draft, signs, day)
   for (const asked of draft.file.asked)
     if (!asked.pressing || asked.ask === 'signs') answeredNow(draft, asked.ask)
+  // who has left hears what to do now, and is asked nothing after it
   if (draft.client.stage !== 'left')
     draft.due('urgent-follow-up', new Date(draft.now.getTime() + FOLLOW_UP_MINUTES * MINUTE), {
       care,

@@ -1,6 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { phrasesIn } from '../../../src/domain/phrase-list.ts'
 import { SIGN_IDS, type SignId } from '../../../src/domain/signs/catalogue.ts'
 import { FeatureMap } from '../../../src/domain/signs/feature-map.ts'
 import { type Book, type BookWord, stemOf } from '../../../src/domain/signs/features.ts'
@@ -71,35 +70,6 @@ const repliesWithout = (locale: string): Row[] =>
   jsonIn<Reply>(new URL(`../reply/corpus/${locale}.jsonl`, import.meta.url))
     .filter(({ expect }) => (expect.signs ?? []).length === 0)
     .map(({ text, part }) => ({ text, signs: [], ...(part ? { part } : {}) }))
-
-/** So many phrases of each kind, spread over its list. */
-const OF_A_KIND = 40
-
-/** How the reader knows sessions left out, wishes to leave or rest, and thanks: none of it is a sign, beside values either. */
-async function readersTalk(locale: string): Promise<Row[]> {
-  const of = async (file: string): Promise<Record<string, Record<string, unknown>>> =>
-    import(new URL(`../../../src/domain/reply/lexicon/${locale}/${file}.ts`, import.meta.url).href)
-  const { cuesOfSlots } = await of('cues')
-  const { cuesOfGrammar } = await of('grammar')
-  const { intents } = await of('talk')
-  const kinds = [
-    ...['noSession', 'missed', 'dayOff', 'all', 'both', 'half', 'aSession', 'oneSession', 'did', 'done'].map(
-      (kind) => cuesOfSlots![kind],
-    ),
-    ...['nope', 'thanks', 'later'].map((kind) => cuesOfGrammar![kind]),
-    ...['leave', 'pause', 'resume', 'today', 'thanks', 'question'].map(
-      (kind) => (intents![kind] as { within: string }).within,
-    ),
-  ]
-  const values = locale === 'es' ? '2 gemelo 4' : '2 calf 4'
-  return kinds.flatMap((kind) => {
-    const phrases = phrasesIn(String(kind)).filter((phrase) => phrase.length > 2)
-    const step = Math.max(1, Math.ceil(phrases.length / OF_A_KIND))
-    return phrases
-      .filter((_, n) => n % step === 0)
-      .flatMap((phrase) => [phrase, `${values} ${phrase}`].map((text) => ({ text, signs: [] })))
-  })
-}
 
 class Names implements Book<string> {
   constructor(private readonly names: readonly string[]) {}
@@ -260,7 +230,6 @@ const { locale, folds, least } = values
 const corpus = new URL('corpus/', import.meta.url)
 const all = [
   ...repliesWithout(locale),
-  ...(await readersTalk(locale)),
   ...FILES[locale]!.flatMap((file) => rowsOf(new URL(file, corpus))),
   ...positionals.flatMap((file) => rowsOf(file)),
 ].filter(({ part }) => part !== 'kept')
