@@ -2,7 +2,7 @@
 const SCREEN_VERSION = 21
 
 /** Which words and weights are known, by language. Raised with every change of them; a test holds it to that. */
-const WORDS_VERSION: Readonly<Record<string, number>> = { en: 38, es: 37 }
+const WORDS_VERSION: Readonly<Record<string, number>> = { en: 39, es: 37 }
 
 /** One value for both ("en-2.1"). */
 export const versionOf = (language: string): string =>

@@ -174,7 +174,7 @@ export const cues: LexiconSource['words'] = {
     all there, present and correct, as nature intended, shipshape, in good nick, cool, (can/could) (still/) feel (fine/everything/it all/it fine/it/normally/perfectly/),
     (can/could) (still/) feel (myself/me/when i/when im/when i'm/the paper), full control, full sensation,
     normal sensation, normal feeling, normal control, feeling normal, sensation normal`,
-  me: `(found/saw/seen/knows about) my (cuts/cutting/scars/burns), i, i'm, im, i've, ive, i'd, id, i'll, we, my, mine, me, myself, mi`,
+  me: `(found/saw/seen/knows about) my (cuts/cutting), i, i'm, im, i've, ive, i'd, id, i'll, we, my, mine, me, myself, mi`,
   own: `my, mine, me, the, this, these, i, im, i'm, i've, ive, i'd, that, it, it's, having, myself`,
   person: `
     (driving/taking/drove/took/take/drive/taken/visiting/helping/caring for/looking after/minding) (him/her/them),

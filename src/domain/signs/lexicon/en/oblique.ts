@@ -5,7 +5,7 @@ export const oblique: LexiconSource['words'] = {
   'oblique-saddle': `
     lost (the/) feeling of time and (of/in/) (my/the) (bum/bottom/crotch/saddle/bits/groin),
     (nothing/nowt/naff all/no feeling) (down there/down below/between the legs/between my legs) (i/just/when/at all/like), (between the legs/down there/down below) (nothing/nowt/just nothing), (felt/feel) (none of it/nothing at all/nothing nothing/nothing) (when/as) (the nurse/they/he/she) (did/put/used), (smear/smear test/pap smear/internal exam/speculum) (today/and/i) (i/and/) (felt/feel) nothing, at my smear,
-    (ball/balls/testicle/testicles) area (tingling/tingles/numb/odd/fuzzy/dead/asleep), (ball/balls) area,
+    (ball/balls/testicle/testicles) area (tingling/tingles/numb/odd/fuzzy/dead/asleep),
     (feels like/feel like/like/as if/as though) (i'm/im/i am/i was/) (sitting/sat) on (a/an/) (sponge/balloon/cotton wool/pillow/air/foam/rubber/towel/jelly/nothing/cloud/marshmallow),
     (if/) (you/someone/somebody) (poked/pinched/touched/kicked/pricked/could poke/could pinch/could touch/could kick) me (there/down there/in the privates/in the crotch/in the groin/in the bits/between the legs/between my legs),
     (pants/knickers/boxers/underwear/undies/panties) (feel/feels/felt) (weird/odd/strange/funny/wrong/different/like nothing)`,
@@ -21,8 +21,8 @@ export const oblique: LexiconSource['words'] = {
   'oblique-bladder': `
     (how do/how can/how would/how will/unsure/unsure if/not sure/not sure if/can't say/cant say/never do) i know when i need (the loo/the toilet/the bathroom/to go/to pee/to wee/a wee/a pee), i know when i need (the loo/the toilet/the bathroom/to go/to pee/to wee/a wee/a pee) (but/when/only when) (it's/its/it is/) too late, still none (comes/came) out, (i'm/im/i am) potty training myself,
     (bedwetting/bed wetting/wet the bed/wetting the bed) (at/aged/again) (my age/thirty/forty/fifty/3*/4*/5*/6*/), (put/fitted/gave) (me/) (a/the) (bag/catheter/tube) (in/on) (me/) (because/cos/as/since/at), (couldn't/couldnt/can't/cant/cannot) go (and they/so they) (drained/emptied), (ml/mls/litre/litres) (came/drained) (out/off/),
-    (can't/cant/cannot/couldn't/couldnt/could not/not able to) (turn/shut/switch) it off once (it/it's/its) (began/started/going/begun), (nothing to flush/dry loo/dry toilet) (for/in/since/all/10/ten/12/twelve/8/eight), (day/week) (two/three/one/2/3) of pads, (wearing/wear/bought) (pads/nappies/pull ups/pull-ups) (now/since/because/cos/for the),
-    (tried to/couldn't/couldnt/cannot/can't/cant) hold (it/on) (it/and it/and/motorway/at) (was just/just/is just/) (running/ran/came/all),
+    (can't/cant/cannot/couldn't/couldnt/could not/not able to) (turn/shut/switch) it off once (it/it's/its) (began/started/going/begun), (nothing to flush/dry loo/dry toilet) (for/in/since/all/10/ten/12/twelve/8/eight), (day/week) (two/three/one/2/3) of pads, (wearing/wear/bought) (pads/nappies/pull ups/pull-ups) (now/since/because/cos),
+    (tried to/couldn't/couldnt/cannot/can't/cant) hold (it/on) (it/and it/and/motorway/at) (was just/just/is just/) (running/ran/came),
     (drinking/drank/drunk) (water/tea/loads/lots/plenty/litres/pints/so much) (all day/all morning/today/) (and/but) (i/) (not/haven't/havent/have not) (gone/been),
     (always/still) (have/got/there's/theres/feels like there's/feels like theres/) (more/some/something) (in there/left in there/left inside/inside), (something/some) left in (there/the tank),
     (tank/bladder) never (empties/empty/feels empty), never feels (empty/emptied/finished)`,
@@ -32,12 +32,12 @@ export const oblique: LexiconSource['words'] = {
     (not/hasn't/hasnt/haven't/won't/wont/doesn't/doesnt/no longer/never/refuses to) (stood/stand/stands/standing/salute/salutes/saluted) (to/) attention`,
   'oblique-both': `
     both (knees/legs) (knock/knocking/bend/bending/fold/folding) (and/on/by) (bend/give/their own/themselves), (shaved/cut/shaving) both (legs/shins) and (cut/felt/feel) (both/neither/nothing), felt neither (leg/foot/of them), (feel/felt) (in/on/) either of my (slippers/shoes/feet/soles/socks/legs),
-    (in/on) either (sole/foot/leg/heel/shin), both thighs (emptied/gave/empty/turned/went), both (gave/given) out (at/on/in/under), (they/legs) went both (at/on/of them/together),
+    (feel/feeling/felt) (nothing/anything/it/much/) (in/on) either (sole/foot/leg/heel/shin), both thighs (emptied/gave/empty/turned/went), both (gave/given) out (at/on/in/under), legs went both (at/on/of them/together),
     (someone/somebody/someone's/someone has/) (pulled the plug/plug pulled/switched off/turned off/power cut/cut the power/lights out/flat battery) (on/in/to/from/for) (both/both my/my/the) legs,
     caught it (off/from) (my/the) (left/right/other), (good/other/fine) (leg/side) (isn't/isnt/is not/is no longer) (good/so good/fine/the good one) (anymore/any more/any longer/either)`,
   'oblique-weakness': `
     weak at the knees (for/over) (no reason/days/weeks/hours/a day/a week/an hour/two/three/the last/the past/the weekend/a while),
-    knee (bent/bends/folded/folds) (all/) (by itself/on its own), (giving/gives/gave) (away/out) (the/my) (knee/leg/ankle), flop flop, lame (left/right), (left/right) (not sore/isn't sore/no pain) lame,
+    knee (bent/bends/folded/folds) (all/) (by itself/on its own), (giving/gives/gave) out (the/my) (knee/leg/ankle), flop flop, lame (left/right), (left/right) (not sore/isn't sore/no pain) lame,
     (leg/foot/ankle/calf/thigh) (power/strength) (is/was/'s/down to/at/) (half/a quarter/a third/less than half) (of/) (what it was/what it should be/normal), half (the/of the/my) (power/strength) (in/of) (my/the/that/this) (leg/foot/calf/thigh/ankle)`,
   'oblique-stroke': `
     word salad, (one armed/one-armed) (now/all of a sudden/since/today), arm (just/) (dropped/has dropped/drops) off duty, (can't/cant/cannot/couldn't) (pull a pint/lift my arm/raise my arm/lift the cup/hold the cup/hold my phone) (at all/since/all of a sudden/suddenly/came on/),
