@@ -87,7 +87,7 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
       probe: parts.probe,
     },
     ...(parts.problemOf ? { problemOf: parts.problemOf } : {}),
-    engine: parts.engineOn(watched(parts.store, (concerned) => void refresh(concerned))),
+    engine: parts.engineOn(watched(parts.store, (concerned) => void refresh(concerned), sender.forget)),
   })
   await refresh(null)
 

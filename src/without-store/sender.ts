@@ -14,6 +14,8 @@ export interface Sender {
   readonly courier: Courier
   /** A message with choices among those sent last. */
   lately(outbox: string): OutboxRow | null
+  /** Nothing of a client is kept any more. */
+  forget(clientId: string): void
   /** A message is on the platform: told of once, whichever way it went. */
   announce(row: OutboxRow, sent: Sent): void
   /**
@@ -107,6 +109,9 @@ export function createSender({ courier, spool, onSent, onPast, log }: SenderPart
   return {
     courier: { deliver },
     lately: (outbox) => shown.get(outbox) ?? null,
+    forget(clientId) {
+      for (const row of shown.values()) if (row.clientId === clientId) shown.delete(row.id)
+    },
     announce,
     send: (row, instead, over) => tries(row, instead, over, FIRST_MS),
     stop() {

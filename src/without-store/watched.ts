@@ -20,11 +20,19 @@ function concernOf(change: Change): Concern {
   }
 }
 
-/** The same store; `changed` is called after each commit that may change who is known: null for everybody. */
-export function watched(store: Store, changed: (concerned: Concerned | null) => void): Store {
+/**
+ * The same store; `changed` is called after each commit that may change who is known, null for everybody, and `erased`
+ * with each client of whom nothing is kept any more.
+ */
+export function watched(
+  store: Store,
+  changed: (concerned: Concerned | null) => void,
+  erased: (clientId: string) => void,
+): Store {
   return {
     async transaction(work) {
       const found: Concern[] = []
+      const gone: string[] = []
       const result = await store.transaction((tx) =>
         work({
           ...tx,
@@ -34,10 +42,12 @@ export function watched(store: Store, changed: (concerned: Concerned | null) => 
           },
           erase(clientId, at) {
             found.push('all')
+            gone.push(clientId)
             return tx.erase(clientId, at)
           },
         }),
       )
+      gone.forEach(erased)
       const concerns = found.filter((concern) => concern !== null)
       if (concerns.length > 0) changed(together(concerns))
       return result

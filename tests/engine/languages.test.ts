@@ -242,7 +242,7 @@ describe('a client who changed language, and still knows the words of the one be
     await practice.until('2026-03-03', '09:00')
     await practice.say('heron', text)
     expect(await practice.status('heron')).toBe('active')
-    expect(practice.to('heron').at(-1)?.text).not.toBe((language === 'es' ? es : en).client.left(30))
+    expect(practice.to('heron').at(-1)?.text).not.toBe((language === 'es' ? es : en).client.left(30, false))
     await practice.say('heron', language === 'es' ? 'salir' : 'Leave.')
     expect(await practice.status('heron')).toBe('left')
   })

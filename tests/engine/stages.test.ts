@@ -108,7 +108,7 @@ describe('a sign during the first questions', () => {
       client.questionPassedOn,
     ])
     expect((await practice.say('heron', 'help')).map(({ text }) => text)).toEqual([client.help])
-    expect((await practice.say('heron', 'leave'))[0]?.text).toBe(client.left(30))
+    expect((await practice.say('heron', 'leave'))[0]?.text).toBe(client.left(30, false))
     expect(await practice.status('heron')).toBe('left')
   })
 
@@ -299,6 +299,8 @@ describe('parked, paused, discharged, left, unknown', () => {
     await practice.enrol('heron')
     await practice.say('heron', 'something is off down there')
     await practice.command('leave', {}, 'heron')
+    expect(practice.to('heron').at(-1)?.text).toBe(client.left(365, true))
+    expect(practice.toCoach().at(-1)?.text).toContain('no answer yet')
     const count = practice.to('heron').length
     await practice.wait(12)
     expect(

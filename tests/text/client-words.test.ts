@@ -25,7 +25,8 @@ const said: Record<string, string> = {
   advanced: client.advanced('extension', 2),
   easedByCoach: client.easedByCoach('extension', 1),
   cleared: client.cleared('08:00', true),
-  left: client.left(365),
+  left: client.left(365, false),
+  leftAsked: client.left(365, true),
   resumed: client.resumed('08:00'),
   planSet: client.planSet('2026-03-02', '08:00'),
 }

@@ -3,14 +3,15 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pino } from 'pino'
 import { expect, it, onTestFinished } from 'vitest'
+import type { Store, Tx } from '../../src/engine/ports.ts'
 import type { OutboxRow } from '../../src/engine/rows.ts'
-import { createSender } from '../../src/without-store/sender.ts'
+import { createSender, type Sender } from '../../src/without-store/sender.ts'
 import { openSpool } from '../../src/without-store/spool.ts'
+import { watched } from '../../src/without-store/watched.ts'
 
-it('tells of each message that goes past the store before it leaves, so that what can wait makes room', async () => {
+async function senderIn(seen: string[]): Promise<Sender> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-sender-'))
   const spool = await openSpool(join(folder, 'spool'))
-  const seen: string[] = []
   const sender = createSender({
     courier: {
       async deliver({ id }) {
@@ -28,9 +29,29 @@ it('tells of each message that goes past the store before it leaves, so that wha
     await spool.close()
     rmSync(folder, { recursive: true })
   })
-  const row = (id: string) => ({ id, priority: 0, body: { buttons: [], pick: null } }) as unknown as OutboxRow
+  return sender
+}
+
+const row = (id: string, clientId: string | null = null, buttons: string[] = []) =>
+  ({ id, clientId, priority: 0, body: { buttons, pick: null } }) as unknown as OutboxRow
+
+it('tells of each message that goes past the store before it leaves, so that what can wait makes room', async () => {
+  const seen: string[] = []
+  const sender = await senderIn(seen)
   await sender.send(row('one'), null, () => false)
   // by the bot, at its own pace
   await sender.courier.deliver(row('two'))
   expect(seen).toEqual(['past: one', 'leaves: one', 'leaves: two'])
+})
+
+it('forgets the messages with choices of a client who was erased, and no others', async () => {
+  const sender = await senderIn([])
+  await sender.courier.deliver(row('prompt', 'heron', ['yes']))
+  await sender.courier.deliver(row('other', 'dipper', ['yes']))
+  const store = {
+    transaction: async <T>(work: (tx: Tx) => Promise<T>) => work({ erase: async () => {} } as unknown as Tx),
+  } as unknown as Store
+  await watched(store, () => {}, sender.forget).transaction(async (tx) => tx.erase('heron', new Date(0)))
+  expect(sender.lately('prompt')).toBeNull()
+  expect(sender.lately('other')).toMatchObject({ id: 'other' })
 })

@@ -3,7 +3,7 @@ import { emergencyNumber } from '../../domain/region.ts'
 import type { Draft } from '../draft.ts'
 import { rungsOn } from '../plan/rungs.ts'
 import type { DueKind } from '../rows.ts'
-import { drillsWithheld, isLocked } from '../status.ts'
+import { drillsWithheld, isLocked, isPressing } from '../status.ts'
 import { withCare } from '../urgent/with-care.ts'
 import { keepEndAsked, remindButtons } from './come-back.ts'
 import { courseFacts, liftLine } from './course-summary.ts'
@@ -20,10 +20,12 @@ export function leaveInWords(draft: Draft, text: string): void {
 
 /** The client leaves: prompts and questions end at once. What is kept, and how to have it erased, is said. */
 export function leave(draft: Draft): void {
+  const asked = isPressing(draft.file)
   closeWay(draft, 'left')
-  const text = withCare(draft, draft.texts.client.left(retentionDays(draft.file)))
+  const text = withCare(draft, draft.texts.client.left(retentionDays(draft.file), asked))
   draft.toClient({ kind: 'discharge', text })
-  draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.left(draft.client.ref, isLocked(draft.file)) })
+  const sign = isLocked(draft.file) ? 'open' : asked ? 'asked' : null
+  draft.toCoach({ kind: 'notice', text: draft.forCoach.coach.left(draft.client.ref, sign) })
 }
 
 /**

@@ -185,8 +185,8 @@ export const client = {
     'I saw that you took a message back. What you told me stays in your record; write the day again to change it.',
   leaveHow:
     'If you want to leave, write “leave” and nothing else, and I stop at once. If not, all stays as it is. /erase-me erases all that is kept.',
-  left: (days: number): string =>
-    `You have left, and I will not write again. What is kept is erased after ${days} days, or at once with /erase-me. If you did not mean to leave, ask your coach to invite you again. If a warning sign comes, call your local emergency number.`,
+  left: (days: number, asked: boolean): string =>
+    `You have left, and I will not write again${asked ? ', but for my question about a warning sign. Please answer it: unanswered, it counts as yes, and I tell you once what to do' : ''}. What is kept is erased after ${days} days, or at once with /erase-me. If you did not mean to leave, ask your coach to invite you again. If a warning sign comes, call your local emergency number.`,
   notEnrolled:
     'You are not in a plan at the moment, so nothing is written down. Ask your coach if you want to start again. For anything urgent, call your local emergency number.',
   stranger:

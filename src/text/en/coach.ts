@@ -155,8 +155,8 @@ export const coach = {
     moves: readonly { ladder: string; from: number; to: number }[],
   ): string =>
     `${name(ref)} is back after ${days} days without a reply.${moves.length > 0 ? ` Each ladder starts a rung lower: ${steps(moves)}.` : ' All ladders stand on their first rung.'}`,
-  left: (ref: string, locked: boolean): string =>
-    `${name(ref)} has left. Prompts have ended.${locked ? ' An urgent sign is still open: please reach them.' : ''}`,
+  left: (ref: string, sign: 'open' | 'asked' | null): string =>
+    `${name(ref)} has left. Prompts have ended.${sign === 'open' ? ' An urgent sign is still open: please reach them.' : sign === 'asked' ? ' I have asked about an urgent sign and have no answer yet: please reach them.' : ''}`,
   unreachable: (ref: string, reason: string, urgent: boolean): string =>
     urgent
       ? `**${harmless(ref)} did not get my urgent message** (${reason}). Please reach them another way, now.`

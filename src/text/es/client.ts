@@ -152,8 +152,8 @@ export const client: Texts['client'] = {
     'He visto que retiraste un mensaje. Lo que me contaste sigue en tu registro; escribe el día otra vez para cambiarlo.',
   leaveHow:
     'Si quieres irte, escribe “salir” y nada más, y paro al momento. Si no, todo sigue igual. /erase-me borra todo lo guardado.',
-  left: (days) =>
-    `Te has ido, y no vuelvo a escribir. Lo guardado se borra tras ${days} días, o ya mismo con /erase-me. Si no querías irte, pide a tu coach que te invite otra vez. Si llega una señal de alarma, llama al número de emergencias local.`,
+  left: (days, asked) =>
+    `Te has ido, y no vuelvo a escribir${asked ? ', salvo por mi pregunta sobre una señal de alarma. Respóndela, por favor: sin respuesta cuenta como un sí, y te digo una vez qué hacer' : ''}. Lo guardado se borra tras ${days} días, o ya mismo con /erase-me. Si no querías irte, pide a tu coach que te invite otra vez. Si llega una señal de alarma, llama al número de emergencias local.`,
   notEnrolled:
     'Ahora no estás en un plan, así que no anoto nada. Pregunta a tu coach si quieres empezar otra vez. Para algo urgente, llama al número de emergencias local.',
   stranger:

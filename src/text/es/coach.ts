@@ -62,8 +62,8 @@ export const coach: Texts['coach'] = {
     `${name(ref)} no anota nada desde hace ${count(days, 'día')} y queda en pausa. Con cualquier respuesta empieza otra vez.`,
   returned: (ref, days, moves) =>
     `${name(ref)} vuelve tras ${count(days, 'día')} sin responder.${moves.length > 0 ? ` Cada escalera empieza un peldaño más abajo: ${steps(moves)}.` : ' Todas las escaleras están en su primer peldaño.'}`,
-  left: (ref, locked) =>
-    `${name(ref)} se ha ido. Los mensajes diarios han terminado.${locked ? ' Hay una señal urgente abierta: habla con la persona, por favor.' : ''}`,
+  left: (ref, sign) =>
+    `${name(ref)} se ha ido. Los mensajes diarios han terminado.${sign === 'open' ? ' Hay una señal urgente abierta: habla con la persona, por favor.' : sign === 'asked' ? ' He preguntado por una señal urgente y aún no hay respuesta: habla con la persona, por favor.' : ''}`,
   unreachable: (ref, reason, urgent) =>
     urgent
       ? `**${harmless(ref)} no ha recibido mi mensaje urgente** (${reason}). Contacta por otra vía, ahora.`
