@@ -1,5 +1,6 @@
 import { AsClient } from './as-client.ts'
 import type { SignId } from './catalogue.ts'
+import { Classifier } from './classifier.ts'
 import { CUES, type Cue, type LexiconSource, lexiconShape, type Pattern } from './lexicon/shape.ts'
 import { compileNet, type Net, netName } from './net-data.ts'
 import { type ClassIds, type Phrase, phrasesOf, wordsIn } from './phrase-source.ts'
@@ -48,6 +49,7 @@ export interface Compiled {
   readonly asClient: AsClient
   readonly plain: Plain
   readonly courtesies: ReadonlySet<string>
+  readonly chatter: ReadonlySet<string>
   readonly answers: Readonly<Record<'words' | 'before' | 'behind', ReadonlySet<string>>>
   readonly spellings: ReadonlyMap<string, string>
   readonly cue: Readonly<Record<Cue, number>>
@@ -55,6 +57,8 @@ export interface Compiled {
   readonly net: Net
   /** The third layer, which was learned and only asks. */
   readonly weights: Weights | null
+  /** The fourth layer, learned too. */
+  readonly classifier: Classifier | null
   /** The classes by their numbers. */
   readonly names: readonly string[]
   /** Rules by the class that opens them. */
@@ -164,11 +168,13 @@ export function compile(source: LexiconSource): Compiled {
       asides: new Tree(asides, size, null).root,
     },
     net,
+    classifier: lexicon.classifier === null ? null : new Classifier(lexicon.classifier),
     weights: lexicon.weights === null ? null : new Weights(lexicon.weights, classes, size),
     names: [...classes.ids.keys()],
     size,
     skipped: new Set(lexicon.skipped),
     courtesies: new Set(lexicon.courtesies),
+    chatter: new Set(lexicon.chatter),
     answers: {
       words: new Set(lexicon.answers.words),
       before: new Set(lexicon.answers.before),

@@ -7,6 +7,8 @@ export type Verdict = 'sure' | 'unsure' | 'denied' | 'dropped'
 export interface Judged {
   readonly match: Match
   readonly verdict: Verdict
+  /** Nothing but the third layer asks about it. */
+  readonly isGuess?: true
 }
 
 export const isTold = ({ verdict }: Judged): boolean => verdict === 'sure' || verdict === 'unsure'

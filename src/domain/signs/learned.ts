@@ -76,17 +76,15 @@ function highestOf(features: Features, weights: Weights, windows: readonly Windo
  */
 export function learnedOf(features: Features): Learned {
   const { weights } = features.reading.lexicon
-  const words = features.said.words.reduce((count, word) => count + (word === null ? 0 : 1), 0)
-  if (weights === null || words <= ANSWER || onlyAnswers(features)) return NONE
+  if (weights === null || saysTooLittle(features)) return NONE
   const windows = windowsOf(features.reading)
   const { evidence, window } = highestOf(features, weights, windows)
-  const { context, lexicon } = features.reading
-  const leaves = words <= FAREWELL && context.anywhere.has(lexicon.cue.leaving)
+  const leaves = leavesIn(features)
   const likely: Likely[] = []
   for (let i = 0; i < SIGN_IDS.length; i++) {
     const likelihood = likelihoodOf(evidence[i]!)
     if (likelihood < Math.min(weights.ask, weights.insist) || (leaves && SIGN_IDS[i] === HARM)) continue
-    likely.push({ sign: SIGN_IDS[i]!, likelihood, at: unitsIn(features, windows[window[i]!]!) })
+    likely.push({ sign: SIGN_IDS[i]!, likelihood, at: unitsIn(features.reading, windows[window[i]!]!) })
   }
   return {
     likely,
@@ -108,6 +106,16 @@ function isZoneOfValues({ units }: Features['reading'], i: number): boolean {
   return value === null && units[i - 1]?.value != null && units[i + 1]?.value != null
 }
 
+const countOf = ({ said }: Features): number =>
+  said.words.reduce((count, word) => count + (word === null ? 0 : 1), 0)
+
+/** So little, or no more than an answer, that there is nothing in it to weigh. */
+export const saysTooLittle = (features: Features): boolean =>
+  countOf(features) <= ANSWER || onlyAnswers(features)
+
+export const leavesIn = (features: Features): boolean =>
+  countOf(features) <= FAREWELL && features.reading.context.anywhere.has(features.reading.lexicon.cue.leaving)
+
 /** "no it is not": words that only answer have nothing in them to weigh. */
 function onlyAnswers({ reading: { units, lexicon } }: Features): boolean {
   const { no, not, nil, filler, own, restart } = lexicon.cue
@@ -116,8 +124,8 @@ function onlyAnswers({ reading: { units, lexicon } }: Features): boolean {
   return units.some(({ entry }) => entry.has(no) || entry.has(nil))
 }
 
-function unitsIn({ reading }: Features, { start, end }: Window): number[] {
-  const { units } = reading
+/** The first and the last unit of a window. */
+export function unitsIn({ units }: Features['reading'], { start, end }: Window): number[] {
   const first = units.findIndex((unit) => unit.start >= start)
   const last = units.findLastIndex((unit) => unit.end <= end)
   return first === last ? [first] : [first, last]

@@ -16,6 +16,7 @@ import { polarityOf } from './negation.ts'
 import { asks, netMatches } from './net.ts'
 import { isPlain } from './plain.ts'
 import type { Screening } from './screening.ts'
+import { lookedAtAgain } from './second-look.ts'
 import { asidesOf, type Said, unitsOf } from './units.ts'
 import type { Weights } from './weights.ts'
 import { MAIN, NET, wordsOf } from './words.ts'
@@ -91,7 +92,7 @@ const withDoubts = (whole: Screening, part: Screening): Screening => joined(whol
 function screenFeatures(folded: Folded, features: Features): Screening {
   const { reading, net } = features
   if (reading.units.length === 0) return NOTHING
-  const judged = judgedOf(reading, learnedOf(features), netMatches(net, reading))
+  const judged = lookedAtAgain(features, judgedOf(reading, learnedOf(features), netMatches(net, reading)))
   const { sure, unsure } = sorted(judged)
   const signs = inTheirOrder([...sure, ...unsure])
   const denied = denials(reading, judged, signs)
@@ -153,7 +154,7 @@ function judgedOf(
   judged.push(...more.filter(isTold))
   for (const one of likely)
     if (!told.has(one.sign) && isEnough(one, judged, reading.lexicon.weights!))
-      judged.push({ match: { rule: asks(one.sign), at: one.at }, verdict: 'unsure' })
+      judged.push({ match: { rule: asks(one.sign), at: one.at }, verdict: 'unsure', isGuess: true })
   return judged
 }
 

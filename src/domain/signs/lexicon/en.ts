@@ -1,7 +1,9 @@
+import type { ClassifierSource } from '../classifier.ts'
 import type { WeightsSource } from '../weights.ts'
 import { bladder } from './en/bladder.ts'
 import { bowelsAndSex } from './en/bowels-and-sex.ts'
 import { circumstances } from './en/circumstances.ts'
+import classifier from './en/classifier.json' with { type: 'json' }
 import { cues } from './en/cues.ts'
 import { events } from './en/events.ts'
 import { everyday } from './en/everyday.ts'
@@ -14,10 +16,11 @@ import { mind } from './en/mind.ts'
 import { mine } from './en/mine.ts'
 import { net } from './en/net/index.ts'
 import { oblique } from './en/oblique.ts'
-import { ordinary, skipped, spellings } from './en/ordinary.ts'
+import { ordinary, skipped } from './en/ordinary.ts'
 import { patterns } from './en/patterns.ts'
 import { places } from './en/places.ts'
 import { sensations } from './en/sensations.ts'
+import { spellings } from './en/spellings.ts'
 import { strength } from './en/strength.ts'
 import weights from './en/weights.json' with { type: 'json' }
 import type { LexiconSource } from './shape.ts'
@@ -178,6 +181,7 @@ export const en: LexiconSource = {
   mine,
   net,
   weights: weights as WeightsSource,
+  classifier: classifier as ClassifierSource,
   subjects: {
     saddle: 'saddle-numbness',
     wipe: 'saddle-numbness',
@@ -198,6 +202,9 @@ export const en: LexiconSource = {
     behind: 'but, though, tho, then, well, cos, because',
   },
   courtesies: 'thanks, thank, thx, ty, cheers, ta, please, pls, plz',
+  chatter: `
+    thanks, thank, thank you, thx, ty, cheers, please, pls, plz, gracias, hi, hello, hey, hiya,
+    haha, ha ha, hahaha, hahahaha, hehe, lol, lmao, rofl`,
   plain: {
     words: `
       zero, one, two, three, four, five, six, seven, eight, session, sessions, sesh, pain, reach, did, done,

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { phrasesIn } from '../../phrase-list.ts'
 import { SIGN_IDS } from '../catalogue.ts'
+import { classifierShape } from '../classifier.ts'
 import { weightsShape } from '../weights.ts'
 
 /**
@@ -186,6 +187,8 @@ export const lexiconShape = z.strictObject({
   net: net.default({ words: {}, frames: [], spells: false, within: 'sentence' }),
   /** The third layer, which was learned and only asks; see `weights.ts`. */
   weights: weightsShape.nullable().default(null),
+  /** The fourth layer, learned too; see `classifier.ts`. */
+  classifier: classifierShape.nullable().default(null),
   /** A sign's subject: named as fine, or after "no", it denies the sign. */
   subjects: z.record(z.string(), z.enum(SIGN_IDS)),
   /** Chat and dialect spellings, and the word each stands for. */
@@ -195,6 +198,8 @@ export const lexiconShape = z.strictObject({
   plain: z.strictObject({ words: phrases, zones: phrases, pairs: phrases }),
   /** Thanks and the like, which change nothing in what a message tells. */
   courtesies: phrases,
+  /** Words and pairs of words that change nothing of what is said: greetings, thanks, laughter. */
+  chatter: phrases,
   /** Words that answer with no, and those before which such a word is a sentence of its own ("no i can't pee"). */
   answers: z.strictObject({ words: phrases, before: phrases, behind: phrases }),
   /** Words that may stand inside any phrase without breaking it. */

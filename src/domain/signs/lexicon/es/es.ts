@@ -1,7 +1,9 @@
+import type { ClassifierSource } from '../../classifier.ts'
 import type { WeightsSource } from '../../weights.ts'
 import type { LexiconSource } from '../shape.ts'
 import { versionOf } from '../version.ts'
 import { circumstances } from './circumstances.ts'
+import classifier from './classifier.json' with { type: 'json' }
 import { cues } from './cues.ts'
 import { events } from './events.ts'
 import { everyday } from './everyday.ts'
@@ -23,6 +25,7 @@ export const es: LexiconSource = {
   locale: 'es',
   version: versionOf('es'),
   weights: weights as WeightsSource,
+  classifier: classifier as ClassifierSource,
   words: {
     ...cues,
     ...places,
@@ -182,6 +185,9 @@ export const es: LexiconSource = {
     behind: 'pero, pues, bueno, porque',
   },
   courtesies: 'gracias, porfa, grax',
+  chatter: `
+    gracias, muchas gracias, porfa, por favor, grax, thanks, thank you, hola, hi, hey,
+    jaja, ja ja, jajaja, jajajaja, jeje, jejeje, jiji, lol`,
   plain: {
     words: `
       cero, una, uno, un, tres, cuatro, cinco, seis, siete, ocho, sesion, sesiones, dolor, alcance, hice, hecha, hechas,

@@ -1,0 +1,211 @@
+import { z } from 'zod'
+import { SIGN_IDS } from './catalogue.ts'
+
+/** What `tests/domain/signs/learn-classifier.ts` wrote down: numbers as bytes, coded in base64. */
+export const classifierShape = z.strictObject({
+  /** Below this likelihood of every sign an emergency that the other layers only ask about is let be. */
+  still: z.number().min(0).max(1),
+  /** Below this one any other sign. */
+  stillOther: z.number().min(0).max(1),
+  /** Below this one what nothing but the third layer asks about. */
+  agrees: z.number().min(0).max(1),
+  /** From this likelihood on a sign is asked about. */
+  ask: z.number().min(0).max(1),
+  signs: z.array(z.enum(SIGN_IDS)),
+  /** The words that it knows, parted by spaces. */
+  words: z.string(),
+  /** How many kinds of pieces of words it tells apart. */
+  pieces: z.number().int().positive(),
+  /** By the name of the table: what a byte of it is worth, and its bytes. */
+  tables: z.record(z.string(), z.strictObject({ step: z.number().positive(), bytes: z.string() })),
+})
+export type ClassifierSource = z.input<typeof classifierShape>
+
+/** Numbers a word is told by. */
+export const DIMENSIONS = 48
+/** How many words in a row a filter looks at. */
+export const WIDTHS = [1, 2, 3, 4, 5] as const
+/** Filters of each width. */
+export const FILTERS = 96
+export const POOLED = FILTERS * WIDTHS.length
+export const HIDDEN = 128
+/** Few people write longer messages, and of those nothing is said. */
+export const MOST_WORDS = 96
+
+/** Pieces of a word ("<pee>": "<pe", "pee", "ee>", "<pee", "pee>"), so that a slip of it or one never met is like it. */
+export function piecesOf(word: string, kinds: number): number[] {
+  const whole = `<${word}>`
+  const pieces: number[] = []
+  for (const length of [3, 4])
+    for (let i = 0; i + length <= whole.length && pieces.length < MOST_PIECES; i++)
+      pieces.push(hashOf(whole, i, i + length) % kinds)
+  return pieces
+}
+const MOST_PIECES = 20
+
+/** FNV-1a (Fowler, Noll, Vo; public domain). */
+function hashOf(text: string, from: number, to: number): number {
+  let hash = 0x811c9dc5
+  for (let i = from; i < to; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193)
+  return hash >>> 0
+}
+
+/** Numbers above this say no more than "many". */
+const MANY = 12
+/** How a token is written for it: a number by its whole part. */
+export const writtenFor = (text: string, value?: number): string =>
+  value === undefined ? text : String(Math.min(MANY, Math.floor(value)))
+
+/** The tables it is made of. */
+interface Tables {
+  /** A row of `DIMENSIONS` for each word, first of all for those not known. */
+  readonly words: Float32Array
+  readonly pieces: Float32Array
+  /** By the width: `FILTERS` rows of width times `DIMENSIONS`, and what each filter adds. */
+  readonly filters: readonly Float32Array[]
+  readonly filterBias: readonly Float32Array[]
+  readonly hidden: Float32Array
+  readonly hiddenBias: Float32Array
+  readonly out: Float32Array
+  readonly outBias: Float32Array
+}
+
+/** The numbers of a word: its own and the mean of its pieces'. */
+export function rowOf(
+  { words, pieces }: Pick<Tables, 'words' | 'pieces'>,
+  word: { readonly id: number; readonly pieces: readonly number[] },
+): Float32Array {
+  const from = word.id * DIMENSIONS
+  const row = words.slice(from, from + DIMENSIONS)
+  const share = 1 / Math.max(1, word.pieces.length)
+  for (const piece of word.pieces)
+    for (let d = 0; d < DIMENSIONS; d++) row[d]! += pieces[piece * DIMENSIONS + d]! * share
+  return row
+}
+
+/** In four sums, which a processor makes at once; `size` is a multiple of four. */
+export function dot(a: Float32Array, fromA: number, b: Float32Array, fromB: number, size: number): number {
+  let first = 0
+  let second = 0
+  let third = 0
+  let fourth = 0
+  for (let i = 0; i < size; i += 4) {
+    first += a[fromA + i]! * b[fromB + i]!
+    second += a[fromA + i + 1]! * b[fromB + i + 1]!
+    third += a[fromA + i + 2]! * b[fromB + i + 2]!
+    fourth += a[fromA + i + 3]! * b[fromB + i + 3]!
+  }
+  return first + second + third + fourth
+}
+
+/** `inputs` times each row of a table, and what stands beside it. */
+export function layer(table: Float32Array, bias: Float32Array, inputs: Float32Array): Float32Array {
+  return bias.map((own, i) => own + dot(table, i * inputs.length, inputs, 0, inputs.length))
+}
+
+export const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x))
+
+/** What a word adds to each filter, by its place among the words that the filter looks at. */
+type Parts = Float32Array
+const PLACES = WIDTHS.reduce((sum, width) => sum + width, 0)
+/** Words whose parts are kept at hand; those of a language in daily use, at six kilobytes each. */
+const REMEMBERED = 2048
+
+/**
+ * The fourth layer: a convolutional classifier of sentences (Kim 2014, EMNLP 1746) learned from the corpus. It reads
+ * the words in their order, which the third does not.
+ */
+export class Classifier {
+  readonly still: number
+  readonly stillOther: number
+  readonly agrees: number
+  readonly ask: number
+  private readonly tables: Tables
+  private readonly ids: ReadonlyMap<string, number>
+  private readonly known = new Map<string, Parts>()
+
+  constructor(private readonly source: ClassifierSource) {
+    this.still = source.still
+    this.stillOther = source.stillOther
+    this.agrees = source.agrees
+    this.ask = source.ask
+    this.tables = tablesOf(source)
+    this.ids = new Map(source.words.split(' ').map((word, i) => [word, i + 1]))
+  }
+
+  /** How likely each sign is told by these words, by its place in the catalogue; null where they are too many. */
+  likelihoods(words: readonly string[]): readonly number[] | null {
+    if (words.length > MOST_WORDS) return null
+    const { hidden, hiddenBias, out, outBias } = this.tables
+    const found = this.found(words.map((word) => this.partsOf(word)))
+    const inner = layer(hidden, hiddenBias, found).map((x) => Math.max(0, x))
+    const told = layer(out, outBias, inner)
+    const { signs } = this.source
+    return SIGN_IDS.map((sign) => (signs.includes(sign) ? sigmoid(told[signs.indexOf(sign)]!) : 0))
+  }
+
+  /** What each filter finds most of anywhere among the words, nothing where it finds less than that. */
+  private found(parts: readonly Parts[]): Float32Array {
+    const found = new Float32Array(POOLED)
+    const sums = new Float32Array(FILTERS)
+    let [first, place] = [0, 0]
+    WIDTHS.forEach((width, k) => {
+      const bias = this.tables.filterBias[k]!
+      const before = width >> 1
+      for (let start = -before; start <= parts.length - width + before; start++) {
+        sums.set(bias)
+        for (let j = Math.max(0, -start); j < width && start + j < parts.length; j++)
+          addTo(sums, parts[start + j]!, (place + j) * FILTERS)
+        for (let f = 0; f < FILTERS; f++) if (sums[f]! > found[first + f]!) found[first + f] = sums[f]!
+      }
+      first += FILTERS
+      place += width
+    })
+    return found
+  }
+
+  private partsOf(word: string): Parts {
+    const known = this.known.get(word)
+    if (known !== undefined) return known
+    if (this.known.size >= REMEMBERED) this.known.clear()
+    const { pieces } = this.source
+    const row = rowOf(this.tables, { id: this.ids.get(word) ?? 0, pieces: piecesOf(word, pieces) })
+    const parts = new Float32Array(PLACES * FILTERS)
+    let place = 0
+    WIDTHS.forEach((width, k) => {
+      for (let j = 0; j < width; j++, place++)
+        for (let f = 0; f < FILTERS; f++)
+          parts[place * FILTERS + f] = dot(
+            this.tables.filters[k]!,
+            (f * width + j) * DIMENSIONS,
+            row,
+            0,
+            DIMENSIONS,
+          )
+    })
+    this.known.set(word, parts)
+    return parts
+  }
+}
+
+function addTo(sums: Float32Array, parts: Parts, from: number): void {
+  for (let f = 0; f < FILTERS; f++) sums[f]! += parts[from + f]!
+}
+
+function tablesOf({ tables }: ClassifierSource): Tables {
+  const table = (name: string): Float32Array => {
+    const { step, bytes } = tables[name]!
+    const text = atob(bytes)
+    return Float32Array.from(text, (_, i) => ((text.charCodeAt(i) << 24) >> 24) * step)
+  }
+  return {
+    words: table('words'),
+    pieces: table('pieces'),
+    filters: WIDTHS.map((width) => table(`filters ${width}`)),
+    filterBias: WIDTHS.map((width) => table(`filter bias ${width}`)),
+    hidden: table('hidden'),
+    hiddenBias: table('hidden bias'),
+    out: table('out'),
+    outBias: table('out bias'),
+  }
+}

@@ -1,0 +1,76 @@
+import { careOf, SIGN_IDS, type SignId } from './catalogue.ts'
+import type { Classifier } from './classifier.ts'
+import type { Features } from './features.ts'
+import type { Judged } from './judge.ts'
+import { leavesIn, saysTooLittle, unitsIn } from './learned.ts'
+import type { Match } from './match.ts'
+import { asks } from './net.ts'
+import { type SaidParts, saidPartsOf } from './said-parts.ts'
+
+const HARM: SignId = 'self-harm'
+/** What is told in fewer words the other layers know better: to let it be, and to ask about it. */
+const [LEAST_TO_LET_BE, LEAST_TO_ASK] = [7, 12]
+
+/**
+ * What the fourth layer makes of what the others found: hints at a sign are let be where it finds none in the whole
+ * message, but for thoughts of self-harm, and what it alone finds likely is asked about. Of what they tell it takes nothing
+ * back, and it is not heard where they tell an emergency.
+ */
+export function lookedAtAgain(features: Features, judged: readonly Judged[]): readonly Judged[] {
+  const { classifier } = features.reading.lexicon
+  if (classifier === null || saysTooLittle(features) || judged.some(isEmergency)) return judged
+  const said = saidPartsOf(features)
+  const likelihoods = classifier.likelihoods(said.whole)
+  if (likelihoods === null) return judged
+  const isLong = said.length >= LEAST_TO_LET_BE
+  const rest =
+    isLong && judged.some(isHint)
+      ? withoutNothing(judged, mostIn(said, likelihoods, classifier), classifier)
+      : judged
+  if (said.length < LEAST_TO_ASK) return rest
+  // what is likely only by a figure of speech is none
+  const literal = said.literal === null ? likelihoods : (classifier.likelihoods(said.literal) ?? likelihoods)
+  const isFound = (sign: SignId): boolean => judged.some(({ match }) => match.rule.sign === sign)
+  const asked = SIGN_IDS.filter(
+    (sign, i) =>
+      Math.min(likelihoods[i]!, literal[i]!) >= classifier.ask &&
+      !isFound(sign) &&
+      !(sign === HARM && leavesIn(features)),
+  )
+  return [
+    ...rest,
+    ...asked.map((sign): Judged => ({ match: matchOf(sign, features, said), verdict: 'unsure' })),
+  ]
+}
+
+const isEmergency = ({ verdict, match }: Judged): boolean =>
+  verdict === 'sure' && careOf(match.rule.sign) === 'emergency'
+
+/** No more than a hint; thoughts of self-harm are asked about in any case. */
+const isHint = ({ verdict, match: { rule } }: Judged): boolean =>
+  verdict === 'unsure' && rule.unsure && !rule.isPicture && rule.sign !== HARM
+
+/** What only the third layer asks about is let be where this one does not agree, any other hint where it finds nothing. */
+function withoutNothing(
+  judged: readonly Judged[],
+  most: number,
+  { still, stillOther, agrees }: Classifier,
+): readonly Judged[] {
+  return judged.map((one) => {
+    const limit = careOf(one.match.rule.sign) === 'emergency' ? still : stillOther
+    const isNothing = most < (one.isGuess ? agrees : limit)
+    return isHint(one) && isNothing ? { match: one.match, verdict: 'dropped' } : one
+  })
+}
+
+/** How likely any sign is in the message or a part of it: what is told in one must not be lost among the others. */
+const mostIn = ({ parts }: SaidParts, whole: readonly number[], classifier: Classifier): number =>
+  Math.max(...whole, ...parts.flatMap(({ words }) => classifier.likelihoods(words) ?? [1]))
+
+/** The part of the message that speaks most for it. */
+function matchOf(sign: SignId, { reading }: Features, { parts }: SaidParts): Match {
+  const place = SIGN_IDS.indexOf(sign)
+  const speaks = parts.map(({ words }) => reading.lexicon.classifier!.likelihoods(words)?.[place] ?? 0)
+  const part = parts[speaks.indexOf(Math.max(...speaks))]
+  return { rule: asks(sign), at: part ? unitsIn(reading, part.window) : [0, reading.units.length - 1] }
+}
