@@ -106,13 +106,15 @@ function isZoneOfValues({ units }: Features['reading'], i: number): boolean {
   return value === null && units[i - 1]?.value != null && units[i + 1]?.value != null
 }
 
-const countOf = ({ said }: Features): number =>
+/** How many words a message has. */
+export const countOf = ({ said }: Features): number =>
   said.words.reduce((count, word) => count + (word === null ? 0 : 1), 0)
 
 /** So little, or no more than an answer, that there is nothing in it to weigh. */
 export const saysTooLittle = (features: Features): boolean =>
   countOf(features) <= ANSWER || onlyAnswers(features)
 
+/** A few words that say that somebody leaves. */
 export const leavesIn = (features: Features): boolean =>
   countOf(features) <= FAREWELL && features.reading.context.anywhere.has(features.reading.lexicon.cue.leaving)
 

@@ -7,7 +7,7 @@ import { type Window, windowsOf } from './windows.ts'
 /** Marks that it reads; greetings, thanks and smileys change nothing. */
 const MARKS = ['.', ',', ';', ':', '?', '!', '/', '-']
 
-/** A message as the fourth layer reads it. */
+/** A message as the fourth layer reads it; what few messages need is made when it is asked for. */
 export interface SaidParts {
   /** How many words and numbers it has. */
   readonly length: number
@@ -35,28 +35,29 @@ export function saidPartsOf({ said, reading }: Features): SaidParts {
     wordsOf(read.filter(({ start }) => start >= from && start < to))
   const bounds = [0, ...begins, Number.POSITIVE_INFINITY]
   const sentences = bounds.slice(1).map((to, i) => within(bounds[i]!, to))
-  const unlike = sentences.filter(
-    (words, i) => words.length > 0 && sentences.findIndex((other) => isSame(other, words)) === i,
-  )
-  const parts = windowsOf(reading)
-    .filter(({ start, end }) => !begins.some((begin) => begin > start && begin < end))
-    .map((window) => ({ window, words: within(window.start, window.end) }))
-    .filter(({ words }) => words.length > 0)
-  const figures = reading.units.filter(({ entry }) => entry.has(cue.idiom))
-  const isFigure = ({ start, end }: Token): boolean =>
-    figures.some((one) => start >= one.start && end <= one.end)
-  const whole = unlike.flatMap((words, i) => (i === 0 ? words : ['.', ...words]))
+  const unlike = [...new Map(sentences.map((words) => [words.join(' '), words])).values()]
+  const whole = unlike
+    .filter((words) => words.length > 0)
+    .flatMap((words, i) => (i === 0 ? words : ['.', ...words]))
   return {
     length: whole.filter((word) => !MARKS.includes(word)).length,
     whole,
-    literal: figures.length === 0 ? null : wordsOf(read.filter((token) => !isFigure(token))),
-    parts,
+    get literal() {
+      const figures = reading.units.filter(({ entry }) => entry.has(cue.idiom))
+      const isFigure = ({ start, end }: Token): boolean =>
+        figures.some((one) => start >= one.start && end <= one.end)
+      return figures.length === 0 ? null : wordsOf(read.filter((token) => !isFigure(token)))
+    },
+    get parts() {
+      return windowsOf(reading)
+        .filter(({ start, end }) => !begins.some((begin) => begin > start && begin < end))
+        .map((window) => ({ window, words: within(window.start, window.end) }))
+        .filter(({ words }) => words.length > 0)
+    },
   }
 }
 
-const isSame = (one: readonly string[], other: readonly string[]): boolean =>
-  one.length === other.length && one.every((word, i) => word === other[i])
-
+/** Without the marks at both ends, but for a question. */
 function wordsOf(tokens: readonly Token[]): string[] {
   const isWord = ({ kind }: Token): boolean => kind !== 'mark'
   const [first, last] = [tokens.findIndex(isWord), tokens.findLastIndex(isWord)]

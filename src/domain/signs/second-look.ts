@@ -2,7 +2,7 @@ import { careOf, SIGN_IDS, type SignId } from './catalogue.ts'
 import type { Classifier } from './classifier.ts'
 import type { Features } from './features.ts'
 import type { Judged } from './judge.ts'
-import { leavesIn, saysTooLittle, unitsIn } from './learned.ts'
+import { countOf, leavesIn, saysTooLittle, unitsIn } from './learned.ts'
 import type { Match } from './match.ts'
 import { asks } from './net.ts'
 import { type SaidParts, saidPartsOf } from './said-parts.ts'
@@ -18,25 +18,25 @@ const [LEAST_TO_LET_BE, LEAST_TO_ASK] = [7, 12]
  */
 export function lookedAtAgain(features: Features, judged: readonly Judged[]): readonly Judged[] {
   const { classifier } = features.reading.lexicon
-  if (classifier === null || saysTooLittle(features) || judged.some(isEmergency)) return judged
+  const hints = judged.some(isHint)
+  const least = hints ? LEAST_TO_LET_BE : LEAST_TO_ASK
+  if (classifier === null || countOf(features) < least || saysTooLittle(features)) return judged
+  if (judged.some(isEmergency)) return judged
   const said = saidPartsOf(features)
-  const likelihoods = classifier.likelihoods(said.whole)
+  const likelihoods = said.length < least ? null : classifier.likelihoods(said.whole)
   if (likelihoods === null) return judged
-  const isLong = said.length >= LEAST_TO_LET_BE
-  const rest =
-    isLong && judged.some(isHint)
-      ? withoutNothing(judged, mostIn(said, likelihoods, classifier), classifier)
-      : judged
+  const rest = hints ? lettingBe(judged, said, Math.max(...likelihoods), classifier) : judged
   if (said.length < LEAST_TO_ASK) return rest
-  // what is likely only by a figure of speech is none
-  const literal = said.literal === null ? likelihoods : (classifier.likelihoods(said.literal) ?? likelihoods)
   const isFound = (sign: SignId): boolean => judged.some(({ match }) => match.rule.sign === sign)
-  const asked = SIGN_IDS.filter(
+  const likely = SIGN_IDS.filter(
     (sign, i) =>
-      Math.min(likelihoods[i]!, literal[i]!) >= classifier.ask &&
-      !isFound(sign) &&
-      !(sign === HARM && leavesIn(features)),
+      likelihoods[i]! >= classifier.ask && !isFound(sign) && !(sign === HARM && leavesIn(features)),
   )
+  if (likely.length === 0) return rest
+  // what is likely only by a figure of speech is none
+  const { literal } = said
+  const literally = literal === null ? likelihoods : (classifier.likelihoods(literal) ?? likelihoods)
+  const asked = likely.filter((sign) => literally[SIGN_IDS.indexOf(sign)]! >= classifier.ask)
   return [
     ...rest,
     ...asked.map((sign): Judged => ({ match: matchOf(sign, features, said), verdict: 'unsure' })),
@@ -51,11 +51,15 @@ const isHint = ({ verdict, match: { rule } }: Judged): boolean =>
   verdict === 'unsure' && rule.unsure && !rule.isPicture && rule.sign !== HARM
 
 /** What only the third layer asks about is let be where this one does not agree, any other hint where it finds nothing. */
-function withoutNothing(
+function lettingBe(
   judged: readonly Judged[],
-  most: number,
-  { still, stillOther, agrees }: Classifier,
+  said: SaidParts,
+  whole: number,
+  classifier: Classifier,
 ): readonly Judged[] {
+  const { still, stillOther, agrees } = classifier
+  if (whole >= Math.max(still, stillOther, agrees)) return judged
+  const most = Math.max(whole, mostIn(said, classifier))
   return judged.map((one) => {
     const limit = careOf(one.match.rule.sign) === 'emergency' ? still : stillOther
     const isNothing = most < (one.isGuess ? agrees : limit)
@@ -63,9 +67,9 @@ function withoutNothing(
   })
 }
 
-/** How likely any sign is in the message or a part of it: what is told in one must not be lost among the others. */
-const mostIn = ({ parts }: SaidParts, whole: readonly number[], classifier: Classifier): number =>
-  Math.max(...whole, ...parts.flatMap(({ words }) => classifier.likelihoods(words) ?? [1]))
+/** How likely any sign is in a part of the message: what is told in one must not be lost among the others. */
+const mostIn = ({ parts }: SaidParts, classifier: Classifier): number =>
+  Math.max(...parts.flatMap(({ words }) => classifier.likelihoods(words) ?? [1]))
 
 /** The part of the message that speaks most for it. */
 function matchOf(sign: SignId, { reading }: Features, { parts }: SaidParts): Match {

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { type Random, randomOf } from '../../../src/domain/diaries/random.ts'
 import { SIGN_IDS, type SignId } from '../../../src/domain/signs/catalogue.ts'
@@ -6,6 +6,7 @@ import { type ClassifierSource, MOST_WORDS, piecesOf } from '../../../src/domain
 import { saidPartsOf } from '../../../src/domain/signs/said-parts.ts'
 import { readingOf } from '../../../src/domain/signs/screen.ts'
 import { type Example, Learner } from './learner.ts'
+import { type Row, repliesIn, rowsIn } from './texts.ts'
 
 /**
  * Learns the fourth layer: `npx tsx tests/domain/signs/learn-classifier.ts --locale en`, some ten minutes. Stochastic
@@ -39,34 +40,11 @@ const FILES = [
   '-tried',
 ]
 
-interface Row {
-  readonly text: string
-  readonly signs: readonly SignId[]
-  readonly part?: string
-}
-const jsonIn = <T>(path: string): T[] =>
-  readFileSync(new URL(path, import.meta.url), 'utf8')
-    .trim()
-    .split('\n')
-    .map((line): T => JSON.parse(line))
-
-interface Reply {
-  readonly text: string
-  readonly part?: string
-  readonly expect: { readonly signs?: readonly SignId[] }
-}
-
 /** Only what is learned from; texts set aside (`kept`) are left out. */
-const rowsOf = (locale: string, names: readonly string[]): Row[] => {
-  const replies = jsonIn<Reply>(`../reply/corpus/${locale}.jsonl`).map(({ expect, ...reply }) => ({
-    ...reply,
-    signs: expect.signs ?? [],
-  }))
-  const texts = names
-    .map((name) => `corpus/${locale}${name}.jsonl`)
-    .filter((path) => existsSync(new URL(path, import.meta.url)))
-    .flatMap((path) => jsonIn<Row>(path))
-  return [...texts, ...replies].filter(({ part }) => part !== 'kept')
+function rowsOf(locale: string): Row[] {
+  const files = FILES.map((name) => new URL(`corpus/${locale}${name}.jsonl`, import.meta.url))
+  const texts = files.filter((file) => existsSync(file)).flatMap(rowsIn)
+  return [...texts, ...repliesIn(locale)].filter(({ part }) => part !== 'kept')
 }
 
 /** The words of a text and of its parts. */
@@ -152,20 +130,10 @@ function learned(texts: Text[], locale: string, random: Random): ClassifierSourc
   }
 }
 
-const { values } = parseArgs({
-  options: {
-    locale: { type: 'string', default: 'en' },
-    /** Where it goes; else to where the screen finds it. */
-    to: { type: 'string' },
-    seed: { type: 'string', default: '1' },
-    without: { type: 'string', multiple: true, default: [] },
-  },
-})
-const { locale, to, seed, without } = values
-const names = FILES.filter((name) => !without.includes(name))
-const texts = rowsOf(locale, names)
+const { locale } = parseArgs({ options: { locale: { type: 'string', default: 'en' } } }).values
+const texts = rowsOf(locale)
   .map((row) => textOf(row, locale))
   .filter(({ whole, parts }) => parts.length > 0 && whole.length <= MOST_WORDS)
-const source = learned(texts, locale, randomOf(Number(seed), 0))
-const place = to ?? new URL(`../../../src/domain/signs/lexicon/${locale}/classifier.json`, import.meta.url)
+const source = learned(texts, locale, randomOf(1, 0))
+const place = new URL(`../../../src/domain/signs/lexicon/${locale}/classifier.json`, import.meta.url)
 writeFileSync(place, `${JSON.stringify(source)}\n`)

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs'
+import { writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { SIGN_IDS, type SignId } from '../../../src/domain/signs/catalogue.ts'
 import { FeatureMap } from '../../../src/domain/signs/feature-map.ts'
@@ -13,6 +13,7 @@ import {
 } from '../../../src/domain/signs/weights.ts'
 import { windowsOf } from '../../../src/domain/signs/windows.ts'
 import type { Word } from '../../../src/domain/signs/words.ts'
+import { type Row, repliesIn, rowsIn } from './texts.ts'
 
 /**
  * Learns the weights of the third layer: `npx tsx tests/domain/signs/learn.ts --locale en [--folds 4] [FILE ...]`.
@@ -21,11 +22,6 @@ import type { Word } from '../../../src/domain/signs/words.ts'
  * prints what it would find among the texts left out of each fold, and writes nothing.
  */
 
-interface Row {
-  readonly text: string
-  readonly signs: readonly SignId[]
-  readonly part?: string
-}
 interface Example {
   readonly features: readonly string[]
   readonly signs: readonly SignId[]
@@ -52,24 +48,8 @@ const START = -2
 /** Tenths below which a weight is left out. */
 const LIGHT = 12
 
-const jsonIn = <T>(path: string | URL): T[] =>
-  readFileSync(path, 'utf8')
-    .trim()
-    .split('\n')
-    .map((line): T => JSON.parse(line))
-const rowsOf = (path: string | URL): Row[] => jsonIn<Row>(path)
-
-interface Reply {
-  readonly text: string
-  readonly part?: string
-  readonly expect: { readonly signs?: readonly SignId[] }
-}
-
 /** Check-ins in which nobody told of a sign: what is written every day must not be asked about. */
-const repliesWithout = (locale: string): Row[] =>
-  jsonIn<Reply>(new URL(`../reply/corpus/${locale}.jsonl`, import.meta.url))
-    .filter(({ expect }) => (expect.signs ?? []).length === 0)
-    .map(({ text, part }) => ({ text, signs: [], ...(part ? { part } : {}) }))
+const repliesWithout = (locale: string): Row[] => repliesIn(locale).filter(({ signs }) => signs.length === 0)
 
 class Names implements Book<string> {
   constructor(private readonly names: readonly string[]) {}
@@ -230,8 +210,8 @@ const { locale, folds, least } = values
 const corpus = new URL('corpus/', import.meta.url)
 const all = [
   ...repliesWithout(locale),
-  ...FILES[locale]!.flatMap((file) => rowsOf(new URL(file, corpus))),
-  ...positionals.flatMap((file) => rowsOf(file)),
+  ...FILES[locale]!.flatMap((file) => rowsIn(new URL(file, corpus))),
+  ...positionals.flatMap((file) => rowsIn(file)),
 ].filter(({ part }) => part !== 'kept')
 const rows = [...new Map(all.map((row) => [row.text, row])).values()]
 const examples = rows.flatMap((row, i) => examplesOf(row, i, locale))
