@@ -10,6 +10,7 @@ describe('signs told by a picture', () => {
     ['en', 'my left has caught it from the right', 'both-legs'],
     ['en', 'leg power is half what it was', 'leg-weakness'],
     ['en', "won't be around much longer", 'self-harm'],
+    ['en', 'that leg just quit on me in the shower', 'leg-weakness'],
     ['es', 'es como si estuviera sentado en una nube', 'saddle-numbness'],
     ['es', 'se me queda el pis dentro', 'bladder-change'],
     ['es', 'la buena ya tampoco', 'both-legs'],
@@ -22,6 +23,7 @@ describe('signs told by a picture', () => {
   it.each([
     ['en', 'sat on a foam block for the drill'],
     ['en', 'the good leg is good'],
+    ['en', '2 calf 4, my laptop quit on me'],
     ['en', 'more in the tank today, both done'],
     ['es', 'sentado en una pelota para el ejercicio'],
     ['es', 'la pierna buena está bien'],

@@ -1,5 +1,6 @@
 /** What befalls a house, its things, its animals and the weather, in words that tell of a body elsewhere. */
 export const house = `
+  (laptop/phone/car/van/bike/battery/app/bot/tablet/computer/printer/boiler/kettle/watch/tv/telly/wifi/internet/band/chair/boat/motor/engine) (just/) (quit/quits/gave up/gives up) on me,
   (the tap/the taps/kitchen tap/bathroom tap/roof/ceiling/car/tent/flask/goggles/cistern/boiler/bucket/kayak/wellies/shed/gutter/radiator/teapot/dishwasher/kettle) (is/are/was/were/has/have/keeps/kept/) (leaks/leaked/leaking/leak/drips/dripped/dripping/drip),
   leak in the (loft/yard/roof/garage/kitchen/ceiling/cellar/attic/pipe/pipes/shed/tent/hull/conservatory), (paddling pool/hot water bottle/water bottle/hose/tyre/dinghy/airbed/air bed) (has/had/) (leaked/burst/sprung a leak),
   sprung a leak in the (paddling pool/hose/boat/roof/hull/tyre/airbed/dinghy/pipe), (leaked/leak/leaking/leaks) the (secret/news/story/plan/plans/surprise/list/exam/result/results),

@@ -25,6 +25,7 @@ export const strength: LexiconSource['words'] = {
     doesn't carry me, can't take my weight, cant take my weight, can't trust, cant trust, don't trust,
     dont trust, gone on me, goes from under me, goes from underneath me, went from under me,
     went from underneath me, going from under me, gave out, gives out, giving out, give out, gave up on me,
+    quit on me, quits on me, just quit on me, quitting on me,
     gives up on me, giving up on me, gone out from under me, unreliable, let me down, lets me down,
     letting me down, folded under me, folds under me, fold under me, folding, folded, gave in, gives in,
     collapsing, got no strength, losing muscle, wasting, wasted away, thinner than, gone thin, shrunk,
