@@ -22,11 +22,11 @@ export const classifierShape = z.strictObject({
 export type ClassifierSource = z.input<typeof classifierShape>
 
 /** Numbers a word is told by. */
-export const DIMENSIONS = 48
+export const DIMENSIONS = 64
 /** How many words in a row a filter looks at. */
 export const WIDTHS = [1, 2, 3, 4, 5] as const
 /** Filters of each width. */
-export const FILTERS = 96
+export const FILTERS = 128
 export const POOLED = FILTERS * WIDTHS.length
 export const HIDDEN = 128
 /** Few people write longer messages, and of those nothing is said. */
@@ -108,7 +108,7 @@ export const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x))
 /** What a word adds to each filter, by its place among the words that the filter looks at. */
 type Parts = Float32Array
 const PLACES = WIDTHS.reduce((sum, width) => sum + width, 0)
-/** Words whose parts are kept at hand; those of a language in daily use, at six kilobytes each. */
+/** Words whose parts are kept at hand; those of a language in daily use, at eight kilobytes each. */
 const REMEMBERED = 2048
 
 /**

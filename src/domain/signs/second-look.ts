@@ -25,7 +25,7 @@ export function lookedAtAgain(features: Features, judged: readonly Judged[]): re
   const said = saidPartsOf(features)
   const likelihoods = said.length < least ? null : classifier.likelihoods(said.whole)
   if (likelihoods === null) return judged
-  const rest = hints ? lettingBe(judged, said, Math.max(...likelihoods), classifier) : judged
+  const rest = hints ? lettingBe(judged, said, likelihoods, classifier) : judged
   if (said.length < LEAST_TO_ASK) return rest
   const isFound = (sign: SignId): boolean => judged.some(({ match }) => match.rule.sign === sign)
   const likely = SIGN_IDS.filter(
@@ -50,26 +50,36 @@ const isEmergency = ({ verdict, match }: Judged): boolean =>
 const isHint = ({ verdict, match: { rule } }: Judged): boolean =>
   verdict === 'unsure' && rule.unsure && !rule.isPicture && rule.sign !== HARM
 
+/** So much less likely than any other sign must be the emergency that is hinted at. */
+const OWN = 0.1
+
 /** What only the third layer asks about is let be where this one does not agree, any other hint where it finds nothing. */
 function lettingBe(
   judged: readonly Judged[],
   said: SaidParts,
-  whole: number,
+  whole: readonly number[],
   classifier: Classifier,
 ): readonly Judged[] {
   const { still, stillOther, agrees } = classifier
-  if (whole >= Math.max(still, stillOther, agrees)) return judged
-  const most = Math.max(whole, mostIn(said, classifier))
+  if (Math.max(...whole) >= Math.max(still, stillOther, agrees)) return judged
+  const most = mostIn(said, whole, classifier)
+  const any = Math.max(...most)
   return judged.map((one) => {
-    const limit = careOf(one.match.rule.sign) === 'emergency' ? still : stillOther
-    const isNothing = most < (one.isGuess ? agrees : limit)
+    const { sign } = one.match.rule
+    const isNothing = one.isGuess
+      ? any < agrees
+      : careOf(sign) === 'emergency'
+        ? any < still && most[SIGN_IDS.indexOf(sign)]! < still * OWN
+        : any < stillOther
     return isHint(one) && isNothing ? { match: one.match, verdict: 'dropped' } : one
   })
 }
 
-/** How likely any sign is in a part of the message: what is told in one must not be lost among the others. */
-const mostIn = ({ parts }: SaidParts, classifier: Classifier): number =>
-  Math.max(...parts.flatMap(({ words }) => classifier.likelihoods(words) ?? [1]))
+/** How likely each sign is in the message or in a part of it: what is told in one must not be lost among the others. */
+function mostIn({ parts }: SaidParts, whole: readonly number[], classifier: Classifier): readonly number[] {
+  const each = parts.map(({ words }) => classifier.likelihoods(words) ?? SIGN_IDS.map(() => 1))
+  return whole.map((own, i) => Math.max(own, ...each.map((likelihoods) => likelihoods[i]!)))
+}
 
 /** The part of the message that speaks most for it. */
 function matchOf(sign: SignId, { reading }: Features, { parts }: SaidParts): Match {

@@ -44,18 +44,20 @@ describe('the lot of sign texts set aside', () => {
     ['blind', 'en', 78, 55, 0],
     ['blind', 'es', 36, 28, 0],
     ['fair', 'en', 101, 101, 0],
-    ['fair', 'es', 65, 59, 0],
+    ['fair', 'es', 65, 58, 0],
     ['plain', 'en', 100, 110, 1],
     ['plain', 'es', 101, 115, 3],
     ['natural', 'en', 108, 131, 5],
     ['natural', 'es', 116, 133, 2],
-    // the limits of the fourth layer were chosen by the totals of `natural`, `fresh` and `oblique` (told in passing), by none of `afresh`
-    ['fresh', 'en', 121, 141, 2],
+    // the limits of the fourth layer were chosen by the totals of `natural`, `fresh` and `oblique` (told in passing), by none of `afresh` and `anew`
+    ['fresh', 'en', 123, 138, 2],
     ['fresh', 'es', 128, 137, 2],
     ['afresh', 'en', 124, 142, 1],
     ['afresh', 'es', 128, 133, 1],
-    ['oblique', 'en', 100, 98, 29],
-    ['oblique', 'es', 110, 87, 26],
+    ['oblique', 'en', 110, 97, 49],
+    ['oblique', 'es', 115, 88, 53],
+    ['anew', 'en', 112, 191, 58],
+    ['anew', 'es', 105, 189, 53],
   ])('keeps what the %s lot gave: %s', holdsAtLeast)
 
   // written to mislead, in pairs of a look-alike and a sign with the same word, or with half their words taken from signs; mended by as kinds since
