@@ -71,7 +71,7 @@ interface Tables {
 }
 
 /** The numbers of a word: its own and the mean of its pieces'. */
-export function rowOf(
+function rowOf(
   { words, pieces }: Pick<Tables, 'words' | 'pieces'>,
   word: { readonly id: number; readonly pieces: readonly number[] },
 ): Float32Array {
@@ -84,7 +84,7 @@ export function rowOf(
 }
 
 /** In four sums, which a processor makes at once; `size` is a multiple of four. */
-export function dot(a: Float32Array, fromA: number, b: Float32Array, fromB: number, size: number): number {
+function dot(a: Float32Array, fromA: number, b: Float32Array, fromB: number, size: number): number {
   let first = 0
   let second = 0
   let third = 0
@@ -99,11 +99,11 @@ export function dot(a: Float32Array, fromA: number, b: Float32Array, fromB: numb
 }
 
 /** `inputs` times each row of a table, and what stands beside it. */
-export function layer(table: Float32Array, bias: Float32Array, inputs: Float32Array): Float32Array {
+function layer(table: Float32Array, bias: Float32Array, inputs: Float32Array): Float32Array {
   return bias.map((own, i) => own + dot(table, i * inputs.length, inputs, 0, inputs.length))
 }
 
-export const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x))
+const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x))
 
 /** What a word adds to each filter, by its place among the words that the filter looks at. */
 type Parts = Float32Array

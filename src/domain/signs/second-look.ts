@@ -50,7 +50,7 @@ const isEmergency = ({ verdict, match }: Judged): boolean =>
 const isHint = ({ verdict, match: { rule } }: Judged): boolean =>
   verdict === 'unsure' && rule.unsure && !rule.isPicture && rule.sign !== HARM
 
-/** So much less likely than any other sign must be the emergency that is hinted at. */
+/** Of the limit for any sign: so little likely must the emergency itself be that is hinted at. */
 const OWN = 0.1
 
 /** What only the third layer asks about is let be where this one does not agree, any other hint where it finds nothing. */
@@ -64,12 +64,13 @@ function lettingBe(
   if (Math.max(...whole) >= Math.max(still, stillOther, agrees)) return judged
   const most = mostIn(said, whole, classifier)
   const any = Math.max(...most)
+  const isStill = (sign: SignId): boolean => any < still && most[SIGN_IDS.indexOf(sign)]! < still * OWN
   return judged.map((one) => {
     const { sign } = one.match.rule
     const isNothing = one.isGuess
       ? any < agrees
       : careOf(sign) === 'emergency'
-        ? any < still && most[SIGN_IDS.indexOf(sign)]! < still * OWN
+        ? isStill(sign)
         : any < stillOther
     return isHint(one) && isNothing ? { match: one.match, verdict: 'dropped' } : one
   })

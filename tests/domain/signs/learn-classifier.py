@@ -45,10 +45,10 @@ class Net(nn.Module):
         rows = self.rows([word for message in messages for word in message])
         lengths = torch.tensor([len(message) for message in messages])
         padded = torch.zeros(len(messages), int(lengths.max()), rows.shape[1])
-        padded[torch.arange(padded.shape[1])[None] < lengths[:, None]] = functional.dropout(rows, DROPPED, self.training)
+        padded[torch.arange(padded.shape[1])[None] < lengths[:, None]] = functional.dropout(rows, DROPPED)
         found = [self.most(one, padded.transpose(1, 2), lengths) for one in self.convolutions]
-        inner = functional.relu(self.hidden(functional.dropout(torch.cat(found, 1), DROPPED, self.training)))
-        return self.out(functional.dropout(inner, DROPPED, self.training))
+        inner = functional.relu(self.hidden(functional.dropout(torch.cat(found, 1), DROPPED)))
+        return self.out(functional.dropout(inner, DROPPED))
 
     def rows(self, words):
         ids = torch.tensor([0 if random.random() < WORD_DROPPED else self.ids.get(word, 0) for word in words])
@@ -87,7 +87,7 @@ def in_bytes(table):
     return {"step": step, "bytes": base64.b64encode(numbers).decode()}
 
 
-def heard(text, without, between):
+def heard(text, without, lot):
     """A text as it is heard this time: what tells nothing tells nothing in part, and beside it a sign stays one."""
     words = random.choice(text["parts"]) if not text["signs"] and random.random() < IN_PART else text["whole"]
     if random.random() >= BESIDE:
@@ -95,8 +95,8 @@ def heard(text, without, between):
     other = random.choice(without)
     other = other["whole"] if random.random() < 0.5 else random.choice(other["parts"])
     first, second = (words, other) if random.random() < 0.5 else (other, words)
-    joined = [*first, random.choice(between), *second]
-    return joined if len(joined) <= MOST_WORDS else words
+    joined = [*first, random.choice(lot["between"]), *second]
+    return joined if len(joined) <= lot["mostWords"] else words
 
 
 def rate_at(done):
@@ -121,7 +121,7 @@ def learn(lot):
             there = torch.zeros(len(batch), len(lot["signs"]))
             for i, text in enumerate(batch):
                 there[i, text["signs"]] = 1
-            told = net([heard(text, without, lot["between"]) for text in batch])
+            told = net([heard(text, without, lot) for text in batch])
             wrong = functional.binary_cross_entropy_with_logits(told, there, reduction="none")
             loss = (wrong * (1 + (POSITIVE - 1) * there)).sum(1).mean()
             optimiser.zero_grad()
@@ -135,9 +135,7 @@ def learn(lot):
 torch.manual_seed(1)
 random.seed(1)
 torch.set_num_threads(1)
-with open(sys.argv[1], encoding="utf-8") as file:
-    LOT = json.load(file)
-MOST_WORDS = LOT["mostWords"]
-TABLES = learn(LOT)
-with open(sys.argv[2], "w", encoding="utf-8") as file:
-    json.dump(TABLES, file)
+with open(sys.argv[1], encoding="utf-8") as given:
+    learned = learn(json.load(given))
+with open(sys.argv[2], "w", encoding="utf-8") as made:
+    json.dump(learned, made)
