@@ -1,5 +1,5 @@
 import { setTimeout as pause } from 'node:timers/promises'
-import { createPlatform, Permission, type Person, type Platform } from '../../src/rehearsal/platform/index.ts'
+import { Permission, type Person, Platform } from '../../src/rehearsal/platform/index.ts'
 import { A_PRACTICE, type Town } from './town.ts'
 
 /** A stand-in of the platform with the servers and people of a town. */
@@ -20,7 +20,7 @@ export async function openStandIn(
   limits: 'platform' | 'off' = 'off',
   shift = 0,
 ): Promise<StandIn> {
-  const platform = createPlatform({ limits, now: () => Date.now() + shift })
+  const platform = new Platform({ limits, now: () => Date.now() + shift })
   const { build, world } = platform
   const coach = platform.addUser('coach')
   const given = giving(platform)

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import SqliteDatabase from 'better-sqlite3'
 import pino from 'pino'
 import type { Change } from '../../src/engine/rows.ts'
-import { createPlatform, Permission, type Person } from '../../src/rehearsal/platform/index.ts'
+import { Permission, type Person, Platform } from '../../src/rehearsal/platform/index.ts'
 import { startService } from '../../src/service.ts'
 import { openStore } from '../../src/store/open.ts'
 import * as samples from '../store/samples.ts'
@@ -32,7 +32,7 @@ const LATE_MS = 30_000
 export async function openPractices(prompts: number, urgent: number): Promise<Practices> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-bench-'))
   const path = join(folder, 'urgent.db')
-  const platform = createPlatform({ limits: 'platform' })
+  const platform = new Platform({ limits: 'platform' })
   const coach = platform.addUser('coach')
   const houses = Array.from({ length: PRACTICES }, (_, n) => {
     const guild = platform.build.addGuild(`boathouse ${n}`, { ownerId: coach.id })

@@ -3,11 +3,11 @@ import pino from 'pino'
 import { afterEach, beforeEach, expect, it, vi } from 'vitest'
 import { createCatchUp } from '../../src/chat/catch-up.ts'
 import type { KnownDm } from '../../src/chat/parts.ts'
-import { createPlatform, type Platform } from '../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../src/rehearsal/platform/index.ts'
 
 let platform: Platform
 beforeEach(async () => {
-  platform = createPlatform()
+  platform = new Platform()
   await platform.start()
 })
 afterEach(async () => {

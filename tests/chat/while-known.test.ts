@@ -3,7 +3,7 @@ import pino from 'pino'
 import { afterEach, beforeEach, expect, it, vi } from 'vitest'
 import { createCourier } from '../../src/chat/courier.ts'
 import { createLookBack } from '../../src/chat/look-back.ts'
-import { createPlatform, type Platform } from '../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../src/rehearsal/platform/index.ts'
 import { message, row } from './outbox.ts'
 
 const HOST_NOW = Date.now
@@ -14,7 +14,7 @@ let slept = 0
 beforeEach(async () => {
   slept = 0
   vi.spyOn(Date, 'now').mockImplementation(() => HOST_NOW() + slept)
-  platform = createPlatform()
+  platform = new Platform()
   await platform.start()
 })
 afterEach(async () => {

@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import * as doctor from '../../src/cli/doctor.ts'
 import type { PracticeRow } from '../../src/engine/rows.ts'
 import { createHeart } from '../../src/heartbeat.ts'
-import { createPlatform } from '../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../src/rehearsal/platform/index.ts'
 import { backUp } from '../../src/store/backup.ts'
 import { openStore } from '../../src/store/open.ts'
 import { doctor as words } from '../../src/text/en/doctor.ts'
@@ -17,7 +17,7 @@ import { client, outcome, practice, put } from '../store/samples.ts'
 const { setUp, chat } = textsFor('en')
 const folder = mkdtempSync(join(tmpdir(), 'ebbline-doctor-'))
 const database = `file:${join(folder, 'ebbline.db')}`
-const platform = createPlatform()
+const platform = new Platform()
 const guild = platform.build.addGuild('boathouse')
 const coachRole = platform.build.addRole(guild.id, 'coach').id
 const quiet = platform.build.addChannel(guild.id, 'coaches', { everyoneCanView: false })

@@ -1,12 +1,12 @@
 import { expect, it, type TestContext } from 'vitest'
 import { createClient } from '../../src/chat/client.ts'
 import { leave } from '../../src/chat/leave.ts'
-import { createPlatform, type Platform } from '../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../src/rehearsal/platform/index.ts'
 import { logIn } from '../rehearsal/platform/harness.ts'
 
 /** A platform, and a client that is not logged in yet. */
 async function apart(context: TestContext) {
-  const platform = createPlatform()
+  const platform = new Platform()
   platform.build.addGuild('boathouse')
   await platform.start()
   context.onTestFinished(() => platform.stop())

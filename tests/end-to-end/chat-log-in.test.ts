@@ -1,7 +1,7 @@
 import pino from 'pino'
 import { describe, expect, it, type TestContext } from 'vitest'
 import { ChatProblem, connect, createClient } from '../../src/chat/client.ts'
-import { createPlatform } from '../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../src/rehearsal/platform/index.ts'
 import { chat as texts } from '../../src/text/en/chat.ts'
 import { row } from '../chat/outbox.ts'
 import { answer, setStage } from './chat-stage.ts'
@@ -34,7 +34,7 @@ async function logIn(token: string, api: string): Promise<string | null> {
 }
 
 async function platformOf(context: TestContext) {
-  const platform = createPlatform()
+  const platform = new Platform()
   platform.build.addGuild('boathouse')
   await platform.start()
   context.onTestFinished(() => platform.stop())

@@ -9,12 +9,7 @@ import type { Event } from '../../src/engine/event.ts'
 import type { Answer } from '../../src/engine/message.ts'
 import type { Handled } from '../../src/engine/ports.ts'
 import type { OutboxRow } from '../../src/engine/rows.ts'
-import {
-  createPlatform,
-  type Person,
-  type Platform,
-  type PostedMessage,
-} from '../../src/rehearsal/platform/index.ts'
+import { type Person, Platform, type PostedMessage } from '../../src/rehearsal/platform/index.ts'
 import { chat as texts } from '../../src/text/en/chat.ts'
 import { fakeOutbox } from '../chat/outbox.ts'
 
@@ -81,7 +76,7 @@ export interface Ends {
 }
 
 export async function setStage(context: Ends): Promise<Stage> {
-  const platform = createPlatform()
+  const platform = new Platform()
   const guild = platform.build.addGuild('boathouse')
   const coachRole = platform.build.addRole(guild.id, 'coach').id
   const heron = platform.addUser('heron')

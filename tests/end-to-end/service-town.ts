@@ -5,12 +5,11 @@ import {
   type Answer,
   type Channel,
   type Component,
-  createPlatform,
   type FieldValues,
   type OptionValues,
   Permission,
   type Person,
-  type Platform,
+  Platform,
   type PostedEvent,
   type PostedMessage,
 } from '../../src/rehearsal/platform/index.ts'
@@ -55,7 +54,7 @@ export async function openTown(databaseUrl?: string): Promise<Town> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-service-'))
   const database = join(folder, 'new', 'service.db')
   let shift = 0
-  const platform = createPlatform({ now: () => Date.now() + shift })
+  const platform = new Platform({ now: () => Date.now() + shift })
   const { build } = platform
   const [keeper, coach, plover, heron, dipper, wren] = (
     ['keeper', 'coach', 'plover', 'heron', 'dipper', 'wren'] as const

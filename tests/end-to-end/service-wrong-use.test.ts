@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import pino from 'pino'
 import { afterAll, describe, expect, it } from 'vitest'
-import { createPlatform } from '../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../src/rehearsal/platform/index.ts'
 import { startService } from '../../src/service.ts'
 import { chat as texts } from '../../src/text/en/chat.ts'
 import { run } from './service-process.ts'
@@ -73,7 +73,7 @@ describe('the bot started wrongly ends with one sentence that names the mend', (
   })
 
   it('a token that the platform refuses, which nobody gets to see', async () => {
-    const platform = createPlatform()
+    const platform = new Platform()
     await platform.start()
     try {
       const ended = await start({ DISCORD_TOKEN: 'wrong.token.here', DISCORD_API: platform.apiUrl })
@@ -85,7 +85,7 @@ describe('the bot started wrongly ends with one sentence that names the mend', (
   }, 40_000)
 
   it('a platform that fails while the commands are declared', async () => {
-    const platform = createPlatform()
+    const platform = new Platform()
     await platform.start()
     platform.fault({ match: /PUT .*\/commands$/, times: 100, status: 500 })
     try {

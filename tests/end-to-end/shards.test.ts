@@ -1,13 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import pino from 'pino'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import {
-  createPlatform,
-  Permission,
-  type Person,
-  type Platform,
-  type PostedEvent,
-} from '../../src/rehearsal/platform/index.ts'
+import { Permission, type Person, Platform, type PostedEvent } from '../../src/rehearsal/platform/index.ts'
 import { shardOf } from '../../src/rehearsal/platform/shards.ts'
 import { type Service, startService } from '../../src/service.ts'
 import { textsFor } from '../../src/text/index.ts'
@@ -78,7 +72,7 @@ onBothDatabases(`a bot whose servers come by ${LINES} lines`, (bench) => {
   const to = (who: Person) => posted.filter(({ recipient }) => recipient === who.id)
 
   beforeAll(async () => {
-    platform = createPlatform({ shards: LINES })
+    platform = new Platform({ shards: LINES })
     houses = [await serverOn(0), await serverOn(1), await serverOn(2)]
     await platform.start()
     platform.on('message', (event) => posted.push(event))

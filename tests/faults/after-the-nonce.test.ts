@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import pino from 'pino'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import type { Message } from '../../src/engine/message.ts'
-import { createPlatform, Permission, type PostedEvent } from '../../src/rehearsal/platform/index.ts'
+import { Permission, Platform, type PostedEvent } from '../../src/rehearsal/platform/index.ts'
 import { type Service, startService } from '../../src/service.ts'
 import { openStore } from '../../src/store/open.ts'
 import * as samples from '../store/samples.ts'
@@ -17,7 +17,7 @@ describe('a bot ended between the post and the mark, and started again after ten
   const databaseUrl = `file:${join(folder, 'bot.db')}`
   let ms = Date.parse('2026-03-08T12:00:00Z')
   const now = () => new Date(ms)
-  const platform = createPlatform({ now: () => ms })
+  const platform = new Platform({ now: () => ms })
   const heron = platform.addUser('heron')
   const coach = platform.addUser('coach')
   const guild = platform.build.addGuild('boathouse', { ownerId: coach.id })

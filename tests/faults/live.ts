@@ -2,7 +2,7 @@ import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import pino from 'pino'
-import { createPlatform, Permission, type PostedEvent } from '../../src/rehearsal/platform/index.ts'
+import { Permission, Platform, type PostedEvent } from '../../src/rehearsal/platform/index.ts'
 import type { ServiceParts } from '../../src/service.ts'
 import { putOnFile } from './on-file.ts'
 
@@ -11,7 +11,7 @@ export async function oneClient(databaseUrl?: string) {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-live-'))
   const path = join(folder, 'live.db')
   const url = databaseUrl ?? `file:${path}`
-  const platform = createPlatform()
+  const platform = new Platform()
   const coach = platform.addUser('coach')
   const heron = platform.addUser('heron')
   const stranger = platform.addUser('plover')

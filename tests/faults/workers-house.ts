@@ -5,10 +5,9 @@ import type pg from 'pg'
 import type { Posting } from '../../src/engine/ports.ts'
 import type { Change } from '../../src/engine/rows.ts'
 import {
-  createPlatform,
   Permission,
   type Person,
-  type Platform,
+  Platform,
   type PostedEvent,
   type Rates,
 } from '../../src/rehearsal/platform/index.ts'
@@ -56,7 +55,7 @@ export async function openHouse(
   const databaseUrl = Object.assign(new URL(server), { pathname: `/${name}` }).href
   const spool = mkdtempSync(join(tmpdir(), 'ebbline-house-'))
   const limits: Rates = { global: perSecond, perChannel: (perSecond / PER_SECOND) * PER_CHANNEL }
-  const platform = createPlatform({ limits })
+  const platform = new Platform({ limits })
   const coach = platform.addUser('coach')
   const guild = platform.build.addGuild('boathouse', { ownerId: coach.id })
   const role = platform.build.addRole(guild.id, 'coach').id

@@ -4,7 +4,7 @@ import { renderMessage } from '../../src/chat/render.ts'
 import type { ChatEvent } from '../../src/engine/event.ts'
 import type { Handled } from '../../src/engine/ports.ts'
 import type { OutboxRow } from '../../src/engine/rows.ts'
-import { createPlatform, type Forged, Permission, type Platform } from '../../src/rehearsal/platform/index.ts'
+import { type Forged, Permission, Platform } from '../../src/rehearsal/platform/index.ts'
 import { addMessage } from '../../src/rehearsal/platform/messages.ts'
 import { textsFor } from '../../src/text/index.ts'
 import { GUILD } from '../engine/practice.ts'
@@ -61,7 +61,7 @@ const ROLES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 export async function openHouseTown(): Promise<HouseTown> {
   const practice = await openHouses()
   const trial = await openTrial(practice.path)
-  const platform = createPlatform()
+  const platform = new Platform()
   settle(platform)
   await platform.start()
   const logs: string[] = []

@@ -244,8 +244,3 @@ export class Platform {
     this.revoked = false
   }
 }
-
-/** Makes a platform; `start()` lets it listen. */
-export function createPlatform(options: PlatformOptions = {}): Platform {
-  return new Platform(options)
-}

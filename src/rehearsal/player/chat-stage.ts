@@ -1,5 +1,5 @@
 import { openStore as openAny } from '../../store/open.ts'
-import { createPlatform } from '../platform/index.ts'
+import { Platform } from '../platform/index.ts'
 import type { Script } from '../scenario/index.ts'
 import { buildCast } from './cast.ts'
 import { ChatFaults } from './chat-faults.ts'
@@ -29,7 +29,7 @@ export async function chatStage({
   script,
   openStore = openAny,
 }: ChatParts): Promise<LiveStage> {
-  const platform = createPlatform({ now: () => clock.world().getTime() })
+  const platform = new Platform({ now: () => clock.world().getTime() })
   const cast = buildCast(platform.build, script)
   const received = createReceived(platform, cast, hooks.onTrouble)
   await platform.start()

@@ -1,7 +1,7 @@
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { createPlatform, type Platform } from '../../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../../src/rehearsal/platform/index.ts'
 import type { Cast } from '../../../src/rehearsal/player/cast.ts'
 import { createClock } from '../../../src/rehearsal/player/clock.ts'
 import { openingAt } from '../../../src/rehearsal/player/opening.ts'
@@ -80,7 +80,7 @@ export async function takeSnapshots(
 
 /** The platform as it was, for one trial. */
 export function platformAt({ world }: Snapshot, now: () => number): Platform {
-  const platform = createPlatform({ now })
+  const platform = new Platform({ now })
   Object.assign(platform.world, structuredClone(world))
   return platform
 }

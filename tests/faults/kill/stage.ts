@@ -1,4 +1,4 @@
-import { createPlatform, type Platform } from '../../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../../src/rehearsal/platform/index.ts'
 import { buildCast } from '../../../src/rehearsal/player/cast.ts'
 import type { VirtualClock } from '../../../src/rehearsal/player/clock.ts'
 import { People } from '../../../src/rehearsal/player/people.ts'
@@ -29,7 +29,7 @@ export interface KillableStage extends Stage {
  */
 export async function killableStage(parts: KillableParts): Promise<KillableStage> {
   const { databaseUrl, clock, hooks, script } = parts
-  const platform = createPlatform({ now: () => clock.world().getTime() })
+  const platform = new Platform({ now: () => clock.world().getTime() })
   const cast = buildCast(platform.build, script)
   const received = createReceived(platform, cast, hooks.onTrouble)
   await platform.start()

@@ -1,6 +1,6 @@
 import { Client, Events, GatewayIntentBits } from 'discord.js'
 import { describe, expect, test } from 'vitest'
-import { createPlatform, Intent } from '../../../src/rehearsal/platform/index.ts'
+import { Intent, Platform } from '../../../src/rehearsal/platform/index.ts'
 import { codeOf, logIn, makeClient, setStage, until } from './harness.ts'
 
 // the client waits between sessions of its own accord, so these run side by side
@@ -74,7 +74,7 @@ describe.concurrent('the line between client and gateway', () => {
   })
 
   test('an intent that is not switched on closes the line', async (t) => {
-    const platform = createPlatform()
+    const platform = new Platform()
     await platform.start()
     t.onTestFinished(() => platform.stop())
     const client = new Client({ intents: [GatewayIntentBits.MessageContent], rest: { api: platform.apiUrl } })

@@ -1,12 +1,7 @@
 import { Client, Events, GatewayIntentBits, type Interaction, type Message, Partials } from 'discord.js'
 import type { TestContext } from 'vitest'
 import { leave } from '../../../src/chat/leave.ts'
-import {
-  createPlatform,
-  type Person,
-  type Platform,
-  type PlatformOptions,
-} from '../../../src/rehearsal/platform/index.ts'
+import { type Person, Platform, type PlatformOptions } from '../../../src/rehearsal/platform/index.ts'
 
 /** A platform with one server, one person in it, and the real client logged in. */
 export interface Stage {
@@ -38,7 +33,7 @@ export async function logIn(client: Client, token: string): Promise<void> {
 
 /** Sets a stage; it is cleared when the test that asked for it ends. */
 export async function setStage(context: TestContext, options: PlatformOptions = {}): Promise<Stage> {
-  const platform = createPlatform(options)
+  const platform = new Platform(options)
   const guild = platform.build.addGuild('boathouse')
   const channel = platform.build.addChannel(guild.id, 'coaches')
   const heron = platform.addUser('heron')

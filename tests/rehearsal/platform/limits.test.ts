@@ -1,12 +1,12 @@
 import type { TextChannel } from 'discord.js'
 import { describe, expect, test } from 'vitest'
-import { createPlatform } from '../../../src/rehearsal/platform/index.ts'
+import { Platform } from '../../../src/rehearsal/platform/index.ts'
 import { setStage } from './harness.ts'
 
 // Header names and the body of a 429: Discord developer documentation, "Rate Limits".
 
 async function rawStage(t: { onTestFinished: (work: () => Promise<void>) => void }, global = 50) {
-  const platform = createPlatform({ limits: { global, perChannel: 5 } })
+  const platform = new Platform({ limits: { global, perChannel: 5 } })
   const guild = platform.build.addGuild('boathouse')
   const channel = platform.build.addChannel(guild.id, 'coaches')
   await platform.start()
@@ -54,7 +54,7 @@ describe.concurrent('rate limits', () => {
   })
 
   test('without limits no headers are sent', async (t) => {
-    const platform = createPlatform()
+    const platform = new Platform()
     await platform.start()
     t.onTestFinished(() => platform.stop())
     const headers = { authorization: `Bot ${platform.token}` }
