@@ -29,7 +29,7 @@ export class Answered extends ListItems {
   }
 
   private isAnswered(j: number): boolean {
-    const { place, topic, thing, gerund, and, or, filler, own } = this.cue
-    return [place, topic, thing, gerund, and, or, filler, own].some((cue) => this.is(j, cue))
+    const { place, topic, works, thing, gerund, and, or, filler, own } = this.cue
+    return [place, topic, works, thing, gerund, and, or, filler, own].some((cue) => this.is(j, cue))
   }
 }

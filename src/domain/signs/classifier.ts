@@ -1,16 +1,20 @@
 import { z } from 'zod'
 import { SIGN_IDS } from './catalogue.ts'
 
+const likelihood = z.number().min(0).max(1)
+
 /** What `tests/domain/signs/learn-classifier.ts` wrote down: numbers as bytes, coded in base64. */
 export const classifierShape = z.strictObject({
-  /** Below this likelihood of every sign an emergency that the other layers only ask about is let be. */
-  still: z.number().min(0).max(1),
-  /** Below this one any other sign. */
-  stillOther: z.number().min(0).max(1),
-  /** Below this one what nothing but the third layer asks about. */
-  agrees: z.number().min(0).max(1),
-  /** From this likelihood on a sign is asked about. */
-  ask: z.number().min(0).max(1),
+  limits: z.strictObject({
+    /** Below this likelihood of every sign an emergency that the other layers only ask about is let be. */
+    still: likelihood,
+    /** Below this one any other sign. */
+    stillOther: likelihood,
+    /** Below this one what nothing but the third layer asks about. */
+    agrees: likelihood,
+    /** From this likelihood on a sign is asked about. */
+    ask: likelihood,
+  }),
   signs: z.array(z.enum(SIGN_IDS)),
   /** The words that it knows, parted by spaces. */
   words: z.string(),
@@ -22,11 +26,11 @@ export const classifierShape = z.strictObject({
 export type ClassifierSource = z.input<typeof classifierShape>
 
 /** Numbers a word is told by. */
-export const DIMENSIONS = 64
+export const DIMENSIONS = 96
 /** How many words in a row a filter looks at. */
 export const WIDTHS = [1, 2, 3, 4, 5] as const
 /** Filters of each width. */
-export const FILTERS = 128
+export const FILTERS = 160
 export const POOLED = FILTERS * WIDTHS.length
 export const HIDDEN = 128
 /** Few people write longer messages, and of those nothing is said. */
@@ -108,7 +112,7 @@ const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x))
 /** What a word adds to each filter, by its place among the words that the filter looks at. */
 type Parts = Float32Array
 const PLACES = WIDTHS.reduce((sum, width) => sum + width, 0)
-/** Words whose parts are kept at hand; those of a language in daily use, at eight kilobytes each. */
+/** Words whose parts are kept at hand; those of a language in daily use, at ten kilobytes each. */
 const REMEMBERED = 2048
 
 /**
@@ -116,19 +120,13 @@ const REMEMBERED = 2048
  * the words in their order, which the third does not.
  */
 export class Classifier {
-  readonly still: number
-  readonly stillOther: number
-  readonly agrees: number
-  readonly ask: number
+  readonly limits: ClassifierSource['limits']
   private readonly tables: Tables
   private readonly ids: ReadonlyMap<string, number>
   private readonly known = new Map<string, Parts>()
 
   constructor(private readonly source: ClassifierSource) {
-    this.still = source.still
-    this.stillOther = source.stillOther
-    this.agrees = source.agrees
-    this.ask = source.ask
+    this.limits = source.limits
     this.tables = tablesOf(source)
     this.ids = new Map(source.words.split(' ').map((word, i) => [word, i + 1]))
   }

@@ -182,7 +182,8 @@ class Walk extends ListItems {
       this.deny(i)
       return
     }
-    if (this.is(i, this.cue.place) || this.is(i, this.cue.topic)) this.deny(i)
+    const isSubject = this.is(i, this.cue.place) || this.is(i, this.cue.topic)
+    if (isSubject || (this.joinedByOr && this.is(i, this.cue.works))) this.deny(i)
     else if (!this.is(i, this.cue.filler) && !this.is(i, this.cue.own)) this.passUnknown(i)
   }
 

@@ -20,6 +20,7 @@ import { lookedAtAgain } from './second-look.ts'
 import { asidesOf, type Said, unitsOf } from './units.ts'
 import type { Weights } from './weights.ts'
 import { MAIN, NET, wordsOf } from './words.ts'
+import { workingDenied } from './working.ts'
 
 const NOTHING: Screening = { signs: [], denied: [], care: 'none', unsure: [], evidence: [] }
 
@@ -92,7 +93,8 @@ const withDoubts = (whole: Screening, part: Screening): Screening => joined(whol
 function screenFeatures(folded: Folded, features: Features): Screening {
   const { reading, net } = features
   if (reading.units.length === 0) return NOTHING
-  const judged = lookedAtAgain(features, judgedOf(reading, learnedOf(features), netMatches(net, reading)))
+  const heard = lookedAtAgain(features, judgedOf(reading, learnedOf(features), netMatches(net, reading)))
+  const judged = [...heard, ...workingDenied(reading)]
   const { sure, unsure } = sorted(judged)
   const signs = inTheirOrder([...sure, ...unsure])
   const denied = denials(reading, judged, signs)

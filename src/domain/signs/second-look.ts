@@ -9,7 +9,7 @@ import { type SaidParts, saidPartsOf } from './said-parts.ts'
 
 const HARM: SignId = 'self-harm'
 /** What is told in fewer words the other layers know better: to let it be, and to ask about it. */
-const [LEAST_TO_LET_BE, LEAST_TO_ASK] = [7, 12]
+const [LEAST_TO_LET_BE, LEAST_TO_ASK] = [7, 5]
 
 /**
  * What the fourth layer makes of what the others found: hints at a sign are let be where it finds none in the whole
@@ -18,25 +18,24 @@ const [LEAST_TO_LET_BE, LEAST_TO_ASK] = [7, 12]
  */
 export function lookedAtAgain(features: Features, judged: readonly Judged[]): readonly Judged[] {
   const { classifier } = features.reading.lexicon
-  const hints = judged.some(isHint)
-  const least = hints ? LEAST_TO_LET_BE : LEAST_TO_ASK
-  if (classifier === null || countOf(features) < least || saysTooLittle(features)) return judged
+  if (classifier === null || countOf(features) < LEAST_TO_ASK || saysTooLittle(features)) return judged
   if (judged.some(isEmergency)) return judged
   const said = saidPartsOf(features)
-  const likelihoods = said.length < least ? null : classifier.likelihoods(said.whole)
+  const likelihoods = said.length < LEAST_TO_ASK ? null : classifier.likelihoods(said.whole)
   if (likelihoods === null) return judged
-  const rest = hints ? lettingBe(judged, said, likelihoods, classifier) : judged
-  if (said.length < LEAST_TO_ASK) return rest
+  const mayLetBe = said.length >= LEAST_TO_LET_BE && judged.some(isHint)
+  const rest = mayLetBe ? lettingBe(judged, said, likelihoods, classifier) : judged
   const isFound = (sign: SignId): boolean => judged.some(({ match }) => match.rule.sign === sign)
   const likely = SIGN_IDS.filter(
     (sign, i) =>
-      likelihoods[i]! >= classifier.ask && !isFound(sign) && !(sign === HARM && leavesIn(features)),
+      likelihoods[i]! >= classifier.limits.ask && !isFound(sign) && !(sign === HARM && leavesIn(features)),
   )
   if (likely.length === 0) return rest
   // what is likely only by a figure of speech is none
   const { literal } = said
+  if (literal !== null && literal.length < LEAST_TO_ASK) return rest
   const literally = literal === null ? likelihoods : (classifier.likelihoods(literal) ?? likelihoods)
-  const asked = likely.filter((sign) => literally[SIGN_IDS.indexOf(sign)]! >= classifier.ask)
+  const asked = likely.filter((sign) => literally[SIGN_IDS.indexOf(sign)]! >= classifier.limits.ask)
   return [
     ...rest,
     ...asked.map((sign): Judged => ({ match: matchOf(sign, features, said), verdict: 'unsure' })),
@@ -60,7 +59,7 @@ function lettingBe(
   whole: readonly number[],
   classifier: Classifier,
 ): readonly Judged[] {
-  const { still, stillOther, agrees } = classifier
+  const { still, stillOther, agrees } = classifier.limits
   if (Math.max(...whole) >= Math.max(still, stillOther, agrees)) return judged
   const most = mostIn(said, whole, classifier)
   const any = Math.max(...most)

@@ -72,6 +72,8 @@ export const CUES = [
   'thing',
   'gerund',
   'finding',
+  'works',
+  'well',
   'score',
   'leaving',
   'idiom',

@@ -25,6 +25,7 @@ export const bladder: LexiconSource['words'] = {
   cant: `
     (am/is/are/was/were/im/i'm/be/been/being/isn't/isnt/wasn't/wasnt/could/did) not (able to/being able to/able), (can/could) not able to,
     can't, cant, can not, cannot, couldn't, couldnt, could not, unable, unable to, not able to,
+    (never/never once/not once/not one time/at no point/at no time/no way) (can/could/was/am) i (able to/),
     not being able to, wasn't able to, wasnt able to, isn't able to, can no longer, no longer able to,
     no longer can, can't seem to, cant seem to, won't let me, impossible, impossible to, struggle,
     struggling, struggled, struggles, hard to, hard time, hard work, harder to, difficult, difficult to,
@@ -183,7 +184,7 @@ export const bladder: LexiconSource['words'] = {
     no feel, no more feeling, no longer any (feeling/sensation/urge), without feel,
     can't feel, cant feel, cannot feel, can not feel, couldn't feel, couldnt feel, don't feel, dont feel,
     do not feel, doesn't feel, doesnt feel, didn't feel, didnt feel, not feel, not feeling, no feeling,
-    no sensation, no urge, lost the feeling, lost feeling, lost the sensation, lost the urge, can't sense,
+    no sensation, no urge, (not a/not a single/not one/not one single/not the slightest/zero/nil) (feeling/sensation/urge), lost the feeling, lost feeling, lost the sensation, lost the urge, can't sense,
     cant sense, don't sense, can't tell, cant tell, cannot tell, don't know, dont know, do not know,
     didn't know, didnt know, no idea, unaware, not aware, no warning, without warning, without feeling,
     without (my/me/even/) (knowing/noticing/realising/realizing/feeling/feeling it),

@@ -2,8 +2,19 @@ import type { LexiconSource } from '../shape.ts'
 
 /** How English denies, answers no, turns against what it said and goes on. */
 export const denials: LexiconSource['words'] = {
+  /** Of `no`: what denies in one phrase that something is amiss. */
+  well: `
+    no (problem/problems/trouble/troubles/issue/issues) (with/), no difficulty (with/), no bother with,
+    no concerns (with/about/over), no worries with,
+    nothing (wrong/up/weird/odd/to report/the matter) with, nowt wrong with`,
+  /** What ought to work, and doing it: whoever denies these tells a sign. */
+  'works-word': `
+    (bladder/bowel/anal) control, control of (my/the) (bladder/bowels/bowel/pee/poo/water),
+    try, tried, trying, want, wanted,
+    can, could, able, able to, ability, feel, felt, sense, notice, control, feeling, sensation, urge, strength, erection, erections,
+    stream, flow, hold, push, pass, peed, pee, weed, wee, manage, managed, comes, comes out, works, working`,
   no: `
-    no problem, no problems, no trouble, no troubles, no issue, no issues, no difficulty,
+    no problem, no problems, no trouble, no troubles, no issue, no issues, no difficulty, not a single, not one single,
     no, zero, without, without any, free of, free from, absence of, no sign of, no signs of,
     no more signs of, no (evidence/trace/hint/symptoms/symptom) of, nothing (like/in the way of/by way of),
     lack of any, clear of, no longer have (that/the/a/any/my/this), not (any/a), nor any, no new, no sudden,
@@ -11,7 +22,7 @@ export const denials: LexiconSource['words'] = {
     (havent/haven't) (any/a/no), ain't got (any/no/), aint got (any/no/),
     (not had/not got/not having) (any/a/), no problems with, no problem with, no issues with,
     no issue with, no trouble with, no troubles with, no bother with, no difficulty with,
-    nothing wrong with, nothing up with,
+    nothing wrong with, nothing up with, nothing the matter with,
     nothing weird with, nothing odd with, nothing to report with, nowt wrong with, no worries with,
     no concerns (with/about/over), denies, denying, deny, deny any, denies any, neither, nowt, zilch, nada,
     minus,
@@ -28,7 +39,7 @@ export const denials: LexiconSource['words'] = {
     does not, didn't, didnt, did not, never, ain't, aint, haven't, havent, hasn't, hasnt, hadn't, hadnt,
     have not, has not, had not, is not, are not, was not, am not, not at all, neither, not been,
     hasn't been, not getting, not feeling, nothing, nor, nothing is, nothing's, nowhere, never been,
-    never once, nothing feels, (not/it's not/its not) that (i/i've/ive/my/it/it's/there's/there is),
+    never once, not once, not one time, nothing feels, (not/it's not/its not) that (i/i've/ive/my/it/it's/there's/there is),
     (not/it's not/its not) (as if/as though/like) (i/i've/my/it),
     (can't/cant/cannot/wouldn't/couldn't) say (that/) (i/i've/ive/there is/there's/my/it) (have/had/got/)`,
   nil: `

@@ -1,5 +1,10 @@
 /** What befalls a house, its things, its animals and the weather, in words that tell of a body elsewhere. */
 export const house = `
+  (time for/get to/got to/get round to/get around to/round to/around to/to/manage/do/face/fit in) either of (em/them),
+  (this/the) (heat/cold/weather/hill/session/erg/commute) is (gonna/going to) kill me (tonight/today/tomorrow/one day), time for a new (mattress/phone/car/bike/job/haircut/coat/chair/boat),
+  took (6/8/10/12/14/15/20/21/28) (tablets/pills/doses) in (2/3/4/5/6/7/10/two/three/four/five/six/seven/ten) days, as prescribed,
+  (wrote/writing/posted/sent) (the/some) letters for the (club/crew/committee/regatta/choir/school), shivering on the (pontoon/dock/bank/slip/landing stage/start line),
+  (quit/quits) (hurting/aching/twitching/tingling/cramping/complaining/moaning/bothering/burning/throbbing/acting up),
   (laptop/phone/car/van/bike/battery/app/bot/tablet/computer/printer/boiler/kettle/watch/tv/telly/wifi/internet/band/chair/boat/motor/engine) (just/) (quit/quits/gave up/gives up) on me,
   (the tap/the taps/kitchen tap/bathroom tap/roof/ceiling/car/tent/flask/goggles/cistern/boiler/bucket/kayak/wellies/shed/gutter/radiator/teapot/dishwasher/kettle) (is/are/was/were/has/have/keeps/kept/) (leaks/leaked/leaking/leak/drips/dripped/dripping/drip),
   leak in the (loft/yard/roof/garage/kitchen/ceiling/cellar/attic/pipe/pipes/shed/tent/hull/conservatory), (paddling pool/hot water bottle/water bottle/hose/tyre/dinghy/airbed/air bed) (has/had/) (leaked/burst/sprung a leak),

@@ -54,6 +54,7 @@ export const helpers: LexiconSource['words'] = {
     weak, weaker, weakened, no strength, no power, lost strength, lost power, paralysed, paralyzed`,
   'numb-word': `
     numb, numbed, numbish, gone numb, went numb, goes numb, going numb, no feeling, no sensation,
+    (not a/not a single/not one/not one single/not the slightest/zero/nil) (feeling/sensation),
     lost feeling, lost the feeling, lost sensation, losing feeling`,
   'at-it': `(at/doing) it (too/as well/aswell/also/now), acting up too, playing up too, kicking off too`,
   'started-too': `

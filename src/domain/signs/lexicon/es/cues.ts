@@ -4,8 +4,22 @@ import { letBe } from './let-be.ts'
 
 /** How Spanish denies, doubts, supposes and turns a sentence. Accents are folded away, so "sí" and "si" are one. */
 export const cues: LexiconSource['words'] = {
+  /** Of `no`: what denies in one phrase that something is amiss. */
+  well: `
+    sin (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al),
+    no tengo (problema/problemas/dificultad/dificultades/cambios/molestias) (para/con/de/en/al),
+    (ni/sin/) nada (raro/rara/extrano/malo/anormal/distinto) (en/al/con/por/)`,
+  /** What ought to work, and doing it: whoever denies these tells a sign. */
+  'works-word': `
+    gana de, ganas de, ganas de orinar, control de, controlo el, controlo la, intento, intente, intentar, trato, trate,
+    quiero, quise, pujo, aprieto,
+    puedo, podia, pude, podemos, poder, pueda, podido, logro, logre, logrado, consigo, consegui, conseguido, alcanzo,
+    siento, sentia, senti, sentir, sentido, noto, notaba, note, notar, notado, percibo, percibir, aguanto, aguantar,
+    controlo, controlar, retengo, retener, sensibilidad, sensacion, tacto, control, gana, ganas, fuerza, fuerzas,
+    ereccion, erecciones, chorro, orino, orine, orinaba, meo, mee, meaba, hago, hice, hacia, sale, salen, salio, responde,
+    responden, se me para, se me levanta`,
   no: `
-    (no/tampoco) (tengo/hay/he tenido/tuve) nada, no, sin, ni, tampoco, ningun, ninguna, ninguno, nada de,
+    sin (sentir/notar) nada (raro/rara/distinto/extrano/anormal/malo/nuevo) (en/al/), (ninguna/ni una/ni una sola/sin/cero) sensacion (de/rara/extrana/distinta/nueva) (en/al/con/por/), (no/tampoco) (tengo/hay/he tenido/tuve) nada, no, sin, ni, tampoco, ningun, ninguna, ninguno, nada de,
     cero, niega, niego, jamas, nunca, libre de, (no/tampoco/nunca) (tengo/hay/tuve/he tenido/habia/tenia)
     (ningun/ninguna/ninguno/nada de/ni/mas/nada raro en), (no/tampoco/nunca) (noto/siento)
     (ningun/ninguna/ninguno/nada de/mas/nada raro en), (no/tampoco/nunca) (tengo/hay/tuve/he tenido),
@@ -15,7 +29,7 @@ export const cues: LexiconSource['words'] = {
     (siquiera/hay/tengo), no tengo (problema/problemas/dificultad/dificultades/cambios/molestias)
     (para/con/de/en/al), ausencia de, nada nuevo en, (ni/sin/) nada (raro/rara/extrano/malo/anormal/distinto) (en/al/con/por/), (ni/sin) nada nuevo (en/al/con/por/),
     sin nada (en/por), (nada de/sin/ni/no tengo/no hay) (sensaciones/cosas) (raras/extranas) (en/al/), negativo (a/en/de)`,
-  not: `no es que (tenga/sienta/note/haya), no estoy, no esta, no estan, no es, no son, no he, no ha, no han`,
+  not: `en ningun momento, ni una vez, ni una sola vez, no es que (tenga/sienta/note/haya), no estoy, no esta, no estan, no es, no son, no he, no ha, no han`,
   nil: `(no/tampoco) me (duele/duelen/molesta/molestan), no, nada, nunca, ninguno, ninguna, negativo, nop, nope, para nada, en absoluto, ausente, nel`,
   double: `ni, sin, ni siquiera, nada de`,
   unsaid: `
@@ -32,7 +46,7 @@ export const cues: LexiconSource['words'] = {
   unfelt: `
     (no/tampoco/ni/nunca) (siento/noto/note/senti/sentia/notaba/he sentido/he notado/percibo/aprecio/observo/veo/vi/he visto) (ningun/ninguna/nada de/mas/)`,
   'felt-word': `
-    hinchazon, hinchazones, fiebre, escalofrios, mareo, mareos, debilidad, perdida de fuerza, falta de fuerza, flojera, corriente, corrientes, descarga, descargas,
+    hinchazon, hinchazones, escape, escapes, fuga, fugas, goteo, goteos, fiebre, escalofrios, mareo, mareos, debilidad, perdida de fuerza, falta de fuerza, flojera, corriente, corrientes, descarga, descargas,
     enrojecimiento, calor, problemas, problema, dificultad, dificultades, cambios, cambio, alteracion, alteraciones`,
   'deny-all': `
     (no/tampoco/) (tengo/hay/he tenido/tuve/he notado/noto/siento/he sentido/me pasa/me ha pasado/me paso/me ocurre/presento/sufro/veo/) (nada/ninguno/ninguna/ni uno/ni una) de (todo/) (eso/esto/ello/ellos/ellas/esos/esas/estos/estas/esas cosas/estas cosas/esas cosas raras/esos sintomas/los sintomas/las cosas/las senales/esas senales/lo anterior/los anteriores/las anteriores/la lista/lo demas),
@@ -177,6 +191,8 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), (pues/la respuesta es/le dije que/dije que/conteste que) si, y asi es, ahora yo, justo lo que me pasa`,
   idiom: `
+    (no quiero/no queremos/no pienso/no aguanto) (vivir/convivir) con mi (suegra/suegro/suegros/ex/cunado/cunada),
+    (irme/irnos/me voy/nos vamos) de (vacaciones/viaje/fiesta/camping/excursion/finde/fin de semana/compras/copas), la de la (madrugada/tarde/manana),
     ${figures},
     ${letBe},
     se me cayo (un/una/el/la/mi) (plato/vaso/taza/movil/telefono/celular/libro/botella/caja/mando/huevo/pan/pesa/mancuerna) al (suelo/piso/agua),

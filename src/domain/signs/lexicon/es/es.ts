@@ -64,6 +64,7 @@ export const es: LexiconSource = {
     topic: ['bladder', 'pee', 'loo', 'bowel', 'poo', 'wind', 'erection', 'sex', 'elsewhere'],
     odd: ['odd-word'],
     gone: ['gone-finding'],
+    works: ['works-word', 'can-pee'],
     shielded: ['on-purpose', 'also-word'],
     symptom: ['numb', 'numb-noun', 'tingle', 'tingle-noun', 'weak-noun', 'swollen', 'felt-word'],
     thing: [
@@ -172,6 +173,7 @@ export const es: LexiconSource = {
     wipe: 'saddle-numbness',
     bladder: 'bladder-change',
     pee: 'bladder-change',
+    'can-pee': 'bladder-change',
     bowel: 'bowel-change',
     poo: 'bowel-change',
     erection: 'sexual-change',

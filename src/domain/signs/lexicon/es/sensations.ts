@@ -28,6 +28,7 @@ export const sensations: LexiconSource['words'] = {
   'numb-word': `
     adormecido, adormecida, adormecidos, adormecidas, entumecido, entumecida, acorchado, acorchada, perdida
     de sensibilidad, (perdi/he perdido/pierdo) (la/) sensibilidad, no tengo sensibilidad, sin sensibilidad,
+    (ninguna/ni una/ni una sola/ni la menor/ni la mas minima/ni pizca de/ni gota de/nada de/cero/nula) (sensacion/sensibilidad),
     se me duerme, se me duermen`,
   'tingle-noun': `
     hormigueo, hormigueos, ormigueo, cosquilleo, cosquilleos, hormiguitas, hormigas, alfileres, agujas,
@@ -47,6 +48,8 @@ export const sensations: LexiconSource['words'] = {
     ha dolido`,
   sore: `molestia, molestias, resentidas, cargadas`,
   'no-feel': `
+    (no consigo/no logro/no puedo/no alcanzo a/no llego a/no soy capaz de/incapaz de/soy incapaz de/no me deja/es imposible) (sentir/notar) nada,
+    (no/ya no/nunca) (tengo/hay/tener/queda/me queda) (ninguna/nada de/mas) (sensibilidad/tacto),
     no ciento,
     (apenas/casi no/ya ni/ni siquiera) (siento/noto), (no/ya no/apenas/casi no/nunca/no me/ya no me/apenas
     me/casi ni/casi no me/ni/ni me) (siento/noto/sentia/notaba/senti/note/he sentido/he notado/entero/doy

@@ -139,6 +139,8 @@ export const frames: NetSource['frames'] = [
   ['new-symptoms-elsewhere', 'also-arms', { unless: 'drill' }],
   ['new-symptoms-elsewhere', 'eye-part & not-good', { within: 4 }],
   ['self-harm', 'harm-ask', {}],
+  ['self-harm', 'given-away & left-in-order|farewell', { within: 14, across: true }],
+  ['self-harm', 'left-in-order & farewell', { within: 14, across: true }],
   ['bowel-change', '-shut-tight', { unless: 'drill|thing' }],
   ['saddle-numbness', 'look-to-know', {}],
   ['bladder-change', 'look-to-know', {}],

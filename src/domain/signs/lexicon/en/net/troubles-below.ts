@@ -81,7 +81,7 @@ export const below: NetSource['words'] = {
     hobbl(e/es/ing), shuffl(e/es/ing), foot drop, tired after (ten/five/two/a few) steps, tires quickly,
     clip(s/ped/ping), knock(s/ing) into, hit(s/ting) the (step/kerb/curb/stair/edge),
     miss(es/ed/ing) the (step/kerb/curb/stair/pedal), slid(es/ing) off, strength has, strength is, power has,
-    power is, bail(s/ed/ing), quit(s/ting), vanish(es/ed), goes on me, went on me, lets go, let go, lopsided`,
+    power is, bail(s/ed/ing), quit(/s/ting), vanish(es/ed), goes on me, went on me, lets go, let go, lopsided`,
   'leg-act': `
     reliable, steady, stable, strong, responsive, trustworthy, to be trusted, be trusted, holding up, keeping up,
     tap*, lift(/s/ed/ing), rais(e/es/ed/ing), hold(/s/ing), bear(/s/ing), carry(/ing), carries,

@@ -125,6 +125,18 @@ export const ways: NetSource['words'] = {
     said goodbye to (the kids/everyone/my kids/my family) in my head,
     (can't/cant/cannot) do (this/life/this life) (any more/anymore/any longer), finish it all, finish myself,
     not wake up (again/tomorrow), no way out (but/except)`,
+  // leave-takings: each by itself is ordinary, two together are asked about
+  'given-away': `
+    (giving/gave/given/give) (all/) (my/the) (guitar/bike/boat/oars/scull/tools/records/books/watch/rings/ring/jewellery/jewelry/clothes/camera/piano/violin/fiddle/car/van/phone/laptop/collection/medals/fishing rods/rods/plants/furniture/dog/cat/things/stuff) away,
+    (giving/gave/given/give) away (all/) (my/the/most of my), rehom(ed/ing) (my/the), (found/finding) (a/another/a new/a good) home for (my/the) (dog/cat/pets/hens/horse)`,
+  'left-in-order': `
+    (sorted/sorting/wrote/written/writing/listed/left/leaving/printed) (out/down/) (all/) (my/the) (passwords/will/bank details/bills/insurance/pension/papers/paperwork/accounts/funeral),
+    (passwords/will/bank details/papers/insurance/accounts) (are/is) (all/) (sorted/done/written down/in the drawer/on the table/in an envelope/with my),
+    put my (papers/affairs/things) in order, (paid/planned/chosen/picked) (for/out/) (my/the) (funeral/hymns/own funeral)`,
+  farewell: `
+    (wrote/written/writing/write/left/leaving) (a/) (card/cards/letter/letters/note/notes) (to/for) (mum/mom/mam/dad/my/the/each/them/everyone/everybody),
+    (wrote/written/writing/write) (mum/mom/mam/dad/my mum/my mom/my dad/my sister/my brother/my wife/my husband/my kids/the kids/my son/my daughter/my daughters/my sons/everyone/everybody/them all) (a/) (card/cards/letter/letters/note/notes),
+    (said/saying/say) (a proper/proper/my/a/) (goodbye/goodbyes) (to/), (hugged/kissed/rang/called/phoned) (them/everyone/everybody/all of them/the kids/my kids) (all/) (one last time/for the last time)`,
   'eye-part': `eye(/s), eyesight, vision`,
   'not-good': `not (good/right/clear/great) (since/for/these/lately/now)`,
   'buy-word': `bought, buy(/ing), wear(/ing), wore, started wearing, using, gone through, getting through, need(/ing), had to get`,

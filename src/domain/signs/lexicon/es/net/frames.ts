@@ -149,4 +149,6 @@ export const frames: NetSource['frames'] = [
   ['night-sweats', 'sweat & asleep', { within: 4 }],
   ['cancer-history', 'tumour & tumour-bad', { within: 5 }],
   ['self-harm', 'no-sense', {}],
+  ['self-harm', 'given-away & left-in-order|farewell', { within: 14, across: true }],
+  ['self-harm', 'left-in-order & farewell', { within: 14, across: true }],
 ]

@@ -205,5 +205,18 @@ export const otherWays: NetSource['words'] = {
   asleep: `dormid(o/a), durmiendo, de noche, por la noche, por las noches, de madrugada, noche, noches, amanezco, amaneci, me despierto`,
   tumour: `biopsia, ganglio(/s), metastasis, maligno, maligna, oncolog(o/a/ia), marcadores, mamografia, quimio, radioterapia, bultito`,
   'tumour-bad': `mal, malo, mala, salio, maligno, positiv(o/a), malas noticias, me (dieron/encontraron/detectaron/hicieron/toca), nuevo, alterad(o/a), sospechos(o/a)`,
+  // leave-takings: each by itself is ordinary, two together are asked about
+  'given-away': `
+    (regale/regalo/regalando/he regalado/doy/di/dando/he dado/repartiendo/reparti) (toda/todas/todo/todos/) (mi/mis/la/el) (guitarra/bici/bicicleta/bote/barca/remos/herramientas/discos/libros/reloj/anillo/anillos/joyas/ropa/camara/piano/violin/coche/carro/auto/moto/computadora/ordenador/coleccion/medallas/canas/plantas/muebles/perro/perra/gato/gata/cosas),
+    (busque/buscando/encontre/buscado/encontrado/busco) (una casa/casa/quien se quede/familia) (a/para/con) (mi/mis/el/la) (perro/perra/gato/gata/perros/gatos/gallinas)`,
+  'left-in-order': `
+    (deje/dejo/dejando/he dejado/anote/apunte/escribi/ordene/arregle/arreglando/le di/le pase) (anotadas/escritas/listas/a mano/) (a mi hermana/a mi hermano/a mi mama/a mi hijo/a mi hija/) (todas/todos/) (mis/las/el/mi/los/la) (claves/contrasenas/testamento/cuentas/papeles/seguro/pension/escrituras/entierro/funeral),
+    (claves/contrasenas/papeles/testamento/cuentas/seguro) (ya/) (estan/esta/quedaron/quedan) (listas/listos/listo/anotadas/arreglado/arreglados/en orden/en un sobre/en el cajon/en la mesa),
+    (deje/dejando/puse/he dejado/he puesto/puesto) (mis/las/todas mis/mis papeles y) (cosas/papeles/cuentas) en orden, pague (el/mi) (entierro/funeral/nicho)`,
+  farewell: `
+    (escribi/le escribi/les escribi/escribiendo/he escrito/deje/les deje/le deje/dejando) (a/) (cada uno/cada una/) (una carta/unas cartas/cartas/una nota/notas/una tarjeta/tarjetas) (a/para) (mi/mis/mama/papa/cada/todos/ellos/ellas/los/las),
+    (escribi/le escribi/les escribi/he escrito) (a/) (mi mama/mi papa/mama/papa/mi mujer/mi marido/mis hijos/mis hijas/los ninos/los nenes/mi hermana/mi hermano/todos) (una carta/unas cartas/una nota/una tarjeta),
+    (me despedi/despedirme/despidiendome/me he despedido) (de) (todos/todas/mi/mis/los/las/cada),
+    (abrace/bese/llame) (a) (todos/mis hijos/los ninos/cada uno) por ultima vez`,
   'no-sense': `no le (veo/encuentro/hallo) (el/) sentido a (nada/esto/la vida/seguir), nada tiene sentido, para que seguir, sin ganas de vivir, (se acabo/quiero que se acabe) todo`,
 }

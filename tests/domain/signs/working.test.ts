@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest'
+import { screen } from '../../../src/domain/signs/screen.ts'
+
+describe('a thing that works, denied', () => {
+  it.each([
+    ['en', 'feeling when I wipe: none', 'saddle-numbness'],
+    ['en', 'feel the paper? no', 'saddle-numbness'],
+    ['en', 'no pain or feeling down there', 'saddle-numbness'],
+    ['en', 'nor can i pee', 'bladder-change'],
+    ['en', 'bladder control: none', 'bladder-change'],
+    ['en', 'neither pee nor poo will come out', 'bowel-change'],
+    ['en', 'erections: none', 'sexual-change'],
+    ['es', 'ni orinar puedo', 'bladder-change'],
+    ['es', '¿puedo orinar? no', 'bladder-change'],
+    ['es', 'no tengo fiebre ni puedo orinar', 'bladder-change'],
+    ['es', 'sensibilidad al limpiarme, ninguna', 'saddle-numbness'],
+    ['es', 'no tengo dolor ni sensibilidad en la entrepierna', 'saddle-numbness'],
+    ['es', 'ni pis ni caca me salen', 'bowel-change'],
+    ['es', 'erecciones: cero', 'sexual-change'],
+  ] as const)('%s: %s is asked about', (locale, text, sign) => {
+    const { signs, denied } = screen(text, locale)
+    expect(signs).toContain(sign)
+    expect(denied).not.toContain(sign)
+  })
+
+  it.each([
+    ['en', 'leaking pee: no', 'bladder-change'],
+    ['en', 'no problems with bladder control', 'bladder-change'],
+    ['en', "haven't felt any numbness down there", 'saddle-numbness'],
+    ['en', 'no, I can feel everything when I wipe', 'saddle-numbness'],
+    ['es', 'problemas de control de la orina ninguno', 'bladder-change'],
+    ['es', 'sensacion rara al limpiarme, ninguna', 'saddle-numbness'],
+    ['es', 'no tengo dolor ni hormigueo en la entrepierna', 'saddle-numbness'],
+    ['es', 'ni pis ni caca se me escapan', 'bladder-change'],
+  ] as const)('%s: %s stays a denial', (locale, text, sign) => {
+    const { signs, denied } = screen(text, locale)
+    expect(signs).toEqual([])
+    expect(denied).toContain(sign)
+  })
+})
