@@ -5,6 +5,7 @@ import { answersApart } from './answers.ts'
 import { careOf, inTheirOrder, type SignId } from './catalogue.ts'
 import type { Compiled } from './compile.ts'
 import { Context } from './context.ts'
+import { doubtfulDenials } from './doubtful-denials.ts'
 import { denials, evidenceOf } from './evidence.ts'
 import type { Features } from './features.ts'
 import { besideFineElsewhere } from './fine-elsewhere.ts'
@@ -20,7 +21,6 @@ import { lookedAtAgain } from './second-look.ts'
 import { asidesOf, type Said, unitsOf } from './units.ts'
 import type { Weights } from './weights.ts'
 import { MAIN, NET, wordsOf } from './words.ts'
-import { workingDenied } from './working.ts'
 
 const NOTHING: Screening = { signs: [], denied: [], care: 'none', unsure: [], evidence: [] }
 
@@ -94,7 +94,7 @@ function screenFeatures(folded: Folded, features: Features): Screening {
   const { reading, net } = features
   if (reading.units.length === 0) return NOTHING
   const heard = lookedAtAgain(features, judgedOf(reading, learnedOf(features), netMatches(net, reading)))
-  const judged = [...heard, ...workingDenied(reading)]
+  const judged = [...heard, ...doubtfulDenials(reading)]
   const { sure, unsure } = sorted(judged)
   const signs = inTheirOrder([...sure, ...unsure])
   const denied = denials(reading, judged, signs)

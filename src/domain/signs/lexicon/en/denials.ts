@@ -12,7 +12,8 @@ export const denials: LexiconSource['words'] = {
     (bladder/bowel/anal) control, control of (my/the) (bladder/bowels/bowel/pee/poo/water),
     try, tried, trying, want, wanted,
     can, could, able, able to, ability, feel, felt, sense, notice, control, feeling, sensation, urge, strength, erection, erections,
-    stream, flow, hold, push, pass, peed, pee, weed, wee, manage, managed, comes, comes out, works, working`,
+    stream, flow, hold, empty, empties, respond, responds, tell, tells, work, can feel, could feel, sense of touch, sense of,
+    awareness of, message from, luck, push, pass, peed, pee, weed, wee, manage, managed, comes, comes out, works, working`,
   no: `
     no problem, no problems, no trouble, no troubles, no issue, no issues, no difficulty, not a single, not one single,
     no, zero, without, without any, free of, free from, absence of, no sign of, no signs of,

@@ -3,6 +3,14 @@ import type { LexiconSource } from '../shape.ts'
 /** Signs told by a picture, where no word names them; each is asked about. */
 export const oblique: LexiconSource['words'] = {
   'oblique-saddle': `
+    (doubt/don't think/dont think/doesn't seem like/not sure) (that/) i (can/could) feel (my privates/my bits/down there/when i wipe/it when i wipe/the paper/between my legs/when i pee),
+    can you feel when you wipe (no/nope), wiping nothing,
+    (still/again/just/same/absolutely/got/there's/theres/completely/literally/still got) (nothing/none/zilch/nowt/naff all) (down there/down below/between my legs/between the legs/when i wipe/in the saddle),
+    nothing at all when i wipe, (nothing/nowhere/nor/neither) (can/do/could/did) i feel (down there/when i wipe/when i pee/between my legs/my bits), nowhere near normal down there,
+    (could feel/was fine/felt fine/felt normal/felt ok) (down there/my bits/between my legs/when i wipe) (until/till) (last night/this morning/yesterday/today/monday/tuesday/wednesday/thursday/friday/saturday/sunday),
+    before (this/monday/tuesday/wednesday/thursday/friday/saturday/sunday/last week) i could feel (my bits/down there/the paper/when i wipe),
+    (wish/wished/if only) (i/) could (just/still/) feel (my bits/my privates/down there/the paper/when i wipe/between my legs), (will i ever/when will i) feel (my bits/my privates/down there) again, how long (until/till/before) i can feel (when i wipe/down there/my bits), i should feel it when i wipe,
+    everything feels (normal/fine) except when i wipe, if you ignore the numb (crotch/bits/privates/saddle),
     lost (the/) feeling of time and (of/in/) (my/the) (bum/bottom/crotch/saddle/bits/groin),
     (nothing/nowt/naff all/no feeling) (down there/down below/between the legs/between my legs) (i/just/when/at all/like), (between the legs/down there/down below) (nothing/nowt/just nothing), (felt/feel) (none of it/nothing at all/nothing nothing/nothing) (when/as) (the nurse/they/he/she) (did/put/used), (smear/smear test/pap smear/internal exam/speculum) (today/and/i) (i/and/) (felt/feel) nothing, at my smear,
     (ball/balls/testicle/testicles) area (tingling/tingles/numb/odd/fuzzy/dead/asleep),
@@ -19,6 +27,9 @@ export const oblique: LexiconSource['words'] = {
     (never/not/isn't/isnt) numb (except/unless/until/apart from/only/other than) (when/if/) (i/) (wipe/wiping/go/sit/sit down/sitting/pee/poo/am on the loo/on the loo),
     (not/isn't/isnt) numb this is gone (completely/totally/) down there`,
   'oblique-bladder': `
+    (doubt/don't think/dont think/doesn't seem like/not sure) (that/) i (can/could) (pee/wee/feel when i pee) (if i tried/now/any more/anymore/today/properly/), barely a dribble,
+    (still/again/same) no (wee/pee), no (wee/pee/weeing/peeing) (today/yet/all day/all night/at all/this morning/since), no (wee/pee) no (poo/poop), not a (wee/pee) (yet/today),
+    (wish/wished/if only) (i/) could (just/still/) (pee/wee/poo), when will i be able to (pee/wee/poo) (again/), nor does my bladder empty,
     (how do/how can/how would/how will/unsure/unsure if/not sure/not sure if/can't say/cant say/never do) i know when i need (the loo/the toilet/the bathroom/to go/to pee/to wee/a wee/a pee), i know when i need (the loo/the toilet/the bathroom/to go/to pee/to wee/a wee/a pee) (but/when/only when) (it's/its/it is/) too late, still none (comes/came) out, (i'm/im/i am) potty training myself,
     (bedwetting/bed wetting/wet the bed/wetting the bed) (at/aged/again) (my age/thirty/forty/fifty/3*/4*/5*/6*/), (put/fitted/gave) (me/) (a/the) (bag/catheter/tube) (in/on) (me/) (because/cos/as/since/at), (couldn't/couldnt/can't/cant/cannot) go (and they/so they) (drained/emptied), (ml/mls/litre/litres) (came/drained) (out/off/),
     (can't/cant/cannot/couldn't/couldnt/could not/not able to) (turn/shut/switch) it off once (it/it's/its) (began/started/going/begun), (nothing to flush/dry loo/dry toilet) (for/in/since/all/10/ten/12/twelve/8/eight), (day/week) (two/three/one/2/3) of pads, (wearing/wear/bought) (pads/nappies/pull ups/pull-ups) (now/since/because/cos),
@@ -36,10 +47,15 @@ export const oblique: LexiconSource['words'] = {
     (someone/somebody/someone's/someone has/) (pulled the plug/plug pulled/switched off/turned off/power cut/cut the power/lights out/flat battery) (on/in/to/from/for) (both/both my/my/the) legs,
     caught it (off/from) (my/the) (left/right/other), (good/other/fine) (leg/side) (isn't/isnt/is not/is no longer) (good/so good/fine/the good one) (anymore/any more/any longer/either)`,
   'oblique-weakness': `
+    (doubt/don't think/dont think/doesn't seem like/not sure) (that/) i (can/could) (stand on/get up on/rise on/walk on) (my/) (toes/tiptoes/heels),
+    nor can i (stand on/get up on/rise on/walk on) my (toes/tiptoes/heels), nor does my foot (lift/come up/move), no chance of (standing/getting up/walking) on my (toes/heels), no getting up on my (toes/heels),
+    (before this/last week/last month/before monday/before friday/before the weekend) i could (stand on/walk on/get up on) my (toes/tiptoes/heels), my (foot/leg/ankle) was fine (until/till) (last night/this morning/yesterday/today),
+    (strength/power) in (my/the/) (left/right/) (foot/leg/ankle/toes/calf) (none/zero/nil/nothing/gone), (stand on/get up on) (my/) (toes/tiptoes) forget it,
     weak at the knees (for/over) (no reason/days/weeks/hours/a day/a week/an hour/two/three/the last/the past/the weekend/a while),
     knee (bent/bends/folded/folds) (all/) (by itself/on its own), (giving/gives/gave) out (the/my) (knee/leg/ankle), flop flop, lame (left/right), (left/right) (not sore/isn't sore/no pain) lame,
     (leg/foot/ankle/calf/thigh) (power/strength) (is/was/'s/down to/at/) (half/a quarter/a third/less than half) (of/) (what it was/what it should be/normal), half (the/of the/my) (power/strength) (in/of) (my/the/that/this) (leg/foot/calf/thigh/ankle)`,
   'oblique-stroke': `
+    my face (no longer moves/won't move/doesn't move/wont move/doesnt move) (on/) (the/) (left/right/one side),
     word salad, (one armed/one-armed) (now/all of a sudden/since/today), arm (just/) (dropped/has dropped/drops) off duty, (can't/cant/cannot/couldn't) (pull a pint/lift my arm/raise my arm/lift the cup/hold the cup/hold my phone) (at all/since/all of a sudden/suddenly/came on/),
     (dribbles/dribbling/dribbled/leaks/leaking/leaked/spills/spilling/spilled/runs/ran/running/falls/fell/pours/drools/drooling) (out/) (of/from/down) (one/the left/the right/the/my left/my right) (corner/corner of my mouth/side of my mouth/side of my face),
     (drink/tea/coffee/water/food/soup/drool/saliva/spit) (dribbles/dribbling/leaks/leaking/spills/runs/falls/keeps falling/comes/pours) (out/) (of/from/down) (one/the left/the right) side`,

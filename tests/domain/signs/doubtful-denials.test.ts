@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { screen } from '../../../src/domain/signs/screen.ts'
 
-describe('a thing that works, denied', () => {
+describe('what reads like a denial and may tell the sign', () => {
   it.each([
     ['en', 'feeling when I wipe: none', 'saddle-numbness'],
     ['en', 'feel the paper? no', 'saddle-numbness'],
@@ -10,6 +10,13 @@ describe('a thing that works, denied', () => {
     ['en', 'bladder control: none', 'bladder-change'],
     ['en', 'neither pee nor poo will come out', 'bowel-change'],
     ['en', 'erections: none', 'sexual-change'],
+    ['en', 'numb not painful down there', 'saddle-numbness'],
+    ['en', 'numb but no pain down there', 'saddle-numbness'],
+    ['en', 'wee normal: no', 'bladder-change'],
+    ['en', 'neither my bladder nor my bowels work', 'bladder-change'],
+    ['en', 'never once could I stand on my toes', 'leg-weakness'],
+    ['en', 'not a single feeling down there', 'saddle-numbness'],
+    ['es', 'ninguna sensación ahí abajo', 'saddle-numbness'],
     ['es', 'ni orinar puedo', 'bladder-change'],
     ['es', '¿puedo orinar? no', 'bladder-change'],
     ['es', 'no tengo fiebre ni puedo orinar', 'bladder-change'],
@@ -25,6 +32,8 @@ describe('a thing that works, denied', () => {
 
   it.each([
     ['en', 'leaking pee: no', 'bladder-change'],
+    ['en', 'sore but no numbness down there', 'saddle-numbness'],
+    ['en', 'neither my bladder nor my bowels bother me', 'bladder-change'],
     ['en', 'no problems with bladder control', 'bladder-change'],
     ['en', "haven't felt any numbness down there", 'saddle-numbness'],
     ['en', 'no, I can feel everything when I wipe', 'saddle-numbness'],

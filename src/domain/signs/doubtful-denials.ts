@@ -1,0 +1,130 @@
+import { careOf, type SignId } from './catalogue.ts'
+import type { Judged } from './judge.ts'
+import type { Reading } from './match.ts'
+import { asks } from './net.ts'
+import { BREAK } from './units.ts'
+
+/** Words that may stand between what ought to work and the word for its working. */
+const BESIDE = 4
+
+/**
+ * What reads like the denial of an emergency and may tell it: "ni orinar puedo", "feeling when I wipe: none", where it is
+ * denied that something works; "numb not painful down there", where only the pain is denied; "wee normal: no". Asked about.
+ */
+export function doubtfulDenials(reading: Reading): readonly Judged[] {
+  const found = new Map<SignId, Judged>()
+  for (let i = 0; i < reading.units.length; i++) {
+    const sign = subjectAt(reading, i)
+    if (sign === null || found.has(sign)) continue
+    const phrase = new Phrase(reading, i)
+    const other = phrase.workBeside() ?? phrase.toldBefore() ?? phrase.notFine()
+    if (other === null) continue
+    const at = [Math.min(i, other), Math.max(i, other)]
+    found.set(sign, { match: { rule: asks(sign), at }, verdict: 'unsure' })
+  }
+  return found.size === 0 ? NONE : [...found.values()]
+}
+const NONE: readonly Judged[] = []
+
+/** The emergency that is denied where the subject of it is. */
+function subjectAt({ units, lexicon, context, polarity }: Reading, i: number): SignId | null {
+  const isDenied = polarity.negated[i] === 1 || polarity.fine[i] === 1
+  if (!isDenied || context.other[i] === 2 || context.supposed[i] === 2) return null
+  for (const id of units[i]!.entry.classes) {
+    const sign = lexicon.subjects[id]
+    if (sign !== undefined && careOf(sign) === 'emergency') return sign
+  }
+  return null
+}
+
+/** What stands between two breaks, around the subject of a denial. */
+class Phrase {
+  private readonly from: number
+  private readonly to: number
+
+  constructor(
+    private readonly reading: Reading,
+    private readonly subject: number,
+  ) {
+    this.from = this.startOf(subject)
+    let to = subject
+    while (to + 1 < reading.units.length && !this.starts(to + 1)) to += 1
+    this.to = to
+  }
+
+  /** The word for working, where no trouble stands in its part of the phrase or in that of the subject. */
+  workBeside(): number | null {
+    if (!this.isNegated(this.subject)) return null
+    const { works, unfelt } = this.reading.lexicon.cue
+    for (
+      let i = Math.max(this.from, this.subject - BESIDE);
+      i <= Math.min(this.to, this.subject + BESIDE);
+      i++
+    )
+      if (this.is(i, works) || this.is(i, unfelt))
+        return this.isTroubled(i) || this.isTroubled(this.subject) ? null : i
+    return null
+  }
+
+  /** A symptom that is told before it, where what is denied is no symptom: "numb but no pain down there". */
+  toldBefore(): number | null {
+    const { symptom, place, topic } = this.reading.lexicon.cue
+    const { gap } = this.reading.units[this.from]!
+    const first = this.from > 0 && gap === BREAK.contrast ? this.startOf(this.from - 1) : this.from
+    let told: number | null = null
+    for (let i = first; i < this.subject; i++) {
+      if (this.is(i, place) || this.is(i, topic)) return null
+      if (!this.is(i, symptom)) continue
+      if (this.isNegated(i)) return null
+      told = i
+    }
+    return told
+  }
+
+  /** What is said to be fine, and a no behind it: "wee normal: no". */
+  notFine(): number | null {
+    const { fine, no, nil, not } = this.reading.lexicon.cue
+    const answer = [this.to, this.to + 1].find((i) => [no, nil, not].some((one) => this.is(i, one)))
+    if (answer === undefined || answer <= this.subject || !this.endsWith(answer)) return null
+    for (let i = this.from; i < answer; i++) if (i !== this.subject && this.is(i, fine)) return i
+    return null
+  }
+
+  private endsWith(i: number): boolean {
+    return i + 1 >= this.reading.units.length || this.starts(i + 1)
+  }
+
+  private startOf(i: number): number {
+    let from = i
+    while (from > 0 && !this.starts(from)) from -= 1
+    return from
+  }
+
+  private starts(i: number): boolean {
+    return this.reading.units[i]!.gap !== BREAK.none
+  }
+
+  private is(i: number, cue: number): boolean {
+    return this.reading.units[i]?.entry.has(cue) === true
+  }
+
+  private isNegated(i: number): boolean {
+    return this.reading.polarity.negated[i] === 1
+  }
+
+  /** Whether a trouble is named within the same "neither ... nor". */
+  private isTroubled(at: number): boolean {
+    const { works, unfelt, no, nil, cant, or, well, finding, thing, symptom, odd, fine } =
+      this.reading.lexicon.cue
+    let first = at
+    while (first > this.from && !this.is(first, or)) first -= 1
+    let last = at
+    while (last < this.to && !this.is(last + 1, or)) last += 1
+    for (let i = first; i <= last; i++) {
+      if (this.is(i, well)) return true
+      if ([works, unfelt, no, nil, cant].some((cue) => this.is(i, cue))) continue
+      if ([finding, thing, symptom, odd, fine].some((cue) => this.is(i, cue))) return true
+    }
+    return false
+  }
+}
