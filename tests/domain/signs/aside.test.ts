@@ -49,15 +49,17 @@ describe('the lot of sign texts set aside', () => {
     ['plain', 'es', 101, 115, 3],
     ['natural', 'en', 109, 128, 5],
     ['natural', 'es', 116, 133, 2],
-    // the limits of the fourth layer were chosen by the totals of `natural`, `fresh` and `oblique` (told in passing), by none of `afresh` and `anew`
+    // the limits of the fourth layer were chosen by the totals of `natural`, `fresh` and `oblique` (told in passing), by none of `afresh`, `anew` and `likely`
     ['fresh', 'en', 123, 138, 2],
     ['fresh', 'es', 128, 137, 2],
     ['afresh', 'en', 124, 142, 1],
     ['afresh', 'es', 128, 133, 1],
-    ['oblique', 'en', 110, 97, 49],
-    ['oblique', 'es', 115, 88, 53],
-    ['anew', 'en', 112, 191, 58],
-    ['anew', 'es', 105, 189, 53],
+    ['oblique', 'en', 114, 97, 18],
+    ['oblique', 'es', 118, 88, 14],
+    ['anew', 'en', 112, 191, 10],
+    ['anew', 'es', 108, 189, 13],
+    ['likely', 'en', 109, 120, 3],
+    ['likely', 'es', 107, 110, 4],
   ])('keeps what the %s lot gave: %s', holdsAtLeast)
 
   // written to mislead, in pairs of a look-alike and a sign with the same word, or with half their words taken from signs; mended by as kinds since

@@ -19,7 +19,7 @@ import { readingOf } from '../../../src/domain/signs/screen.ts'
 import { type Row, repliesIn, rowsIn } from './texts.ts'
 
 /**
- * Learns the fourth layer: `npx tsx tests/domain/signs/learn-classifier.ts --locale en`, some six minutes. Needs `python3`
+ * Learns the fourth layer: `npx tsx tests/domain/signs/learn-classifier.ts --locale en`, some nine minutes. Needs `python3`
  * with PyTorch 2 (BSD-3), which does the work in `learn-classifier.py`; the same texts give the same tables.
  */
 
