@@ -54,20 +54,35 @@ class Phrase {
 
   /** The word for working, where no trouble stands in its part of the phrase or in that of the subject. */
   workBeside(): number | null {
-    if (!this.isNegated(this.subject)) return null
-    const { works, unfelt } = this.reading.lexicon.cue
+    if (!this.isNegated(this.subject) || this.isSaidWell()) return null
+    const { works, unfelt, cant } = this.reading.lexicon.cue
     for (
       let i = Math.max(this.from, this.subject - BESIDE);
       i <= Math.min(this.to, this.subject + BESIDE);
       i++
     )
-      if (this.is(i, works) || this.is(i, unfelt))
+      if (this.is(i, works) || this.is(i, unfelt)) {
+        // "haven't noticed any problem with my wee": the trouble is what is denied
+        if (this.is(i, unfelt) && this.is(i + 1, cant)) return null
         return this.isTroubled(i) || this.isTroubled(this.subject) ? null : i
+      }
     return null
+  }
+
+  /** "no problems peeing, pooing or feeling it", "peed before the session, no trouble". */
+  private isSaidWell(): boolean {
+    const { well } = this.reading.lexicon.cue
+    if (this.is(this.to + 1, well)) return true
+    for (let i = this.subject; i >= 0; i--) {
+      if (this.is(i, well)) return true
+      if (this.reading.units[i]!.gap === BREAK.sentence) return false
+    }
+    return false
   }
 
   /** A symptom that is told before it, where what is denied is no symptom: "numb but no pain down there". */
   toldBefore(): number | null {
+    if (this.answer() !== null) return null
     const { symptom, place, topic } = this.reading.lexicon.cue
     const { gap } = this.reading.units[this.from]!
     const first = this.from > 0 && gap === BREAK.contrast ? this.startOf(this.from - 1) : this.from
@@ -83,11 +98,21 @@ class Phrase {
 
   /** What is said to be fine, and a no behind it: "wee normal: no". */
   notFine(): number | null {
-    const { fine, no, nil, not } = this.reading.lexicon.cue
-    const answer = [this.to, this.to + 1].find((i) => [no, nil, not].some((one) => this.is(i, one)))
-    if (answer === undefined || answer <= this.subject || !this.endsWith(answer)) return null
-    for (let i = this.from; i < answer; i++) if (i !== this.subject && this.is(i, fine)) return i
+    const answer = this.answer()
+    if (answer === null) return null
+    for (let i = this.from; i < answer; i++)
+      if (i !== this.subject && this.is(i, this.reading.lexicon.cue.fine)) return i
     return null
+  }
+
+  /** The "no" behind the phrase, which says no more than that. */
+  private answer(): number | null {
+    const { fine, well, no, nil, not } = this.reading.lexicon.cue
+    const answers = (i: number): boolean =>
+      i > this.subject && [no, nil, not].some((one) => this.is(i, one)) && this.endsWith(i)
+    const answer = [this.to, this.to + 1].find(answers)
+    if (answer === undefined || this.is(answer, fine) || this.is(answer, well)) return null
+    return answer
   }
 
   private endsWith(i: number): boolean {

@@ -3,6 +3,7 @@ import type { LexiconSource } from '../shape.ts'
 /** Signs told by a picture, where no word names them; each is asked about. */
 export const oblique: LexiconSource['words'] = {
   'oblique-saddle': `
+    (bottom/bottoms/bum/bums/bits/crotch/crutch) (gone funny/gone odd/is numb/gone weird), no numbness (only/unless/besides/except) (when/) i (wipe/sit), no numbness (besides/anywhere but/except) my (bum/bottom/bits/backside), (not sore/not painful) (down there/between the legs/in my privates) (just/) dead,
     (doubt/don't think/dont think/doesn't seem like/not sure) (that/) i (can/could) feel (my privates/my bits/down there/when i wipe/it when i wipe/the paper/between my legs/when i pee),
     can you feel when you wipe (no/nope), wiping nothing,
     (still/again/just/same/absolutely/got/there's/theres/completely/literally/still got) (nothing/none/zilch/nowt/naff all) (down there/down below/between my legs/between the legs/when i wipe/in the saddle),
@@ -27,6 +28,7 @@ export const oblique: LexiconSource['words'] = {
     (never/not/isn't/isnt) numb (except/unless/until/apart from/only/other than) (when/if/) (i/) (wipe/wiping/go/sit/sit down/sitting/pee/poo/am on the loo/on the loo),
     (not/isn't/isnt) numb this is gone (completely/totally/) down there`,
   'oblique-bladder': `
+    (widdled/piddled/tinkled) (in my trousers/in my pants/myself/meself/in bed), wed myself, wetted my bed, not (peeing/weeing/urinating/passing water), (bladder/bladders) (packed in/gone/has gone/knackered), bowels ok not bladder,
     (doubt/don't think/dont think/doesn't seem like/not sure) (that/) i (can/could) (pee/wee/feel when i pee) (if i tried/now/any more/anymore/today/properly/), barely a dribble,
     (still/again/same) no (wee/pee), no (wee/pee/weeing/peeing) (today/yet/all day/all night/at all/this morning/since), no (wee/pee) no (poo/poop), not a (wee/pee) (yet/today),
     (wish/wished/if only) (i/) could (just/still/) (pee/wee/poo), when will i be able to (pee/wee/poo) (again/), nor does my bladder empty,
@@ -42,11 +44,13 @@ export const oblique: LexiconSource['words'] = {
     (feel/felt) (anything/nothing/a thing/much/it/any of it) when i (came/come/cum/climaxed/climax/orgasmed/orgasm),
     (not/hasn't/hasnt/haven't/won't/wont/doesn't/doesnt/no longer/never/refuses to) (stood/stand/stands/standing/salute/salutes/saluted) (to/) attention`,
   'oblique-both': `
+    (and/) (the/my/) other (ankle/knee/calf/thigh/foot/leg) (1/2/3/4/5/6/7/8/9), left (ankle/knee/calf/thigh/foot) (1/2/3/4/5/6/7/8/9) (other/right) (ankle/knee/calf/thigh/foot) (1/2/3/4/5/6/7/8/9), l (calf/knee/ankle/thigh/foot) (1/2/3/4/5/6/7/8/9) r (calf/knee/ankle/thigh/foot) (1/2/3/4/5/6/7/8/9),
     both (knees/legs) (knock/knocking/bend/bending/fold/folding) (and/on/by) (bend/give/their own/themselves), (shaved/cut/shaving) both (legs/shins) and (cut/felt/feel) (both/neither/nothing), felt neither (leg/foot/of them), (feel/felt) (in/on/) either of my (slippers/shoes/feet/soles/socks/legs),
     (feel/feeling/felt) (nothing/anything/it/much/) (in/on) either (sole/foot/leg/heel/shin), both thighs (emptied/gave/empty/turned/went), both (gave/given) out (at/on/in/under), legs went both (at/on/of them/together),
     (someone/somebody/someone's/someone has/) (pulled the plug/plug pulled/switched off/turned off/power cut/cut the power/lights out/flat battery) (on/in/to/from/for) (both/both my/my/the) legs,
     caught it (off/from) (my/the) (left/right/other), (good/other/fine) (leg/side) (isn't/isnt/is not/is no longer) (good/so good/fine/the good one) (anymore/any more/any longer/either)`,
   'oblique-weakness': `
+    not numb just floppy, (leg/knee/ankle) (just/) went (twice/again/today/this morning/on the stairs/under me), (right/left) leg (is/) week, (foot/foots/leg) dead weight, (foot/leg/calf/ankle) (strength/power) (0/zero/nil/none), (0/zero) strength, permanently limp, limp since (monday/tuesday/wednesday/thursday/friday/saturday/sunday/yesterday/last night),
     (doubt/don't think/dont think/doesn't seem like/not sure) (that/) i (can/could) (stand on/get up on/rise on/walk on) (my/) (toes/tiptoes/heels),
     nor can i (stand on/get up on/rise on/walk on) my (toes/tiptoes/heels), nor does my foot (lift/come up/move), no chance of (standing/getting up/walking) on my (toes/heels), no getting up on my (toes/heels),
     (before this/last week/last month/before monday/before friday/before the weekend) i could (stand on/walk on/get up on) my (toes/tiptoes/heels), my (foot/leg/ankle) was fine (until/till) (last night/this morning/yesterday/today),
@@ -55,11 +59,13 @@ export const oblique: LexiconSource['words'] = {
     knee (bent/bends/folded/folds) (all/) (by itself/on its own), (giving/gives/gave) out (the/my) (knee/leg/ankle), flop flop, lame (left/right), (left/right) (not sore/isn't sore/no pain) lame,
     (leg/foot/ankle/calf/thigh) (power/strength) (is/was/'s/down to/at/) (half/a quarter/a third/less than half) (of/) (what it was/what it should be/normal), half (the/of the/my) (power/strength) (in/of) (my/the/that/this) (leg/foot/calf/thigh/ankle)`,
   'oblique-stroke': `
+    (speech/words) (is/are/all/) slured, slured (speech/words), sluring (my words/words/like),
     my face (no longer moves/won't move/doesn't move/wont move/doesnt move) (on/) (the/) (left/right/one side),
     word salad, (one armed/one-armed) (now/all of a sudden/since/today), arm (just/) (dropped/has dropped/drops) off duty, (can't/cant/cannot/couldn't) (pull a pint/lift my arm/raise my arm/lift the cup/hold the cup/hold my phone) (at all/since/all of a sudden/suddenly/came on/),
     (dribbles/dribbling/dribbled/leaks/leaking/leaked/spills/spilling/spilled/runs/ran/running/falls/fell/pours/drools/drooling) (out/) (of/from/down) (one/the left/the right/the/my left/my right) (corner/corner of my mouth/side of my mouth/side of my face),
     (drink/tea/coffee/water/food/soup/drool/saliva/spit) (dribbles/dribbling/leaks/leaking/spills/runs/falls/keeps falling/comes/pours) (out/) (of/from/down) (one/the left/the right) side`,
   'oblique-harm': `
+    not worth being here, written my letters, rope in (the/my) garage, rope in garage, world (dont/doesnt/doesn't/don't) need me, (dont/don't/cant/can't) see a future, (wanna/want to) (dye/dy) (now/tonight/today), wanna dye, wanna dy, i want to dye,
     (gave/give/giving/given) up on (one/two/them/the last/it) and (on/) (life/living/everything/myself/me),
     (never been/was never/never felt/wasn't/wasnt/not) suicidal (before/until/till/like this/last week/last month/yet/yesterday/then/an hour ago), (didn't/didnt/did not) (want to/wanna) (die/be dead/kill myself/hurt myself/harm myself/end it) (before/then/yesterday/last week/until/till/at first/earlier), (don't/dont/do not) want to die (slowly/in pain/in agony/before/first),
     (couldn't/couldnt/could not/could never) (kill/harm/hurt) myself (last night/yesterday/i tried/the rope/quickly/enough/properly/right/this time/when i tried), (won't/wont/will not) (kill/hurt/harm) myself (tonight/today/yet/now/this week/just yet/while/before), no (plans/plan/intention/intentions) (to/of) (kill myself/killing myself/die/end it/hurt myself) (tonight/today/this week/yet/now/right now/just yet),

@@ -4,20 +4,6 @@ import { letBe } from './let-be.ts'
 
 /** How Spanish denies, doubts, supposes and turns a sentence. Accents are folded away, so "sí" and "si" are one. */
 export const cues: LexiconSource['words'] = {
-  /** Of `no`: what denies in one phrase that something is amiss. */
-  well: `
-    sin (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al),
-    no tengo (problema/problemas/dificultad/dificultades/cambios/molestias) (para/con/de/en/al),
-    (ni/sin/) nada (raro/rara/extrano/malo/anormal/distinto) (en/al/con/por/)`,
-  /** What ought to work, and doing it: whoever denies these tells a sign. */
-  'works-word': `
-    gana de, ganas de, ganas de orinar, control de, controlo el, controlo la, intento, intente, intentar, trato, trate,
-    quiero, quise, pujo, aprieto,
-    puedo, podia, pude, podemos, poder, pueda, podido, logro, logre, logrado, consigo, consegui, conseguido, alcanzo,
-    siento, sentia, senti, sentir, sentido, noto, notaba, note, notar, notado, percibo, percibir, aguanto, aguantar,
-    controlo, controlar, retengo, retener, sensibilidad, sensacion, tacto, control, gana, ganas, fuerza, fuerzas,
-    ereccion, erecciones, chorro, orino, orine, orinaba, meo, mee, meaba, hago, hice, hacia, sale, salen, salio, responde,
-    responden, se me para, se me levanta`,
   no: `
     sin (sentir/notar) nada (raro/rara/distinto/extrano/anormal/malo/nuevo) (en/al/), (ninguna/ni una/ni una sola/sin/cero) sensacion (de/rara/extrana/distinta/nueva) (en/al/con/por/), (no/tampoco) (tengo/hay/he tenido/tuve) nada, no, sin, ni, tampoco, ningun, ninguna, ninguno, nada de,
     cero, niega, niego, jamas, nunca, libre de, (no/tampoco/nunca) (tengo/hay/tuve/he tenido/habia/tenia)
@@ -191,6 +177,9 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), (pues/la respuesta es/le dije que/dije que/conteste que) si, y asi es, ahora yo, justo lo que me pasa`,
   idiom: `
+    (me da/que) flojera, se me olvida respirar (en/cuando/al), me rindo con, ya no quiero mas (lluvia/cafe/remo/frio/calor/tarea/trafico), ya no aguanto a mi (jefe/jefa/vecino/suegra/hermano),
+    (voy a/quiero) tirar la (colchoneta/esterilla/silla) vieja, los talones van (pegados/juntos/apoyados), el pecho va (abierto/cerrado/hacia afuera/hacia arriba), chocamos los botes, (fue/estuvo) de infarto,
+    (deje/guarde) las pastillas (hace/ya), me despedi de (la oficina/mis companeros/los companeros/mi hijo que/mi hija que),
     (no quiero/no queremos/no pienso/no aguanto) (vivir/convivir) con mi (suegra/suegro/suegros/ex/cunado/cunada),
     (irme/irnos/me voy/nos vamos) de (vacaciones/viaje/fiesta/camping/excursion/finde/fin de semana/compras/copas), la de la (madrugada/tarde/manana),
     ${figures},

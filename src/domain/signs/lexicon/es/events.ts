@@ -102,6 +102,7 @@ export const events: LexiconSource['words'] = {
     late/palpita/pulsa), latido en (la barriga/el vientre/el abdomen/la panza/la tripa)`,
   tear: `desgarro, desgarra, desgarrando, rasga, rasgar, desgarrador, desgarradora, late, latidos, palpita, rasgado`,
   'crash-strong': `
+    me vine abajo (del techo/de la escalera/del arbol/del andamio), me saque la (cresta/mierda/chucha/madre), me meti un (castanazo/porrazo/trancazo), me cai de la mata, rode (cerro/escaleras/monte) abajo,
     (nos/me) (pegaron/dieron/chocaron/embistieron) (por el lado/por detras/por atras/de lado/de frente) (en/con/y/), (di/dimos/choque) contra (la valla/el muro/un muro/un arbol/un poste/el guardarrail/la mediana), me sacaron de la carretera,
     (pelotazo/palazo/palo/patada/rodillazo/codazo) (en/en plena/en la/en toda la) (columna/espalda),
     me (vole/volaba/he volado) (de/por encima de) (la/el/mi) (bici/bicicleta/moto/patinete/scooter/caballo/yegua/manillar/manubrio),

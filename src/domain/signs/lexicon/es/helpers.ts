@@ -1,8 +1,22 @@
 import type { LexiconSource } from '../shape.ts'
 import { NO_WEAK } from './let-be.ts'
 
-/** Small classes that only the patterns use. */
+/** Small classes of patterns and cues. */
 export const helpers: LexiconSource['words'] = {
+  /** Of `no`: what denies in one phrase that something is amiss. */
+  well: `
+    sin (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al),
+    no tengo (problema/problemas/dificultad/dificultades/cambios/molestias) (para/con/de/en/al),
+    (ni/sin/) nada (raro/rara/extrano/malo/anormal/distinto) (en/al/con/por/)`,
+  /** What ought to work, and doing it: whoever denies these tells a sign. */
+  'works-word': `
+    gana de, ganas de, ganas de orinar, control de, controlo el, controlo la, intento, intente, intentar, trato, trate,
+    quiero, quise, pujo, aprieto,
+    puedo, podia, pude, podemos, poder, pueda, podido, logro, logre, logrado, consigo, consegui, conseguido, alcanzo,
+    siento, sentia, senti, sentir, sentido, noto, notaba, note, notar, notado, percibo, percibir, aguanto, aguantar,
+    controlo, controlar, retengo, retener, sensibilidad, sensacion, tacto, control, gana, ganas, fuerza, fuerzas,
+    ereccion, erecciones, chorro, orino, orine, orinaba, meo, mee, meaba, hago, hice, hacia, sale, salen, salio, responde,
+    responden, se me para, se me levanta`,
   elsewhere: `
     ejercicio, ejercicios, sesion, sesiones, sueno, trabajo, animo, energia, apetito, plan, familia,
     entrenamiento, gimnasio, banda, video, enlace, boton`,
