@@ -8,11 +8,14 @@ if (!SERVER) console.warn('who leads: skipped, EBBLINE_TEST_POSTGRES names no se
 const MOST_MS = 30_000
 const POLL = { timeout: 15_000, interval: 50 }
 
+// the locks of this database: other tests use the same server
+const LOCKS = `SELECT pid FROM pg_locks WHERE locktype = 'advisory' AND objid = 37021947
+  AND database = (SELECT oid FROM pg_database WHERE datname = current_database())`
 const END_LEADERS = `SELECT pg_terminate_backend(pid) FROM pg_stat_activity
   WHERE application_name = 'ebbline leader' AND datname = current_database()`
 
 const END_STAND_BY = `${END_LEADERS}
-  AND pid NOT IN (SELECT pid FROM pg_locks WHERE objid = 37021947 AND granted)`
+  AND pid NOT IN (${LOCKS} AND granted)`
 
 describe.skipIf(!SERVER)(
   `who leads${SERVER ? '' : ' (skipped: EBBLINE_TEST_POSTGRES names no server)'}`,
@@ -44,19 +47,12 @@ describe.skipIf(!SERVER)(
       const leader = house.leader()
       await leader.logged('"ready"')
       await house.query(END_LEADERS)
-      await expect
-        .poll(
-          () => house.query(`SELECT pid FROM pg_locks WHERE locktype = 'advisory' AND objid = 37021947`),
-          POLL,
-        )
-        .toHaveLength(1)
+      await expect.poll(() => house.query(LOCKS), POLL).toHaveLength(1)
       expect(house.platform.connected).toBe(true)
 
       // it waits in the line for the lock, and has it as soon as the leader is cut off
       const other = house.query('SELECT pg_advisory_lock(37021947), pg_sleep(5)')
-      await expect
-        .poll(() => house.query(`SELECT pid FROM pg_locks WHERE objid = 37021947 AND NOT granted`), POLL)
-        .toHaveLength(1)
+      await expect.poll(() => house.query(`${LOCKS} AND NOT granted`), POLL).toHaveLength(1)
       await house.query(END_LEADERS)
       const ended = await leader.ended()
       expect(ended.code).toBe(1)
