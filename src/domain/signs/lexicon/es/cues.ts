@@ -177,9 +177,9 @@ export const cues: LexiconSource['words'] = {
     tengo/tengo lo mismo/tengo eso/eso tengo/me pasa), es lo que (tengo/me pasa), me pasa (lo mismo/eso/a mi),
     tengo (lo mismo/eso/eso mismo), (pues/la respuesta es/le dije que/dije que/conteste que) si, y asi es, ahora yo, justo lo que me pasa`,
   idiom: `
-    (me da/que) flojera, se me olvida respirar (en/cuando/al), me rindo con, ya no quiero mas (lluvia/cafe/remo/frio/calor/tarea/trafico), ya no aguanto a mi (jefe/jefa/vecino/suegra/hermano),
+    me da flojera (pero/hoy/entrenar/levantarme/ir), se me olvida respirar (en la plancha/cuando hago fuerza/al levantar), me rindo con (el trafico/el video/la banda), ya no quiero mas (lluvia/cafe/remo/frio/calor/tarea/trafico), ya no aguanto a mi (jefe/jefa/vecino/suegra/hermano),
     (voy a/quiero) tirar la (colchoneta/esterilla/silla) vieja, los talones van (pegados/juntos/apoyados), el pecho va (abierto/cerrado/hacia afuera/hacia arriba), chocamos los botes, (fue/estuvo) de infarto,
-    (deje/guarde) las pastillas (hace/ya), me despedi de (la oficina/mis companeros/los companeros/mi hijo que/mi hija que),
+    deje las pastillas hace, me despedi de la oficina,
     (no quiero/no queremos/no pienso/no aguanto) (vivir/convivir) con mi (suegra/suegro/suegros/ex/cunado/cunada),
     (irme/irnos/me voy/nos vamos) de (vacaciones/viaje/fiesta/camping/excursion/finde/fin de semana/compras/copas), la de la (madrugada/tarde/manana),
     ${figures},
