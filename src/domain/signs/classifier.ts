@@ -67,7 +67,7 @@ interface Tables {
   readonly pieces: Float32Array
   /** By the width: `FILTERS` rows of width times `DIMENSIONS`, and what each filter adds. */
   readonly filters: readonly Float32Array[]
-  readonly filterBias: readonly Float32Array[]
+  readonly filterBias: readonly Float64Array[]
   readonly hidden: Float32Array
   readonly hiddenBias: Float32Array
   readonly out: Float32Array
@@ -102,9 +102,33 @@ function dot(a: Float32Array, fromA: number, b: Float32Array, fromB: number, siz
   return first + second + third + fourth
 }
 
-/** `inputs` times each row of a table, and what stands beside it. */
-function layer(table: Float32Array, bias: Float32Array, inputs: Float32Array): Float32Array {
-  return bias.map((own, i) => own + dot(table, i * inputs.length, inputs, 0, inputs.length))
+/** A column of the table for each input, times the input, and the bias; four at once, most inputs are nothing. */
+function layer(columns: Float32Array, bias: Float32Array, inputs: Float64Array): Float64Array {
+  const sums = Float64Array.from(bias)
+  const size = sums.length
+  const told: number[] = []
+  for (let i = 0; i < inputs.length; i++) if (inputs[i] !== 0) told.push(i)
+  // any that tells nothing fills up the last four
+  const nothing = inputs.indexOf(0)
+  while (told.length % 4 !== 0) told.push(nothing)
+  for (let k = 0; k < told.length; k += 4) {
+    const [a, b, c, d] = [told[k]!, told[k + 1]!, told[k + 2]!, told[k + 3]!]
+    const [byA, byB, byC, byD] = [inputs[a]!, inputs[b]!, inputs[c]!, inputs[d]!]
+    const [atA, atB, atC, atD] = [a * size, b * size, c * size, d * size]
+    for (let j = 0; j < size; j++)
+      sums[j]! +=
+        byA * columns[atA + j]! + byB * columns[atB + j]! + byC * columns[atC + j]! + byD * columns[atD + j]!
+  }
+  return sums
+}
+
+/** Its rows as columns. */
+function turned(table: Float32Array, columns: number): Float32Array {
+  const rows = table.length / columns
+  const turned = new Float32Array(table.length)
+  for (let i = 0; i < rows; i++)
+    for (let j = 0; j < columns; j++) turned[j * rows + i] = table[i * columns + j]!
+  return turned
 }
 
 const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x))
@@ -112,8 +136,8 @@ const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x))
 /** What a word adds to each filter, by its place among the words that the filter looks at. */
 type Parts = Float32Array
 const PLACES = WIDTHS.reduce((sum, width) => sum + width, 0)
-/** Words whose parts are kept at hand; those of a language in daily use, at ten kilobytes each. */
-const REMEMBERED = 2048
+/** Words whose parts are kept at hand, those met last: a language in daily use, at ten kilobytes each. */
+const REMEMBERED = 4096
 
 /**
  * The fourth layer: a convolutional classifier of sentences (Kim 2014, EMNLP 1746) learned from the corpus. It reads
@@ -131,7 +155,7 @@ export class Classifier {
     this.ids = new Map(source.words.split(' ').map((word, i) => [word, i + 1]))
   }
 
-  /** How likely each sign is told by these words, by its place in the catalogue; null where they are too many. */
+  /** How likely each sign is told by these words, one at least, by its place in the catalogue; null where they are too many. */
   likelihoods(words: readonly string[]): readonly number[] | null {
     if (words.length > MOST_WORDS) return null
     const { hidden, hiddenBias, out, outBias } = this.tables
@@ -143,18 +167,18 @@ export class Classifier {
   }
 
   /** What each filter finds most of anywhere among the words, nothing where it finds less than that. */
-  private found(parts: readonly Parts[]): Float32Array {
-    const found = new Float32Array(POOLED)
-    const sums = new Float32Array(FILTERS)
+  private found(parts: readonly Parts[]): Float64Array {
+    const found = new Float64Array(POOLED)
+    const sums = new Float64Array(FILTERS)
     let [first, place] = [0, 0]
     WIDTHS.forEach((width, k) => {
       const bias = this.tables.filterBias[k]!
       const before = width >> 1
       for (let start = -before; start <= parts.length - width + before; start++) {
         sums.set(bias)
-        for (let j = Math.max(0, -start); j < width && start + j < parts.length; j++)
-          addTo(sums, parts[start + j]!, (place + j) * FILTERS)
-        for (let f = 0; f < FILTERS; f++) if (sums[f]! > found[first + f]!) found[first + f] = sums[f]!
+        const [from, to] = [Math.max(0, start), Math.min(parts.length, start + width) - 1]
+        for (let at = from; at < to; at++) addTo(sums, parts[at]!, (place + at - start) * FILTERS)
+        raise(found, first, sums, parts[to]!, (place + to - start) * FILTERS)
       }
       first += FILTERS
       place += width
@@ -164,8 +188,13 @@ export class Classifier {
 
   private partsOf(word: string): Parts {
     const known = this.known.get(word)
-    if (known !== undefined) return known
-    if (this.known.size >= REMEMBERED) this.known.clear()
+    if (known !== undefined) {
+      this.known.delete(word)
+      this.known.set(word, known)
+      return known
+    }
+    const [oldest] = this.known.keys()
+    if (this.known.size >= REMEMBERED) this.known.delete(oldest!)
     const { pieces } = this.source
     const row = rowOf(this.tables, { id: this.ids.get(word) ?? 0, pieces: piecesOf(word, pieces) })
     const parts = new Float32Array(PLACES * FILTERS)
@@ -186,24 +215,34 @@ export class Classifier {
   }
 }
 
-function addTo(sums: Float32Array, parts: Parts, from: number): void {
+function addTo(sums: Float64Array, parts: Parts, from: number): void {
   for (let f = 0; f < FILTERS; f++) sums[f]! += parts[from + f]!
+}
+
+/** What is found so far, or what the sums come to with the last part where that is more. */
+function raise(found: Float64Array, first: number, sums: Float64Array, parts: Parts, from: number): void {
+  for (let f = 0; f < FILTERS; f++) {
+    const sum = sums[f]! + parts[from + f]!
+    if (sum > found[first + f]!) found[first + f] = sum
+  }
 }
 
 function tablesOf({ tables }: ClassifierSource): Tables {
   const table = (name: string): Float32Array => {
     const { step, bytes } = tables[name]!
     const text = atob(bytes)
-    return Float32Array.from(text, (_, i) => ((text.charCodeAt(i) << 24) >> 24) * step)
+    const numbers = new Float32Array(text.length)
+    for (let i = 0; i < text.length; i++) numbers[i] = ((text.charCodeAt(i) << 24) >> 24) * step
+    return numbers
   }
   return {
     words: table('words'),
     pieces: table('pieces'),
     filters: WIDTHS.map((width) => table(`filters ${width}`)),
-    filterBias: WIDTHS.map((width) => table(`filter bias ${width}`)),
-    hidden: table('hidden'),
+    filterBias: WIDTHS.map((width) => Float64Array.from(table(`filter bias ${width}`))),
+    hidden: turned(table('hidden'), POOLED),
     hiddenBias: table('hidden bias'),
-    out: table('out'),
+    out: turned(table('out'), HIDDEN),
     outBias: table('out bias'),
   }
 }
