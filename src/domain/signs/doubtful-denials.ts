@@ -9,18 +9,27 @@ const BESIDE = 4
 
 /**
  * What reads like the denial of an emergency and may tell it: "ni orinar puedo", "feeling when I wipe: none", where it is
- * denied that something works; "numb not painful down there", where only the pain is denied; "wee normal: no". Asked about.
+ * denied that something works; "numb not painful down there", where only the pain is denied; "wee normal: no"; and what
+ * is said in two words and may be meant either way: "stand on toes: no", "nothing down there". Asked about.
  */
 export function doubtfulDenials(reading: Reading): readonly Judged[] {
   const found = new Map<SignId, Judged>()
   for (let i = 0; i < reading.units.length; i++) {
     const sign = subjectAt(reading, i)
-    if (sign === null || found.has(sign)) continue
+    const isTask = sign === null && isTaskAt(reading, i)
+    if (!isTask && (sign === null || found.has(sign))) continue
     const phrase = new Phrase(reading, i)
-    const other = phrase.workBeside() ?? phrase.toldBefore() ?? phrase.notFine()
+    const other = isTask
+      ? phrase.answeredAlone()
+      : (phrase.workBeside() ??
+        phrase.toldBefore() ??
+        phrase.notFine() ??
+        phrase.leftOut() ??
+        phrase.nothing())
     if (other === null) continue
     const at = [Math.min(i, other), Math.max(i, other)]
-    found.set(sign, { match: { rule: asks(sign), at }, verdict: 'unsure' })
+    const asked = sign ?? 'leg-weakness'
+    found.set(asked, { match: { rule: asks(asked), at }, verdict: 'unsure' })
   }
   return found.size === 0 ? NONE : [...found.values()]
 }
@@ -36,6 +45,10 @@ function subjectAt({ units, lexicon, context, polarity }: Reading, i: number): S
   }
   return null
 }
+
+/** What a leg may have to do: "lift foot". */
+const isTaskAt = ({ units, lexicon, context }: Reading, i: number): boolean =>
+  context.other[i] !== 2 && context.supposed[i] !== 2 && units[i]!.entry.has(lexicon.cue.task)
 
 /** What stands between two breaks, around the subject of a denial. */
 class Phrase {
@@ -103,6 +116,53 @@ class Phrase {
     for (let i = this.from; i < answer; i++)
       if (i !== this.subject && this.is(i, this.reading.lexicon.cue.fine)) return i
     return null
+  }
+
+  /** A no behind it and nothing else in the phrase, in no list of such answers: "stand on toes: no". */
+  answeredAlone(): number | null {
+    const answer = this.answer()
+    return answer === null || !this.isBare(answer) || this.isListed(answer) ? null : answer
+  }
+
+  /** The same where something before it is said to be fine and nothing denied: "all fine, bladder not". */
+  leftOut(): number | null {
+    const answer = this.answeredAlone()
+    const { units, lexicon } = this.reading
+    const isFine = units.some(({ entry }, i) => i < this.from && entry.has(lexicon.cue.fine))
+    return answer === null || !isFine || this.deniesMore() ? null : answer
+  }
+
+  /** "Nothing" of it and no more, where nothing else is denied: "nothing down there", "wee: nothing". */
+  nothing(): number | null {
+    const { nothing } = this.reading.lexicon.cue
+    const at = [this.subject - 1, this.subject + 1].find((i) => this.is(i, nothing))
+    return at === undefined || !this.isBare(at) || this.deniesMore() ? null : at
+  }
+
+  /** Whether something is denied outside the phrase. */
+  private deniesMore(): boolean {
+    const { negated } = this.reading.polarity
+    return this.reading.units.some((_, i) => (i < this.from || i > this.to) && negated[i] === 1)
+  }
+
+  /** Whether the phrase has nothing but its subject, this and what may stand anywhere. */
+  private isBare(other: number): boolean {
+    const { filler, own, works } = this.reading.lexicon.cue
+    let from = Math.min(this.subject, other)
+    // "2 calf 4 nothing down there": values are none of it
+    while (from > this.from && this.reading.units[from - 1]!.value === null) from -= 1
+    for (let i = from; i <= this.to; i++)
+      if (i !== this.subject && i !== other && ![filler, own, works].some((cue) => this.is(i, cue)))
+        return false
+    return true
+  }
+
+  /** Whether another phrase of the message closes with a no. */
+  private isListed(answer: number): boolean {
+    const { no, nil, not } = this.reading.lexicon.cue
+    return this.reading.units.some(
+      (_, i) => i !== answer && [no, nil, not].some((one) => this.is(i, one)) && this.endsWith(i),
+    )
   }
 
   /** The "no" behind the phrase, which says no more than that. */

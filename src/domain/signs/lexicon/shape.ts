@@ -73,6 +73,8 @@ export const CUES = [
   'gerund',
   'finding',
   'works',
+  'task',
+  'nothing',
   'well',
   'score',
   'leaving',

@@ -6,7 +6,7 @@ export const bladder: LexiconSource['words'] = {
     no urine (problem/problems/issue/issues/trouble/troubles/difficulty/difficulties/changes),
     toilet (stuff/side/side of things/department/business/habits/things/matters/functions/function),
     loo (stuff/side/things/habits/business), toileting, bathroom (stuff/habits/side of things),
-    bladder, waterworks, water works, waterwork, urine, urinary, urinate, urinating, urinates, urination,
+    bladder, bladders, waterworks, water works, waterwork, urine, urinary, urinate, urinating, urinates, urination,
     urinated, urinary function, bladder function, bladder control, plumbing`,
   pee: `
     pipi, pi pi, peepee, pee pee, pee pees, do a pipi,

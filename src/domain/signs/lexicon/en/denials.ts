@@ -7,6 +7,8 @@ export const denials: LexiconSource['words'] = {
     no (problem/problems/trouble/troubles/issue/issues) (with/), no difficulty (with/), no bother with,
     no concerns (with/about/over), no worries with,
     nothing (wrong/up/weird/odd/to report/the matter) with, nowt wrong with`,
+  /** By itself beside a place: nothing to tell, or nothing felt. */
+  nothing: 'nothing, nothing at all, nil, zero, zilch, nada, nowt',
   /** What ought to work, and doing it: whoever denies these tells a sign. */
   'works-word': `
     (bladder/bowel/anal) control, control of (my/the) (bladder/bowels/bowel/pee/poo/water),

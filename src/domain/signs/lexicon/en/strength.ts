@@ -120,7 +120,8 @@ export const strength: LexiconSource['words'] = {
     get (my/the/) (toe/toes/foot/heel/heels/forefoot) (off/up), lift (my/the/) (heel/heels),
     keep (my/the/) knee (straight/locked), walk up (stairs/steps), take the stairs, heel walks, toe walks,
     (do/doing) (a/any/single leg/) (heel/toe/calf) (walks/walk/raises/raise/lifts/lift/rise/rises),
-    heel rise, heel rises, calf rise, calf rises, tiptoe, tip toe, hop on it, hop on my, stand on my own`,
+    heel rise, heel rises, calf rise, calf rises, tiptoe, tip toe, tiptoes, tip toes, foot lift, toe lift,
+    push (the/) (pedal/pedals/clutch/brake), hop on it, hop on my, stand on my own`,
   pedal: `clutch, brake, brakes, accelerator, gas pedal, pedal, pedals`,
   walk: `
     walk, walk at all, stand, stand up, stand at all, walk properly, walk straight, walk normally, get up,

@@ -8,6 +8,8 @@ export const helpers: LexiconSource['words'] = {
     sin (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al),
     no tengo (problema/problemas/dificultad/dificultades/cambios/molestias) (para/con/de/en/al),
     (ni/sin/) nada (raro/rara/extrano/malo/anormal/distinto) (en/al/con/por/)`,
+  /** By itself beside a place: nothing to tell, or nothing felt. */
+  nothing: 'nada, nadita, nada de nada, cero',
   /** What ought to work, and doing it: whoever denies these tells a sign. */
   'works-word': `
     gana de, ganas de, ganas de orinar, control de, controlo el, controlo la, intento, intente, intentar, trato, trate,

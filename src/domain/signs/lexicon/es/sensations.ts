@@ -110,7 +110,7 @@ export const sensations: LexiconSource['words'] = {
     (poner/parar/poner de/subir/sostener/apoyar/levantar) (de/en/sobre) (puntillas/puntitas/puntas/punta de pie/puntas de pie/puntas de los pies/las puntas/los talones/talones/el talon/la punta),
     (ponerme/pararme/andar/caminar/estar/subirme/ponerse/sostenerme/apoyarme) (de/en/sobre)
     (puntillas/puntitas/puntas/punta de pie/puntas de pie/puntas de los pies/las puntas/los
-    talones/talones/el talon/la punta), de puntillas, de talones, en puntas de pie, en puntitas,
+    talones/talones/el talon/la punta), puntillas, de puntillas, de talones, en puntas de pie, en puntitas,
     (levantar/mover/subir/alzar/elevar/doblar/flexionar/estirar) (el/la/los/las/mi/bien el/bien la/)
     (pie/punta/punta del pie/dedo gordo/dedos/dedos del
     pie/talon/pierna/talones/puntas/tobillo/piernas/pies/rodilla/pie derecho/pie izquierdo/pierna
