@@ -1,4 +1,4 @@
-import type { Message } from '../engine/message.ts'
+import type { Button, Message, Pick } from '../engine/message.ts'
 import type { RowCounts } from '../engine/ports.ts'
 import type { ClientRow, OutboxRow } from '../engine/rows.ts'
 import type { Db } from './database.ts'
@@ -52,17 +52,22 @@ export async function rowsOf(db: Db, clientId: string): Promise<RowCounts> {
 const ofPractice = (db: Db, { practiceId }: ClientRow): Promise<OutboxRow[]> =>
   tableOf(db, 'outbox').findMany({ where: { practiceId, clientId: null } })
 
-const asWord = (ref: string): RegExp => new RegExp(`(?<![\\w-])${ref}(?![\\w-])`, 'gi')
+/** An alias has letters of any language, so that "mar" is not found in "maría". */
+const asWord = (ref: string): RegExp =>
+  new RegExp(`(?<![\\p{L}\\p{M}\\d_-])${ref}(?![\\p{L}\\p{M}\\d_-])`, 'giu')
 
-/** True where the alias stands anywhere in the message as a whole word. */
-const names = (message: Message, ref: string): boolean => asWord(ref).test(JSON.stringify(message))
+/** True where the alias stands anywhere in it as a whole word; a line break must not become the "n" of its escape. */
+const names = (part: Message | Button | Pick, ref: string): boolean =>
+  asWord(ref).test(
+    JSON.stringify(part, (_, value) => (typeof value === 'string' ? value.replaceAll(/\s/g, ' ') : value)),
+  )
 
 /** The same with a dash for the alias: what is about others still goes out. Choices that name it go. */
 const withoutName = (message: Message, ref: string): Message => ({
   ...message,
   text: message.text.replaceAll(asWord(ref), '–'),
-  buttons: message.buttons.filter((button) => !asWord(ref).test(JSON.stringify(button))),
-  pick: message.pick && asWord(ref).test(JSON.stringify(message.pick)) ? null : message.pick,
+  buttons: message.buttons.filter((button) => !names(button, ref)),
+  pick: message.pick && names(message.pick, ref) ? null : message.pick,
   picture: null,
   files: [],
 })

@@ -47,6 +47,21 @@ onBothDatabases('erasure', (bench) => {
     expect(await store.transaction((tx) => tx.seen(samples.inbound.id))).toBe(true)
   })
 
+  it('knows the alias by all of its letters, and at the beginning of a line', async () => {
+    const { store, outbox } = await bench.open()
+    await store.transaction((tx) => tx.apply(ground('mar', 'maría')))
+    const lines = { sent: 'Needs you:\nmar: no reply', about: 'Needs you:\nmaría: no reply' }
+    const posted = Object.entries(lines).map(([key, text]) =>
+      posting(key, { clientId: null, message: message(key, { about: null, text }) }),
+    )
+    await store.transaction((tx) => tx.apply(outcome([], posted)))
+    await outbox.sent(outboxId('sent'), LATE, '1', '2')
+    await store.transaction((tx) => tx.erase('c:mar', LATE))
+    const text = async (key: string) => (await store.transaction((tx) => tx.outbox(outboxId(key))))?.body.text
+    expect(await text('sent')).toBe('')
+    expect(await text('about')).toBe(lines.about)
+  })
+
   it('of nobody changes nothing, and the alias is free again', async () => {
     const { store } = await bench.open()
     await store.transaction((tx) => tx.apply(ground('heron')))
