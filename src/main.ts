@@ -1,4 +1,3 @@
-import type { Server } from 'node:http'
 import { type Logger, pino } from 'pino'
 import { within } from './chat/in-flight.ts'
 import { endOnFault } from './chat/safe-error.ts'
@@ -46,6 +45,9 @@ async function serve(
     end = resolve
   })
   for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => end(0))
+  let heart: Heart | null = null
+  // before anything else: where the port cannot be had, nothing has begun that would go on without its end
+  const health = settings.healthPort === null ? null : await serveHealth(settings.healthPort, () => heart)
   const { startPatiently } = await import('./start.ts')
   const starting = startPatiently({
     databaseUrl: settings.databaseUrl,
@@ -64,15 +66,15 @@ async function serve(
       end(1)
     },
   })
-  const service = await Promise.race([starting, ended.then(() => null)])
-  if (!service) return leave(0, log)
-  const heart = createHeart({ ...service.store, now: () => new Date() })
+  const service = await Promise.race([starting, ended])
+  if (typeof service === 'number') return leave(service, log)
+  const beats = createHeart({ ...service.store, now: () => new Date() })
+  heart = beats
   // told before the first tick takes what has come due
-  await heart.awake()
-  const health = settings.healthPort === null ? null : await openHealth(settings.healthPort, heart)
+  await beats.awake()
   const beating = (tick: () => Promise<void>) => async (): Promise<void> => {
     await tick()
-    await heart.beat()
+    await beats.beat()
   }
   const ticker = startTicker(beating(service.bot.tick), log, beating(service.bot.tickBeside))
   log.info('ready')
@@ -81,14 +83,6 @@ async function serve(
   health?.close()
   await within(service.stop(), STOP_MS, undefined)
   return leave(code, log)
-}
-
-async function openHealth(port: number, heart: Heart): Promise<Server> {
-  try {
-    return await serveHealth(port, heart)
-  } catch {
-    throw new SettingsError(`Port ${port} of EBBLINE_HEALTH_PORT is taken: name another, or leave it out.`)
-  }
 }
 
 /** Ends at once: what is still under way is in the database, and is taken up at the next start. */
@@ -103,5 +97,6 @@ try {
 } catch (error) {
   if (!isOperators(error)) throw error
   process.stderr.write(`${error.message}\n`)
-  process.exitCode = error instanceof SettingsError ? 2 : 1
+  // not only the code: what has begun by then must not go on without its end
+  process.exit(error instanceof SettingsError ? 2 : 1)
 }

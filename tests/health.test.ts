@@ -8,7 +8,7 @@ afterEach(() => end())
 async function asked(isWell: boolean, path = '/health', method = 'GET') {
   const beat = new Date('2026-03-02T08:00:00Z')
   const heart = { isWell: () => isWell, latest: () => beat, awake: async () => {}, beat: async () => {} }
-  const server = await serveHealth(0, heart)
+  const server = await serveHealth(0, () => heart)
   end = () => void server.close()
   const { address, port } = server.address() as AddressInfo
   expect(address).toBe('127.0.0.1')
@@ -24,6 +24,23 @@ describe('/health', () => {
     })
     end()
     expect((await asked(false)).status).toBe(503)
+  })
+
+  it('answers 503 before the bot has started', async () => {
+    const server = await serveHealth(0, () => null)
+    end = () => void server.close()
+    const response = await fetch(`http://127.0.0.1:${(server.address() as AddressInfo).port}/health`)
+    expect(response.status).toBe(503)
+    expect(await response.json()).toEqual({ ok: false, beat: null })
+  })
+
+  it('names the mend where the port is taken', async () => {
+    const server = await serveHealth(0, () => null)
+    end = () => void server.close()
+    const { port } = server.address() as AddressInfo
+    await expect(serveHealth(port, () => null)).rejects.toThrow(
+      `Port ${port} of EBBLINE_HEALTH_PORT is taken or not allowed: name another, or leave it out.`,
+    )
   })
 
   it('knows no other path or method', async () => {

@@ -1,4 +1,6 @@
+import { once } from 'node:events'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { type AddressInfo, createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import pino from 'pino'
@@ -60,6 +62,27 @@ describe('the bot started wrongly ends with one sentence that names the mend', (
     },
     40_000,
   )
+
+  it('a port for its health that is taken, though all else would do', async () => {
+    const platform = new Platform()
+    await platform.start()
+    const other = createServer().listen(0, '127.0.0.1')
+    await once(other, 'listening')
+    const { port } = other.address() as AddressInfo
+    try {
+      const ended = await start({
+        DISCORD_TOKEN: platform.token,
+        DISCORD_API: platform.apiUrl,
+        EBBLINE_HEALTH_PORT: String(port),
+      })
+      expect(ended).toMatchObject({ code: 2, out: '' })
+      expect(ended.err).toMatch(/EBBLINE_HEALTH_PORT is taken/)
+      expect(ended.err).toMatch(ONE_SENTENCE)
+    } finally {
+      other.close()
+      await platform.stop()
+    }
+  }, 40_000)
 
   it('a folder that cannot be made', async () => {
     expect(await problemOf(`file:${join(notADatabase, 'ebbline.db')}`)).toMatch(

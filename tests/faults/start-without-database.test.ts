@@ -2,6 +2,8 @@ import { copyFileSync, readFileSync, writeFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import { startService } from '../../src/service.ts'
 import { startPatiently } from '../../src/start.ts'
+import { chat } from '../../src/text/en/chat.ts'
+import { run } from '../end-to-end/service-process.ts'
 import { oneClient } from './live.ts'
 
 it('answers urgent signs while the database cannot be opened at the start, and starts once it is put back', async () => {
@@ -32,6 +34,29 @@ it('answers urgent signs while the database cannot be opened at the start, and s
   expect(told).toHaveLength(1)
   await service.stop()
   await platform.stop()
+}, 90_000)
+
+it('ends as a failure where the token is revoked before the database can be opened', async () => {
+  const { path, folder, parts, until, platform } = await oneClient()
+  await (await startService(parts)).stop()
+  await until(() => !platform.connected)
+  writeFileSync(path, Buffer.alloc(readFileSync(path).length, 'x'))
+  const bot = run('src/main.ts', [], {
+    DATABASE_URL: parts.databaseUrl,
+    EBBLINE_SPOOL_DIR: folder,
+    DISCORD_TOKEN: platform.token,
+    DISCORD_API: platform.apiUrl,
+  })
+  try {
+    await until(() => platform.connected && bot.said().includes('ebb restore'))
+    platform.revokeToken()
+    const { code, err } = await bot.ended()
+    expect(code).toBe(1)
+    expect(err).toContain(chat.problem.lost)
+  } finally {
+    bot.kill()
+    await platform.stop()
+  }
 }, 90_000)
 
 it('ends at once with its sentence where nobody is on file', async () => {
