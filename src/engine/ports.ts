@@ -194,7 +194,7 @@ export interface DueStore {
   nextDue(): Promise<Date | null>
 }
 
-/** Brings one message to the platform. Throws `Undeliverable` (final) or `TryLater`. */
+/** Brings one message to the platform. Throws `Undeliverable` where that is final; all else may be tried again. */
 export interface Courier {
   deliver(row: OutboxRow): Promise<{ channel: string; platformId: string }>
 }

@@ -51,7 +51,7 @@ const files = (folder: string): string[] =>
 function partOf(path: string): string {
   const parts = relative(ROOT, path).split('/')
   if (parts[0] === 'commands') return 'commands'
-  // the ports hold the two errors that delivery throws and catches: values that the engine declares
+  // the ports hold the error that delivery throws and catches: a value that the engine declares
   if (parts.join('/') === 'src/engine/ports.ts') return 'ports'
   return parts.length === 2 ? parts[1]!.replace('.ts', '') : parts[1]!
 }
