@@ -1,7 +1,7 @@
 import type { Logger } from 'pino'
-import { type Courier, Undeliverable } from '../engine/ports.ts'
+import { type Courier, type Sent, Undeliverable } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
-import type { Sent, Spool } from './spool.ts'
+import type { Spool } from './spool.ts'
 
 // Short enough that a hiccup of the network is hardly noticed; then twice as long each time, half a minute at most.
 const FIRST_MS = 5_000
