@@ -1,9 +1,9 @@
 import { type Client, Events } from 'discord.js'
 import type { Logger } from 'pino'
 import type { Server } from '../engine/event.ts'
+import { safeError } from '../safe-error.ts'
 import type { ChatTexts } from '../text/en/chat.ts'
 import { serverOf } from './channel-facts.ts'
-import { safeError } from './safe-error.ts'
 
 export interface WatchParts {
   readonly client: Client

@@ -11,12 +11,13 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   text: ['domain'],
   engine: ['domain', 'type:text'],
   store: ['domain', 'type:engine', 'ports', 'generated', 'seal'],
-  chat: ['domain', 'type:engine', 'ports', 'type:text', 'type:bot'],
-  'without-store': ['domain', 'engine', 'ports', 'seal', 'type:text'],
-  schedule: ['domain', 'type:engine', 'ports'],
+  chat: ['domain', 'type:engine', 'ports', 'safe-error', 'type:text', 'type:bot'],
+  'without-store': ['domain', 'engine', 'ports', 'safe-error', 'seal', 'type:text'],
+  schedule: ['domain', 'type:engine', 'ports', 'safe-error'],
   picture: ['domain', 'type:engine'],
   commands: ['domain', 'engine', 'ports', 'type:text'],
   seal: [],
+  'safe-error': [],
 }
 const ANYTHING = [
   'main',
