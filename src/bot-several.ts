@@ -1,6 +1,7 @@
-import type { Bot, BotParts } from './bot.ts'
+import { type Bot, type BotParts, earliest } from './bot.ts'
 import { createSharedDelivery } from './chat/delivery-lines.ts'
 import type { Pace } from './chat/delivery-pace.ts'
+import { createInFlight } from './chat/in-flight.ts'
 import type { DueKind } from './engine/rows.ts'
 import type { Line, SharedDues, SharedOutbox } from './engine/several.ts'
 import type { Jobs } from './schedule/jobs.ts'
@@ -40,12 +41,7 @@ export interface Sending {
 export function createSharedBot(parts: SharedBotParts): Bot {
   const { engine, dues, outbox, jobs, now, onTrouble = () => {} } = parts
   const { sending, drainPressing } = createSending(parts)
-  const running = new Set<Promise<unknown>>()
-  const track = <T>(work: Promise<T>): Promise<T> => {
-    running.add(work)
-    work.finally(() => running.delete(work)).catch(() => {})
-    return work
-  }
+  const { track, idle } = createInFlight()
 
   const handleThese = async (ids: readonly string[]): Promise<readonly string[]> => {
     const failed: string[] = []
@@ -100,7 +96,7 @@ export function createSharedBot(parts: SharedBotParts): Bot {
     tickBeside: () => track(tickBeside()),
     nextDue: async () => earliest(await dues.nextDue(), await outbox.nextDue()),
     async idle() {
-      while (running.size > 0) await Promise.allSettled(running)
+      await idle()
       await sending.idle()
     },
     stop: sending.stop,
@@ -164,5 +160,3 @@ export function createSending(parts: Omit<SharedBotParts, 'dues'>): {
   }
   return { sending, drainPressing: delivery.drainPressing }
 }
-
-const earliest = (a: Date | null, b: Date | null): Date | null => (a && b ? (a < b ? a : b) : (a ?? b))

@@ -1,6 +1,7 @@
 import { setImmediate as letOthersIn } from 'node:timers/promises'
 import { createDelivery } from './chat/delivery.ts'
 import type { OnSent } from './chat/delivery-step.ts'
+import { createInFlight } from './chat/in-flight.ts'
 import type { Event, Undelivered } from './engine/event.ts'
 import type { Courier, DueStore, Engine, Handled, OutboxStore } from './engine/ports.ts'
 
@@ -43,7 +44,7 @@ const FAILURES_A_TICK = 10
 
 export function createBot(parts: BotParts): Bot {
   const { engine, dues, outbox, now, onTrouble = () => {} } = parts
-  const running = new Set<Promise<unknown>>()
+  const { track, idle } = createInFlight()
   const delivery = createDelivery({
     outbox,
     courier: parts.courier,
@@ -55,12 +56,6 @@ export function createBot(parts: BotParts): Bot {
     },
     onTrouble,
   })
-
-  const track = <T>(work: Promise<T>): Promise<T> => {
-    running.add(work)
-    work.finally(() => running.delete(work)).catch(() => {})
-    return work
-  }
 
   const handle = async (event: Event): Promise<Handled> => {
     const handled = await engine.handle(event, now())
@@ -124,10 +119,9 @@ export function createBot(parts: BotParts): Bot {
     tick: () => track(tick()),
     tickBeside: () => track(tickBeside()),
     nextDue: async () => earliest(await dues.nextDue(), await outbox.nextDue()),
-    idle: async () => {
-      while (running.size > 0) await Promise.allSettled(running)
-    },
+    idle,
   }
 }
 
-const earliest = (a: Date | null, b: Date | null): Date | null => (a && b ? (a < b ? a : b) : (a ?? b))
+/** The earlier of the two, as far as there are any. */
+export const earliest = (a: Date | null, b: Date | null): Date | null => (a && b ? (a < b ? a : b) : (a ?? b))

@@ -1,12 +1,12 @@
 import { type Logger, pino } from 'pino'
 import { within } from './chat/in-flight.ts'
-import { endOnFault } from './chat/safe-error.ts'
 import { readSettings, type Settings, SettingsError } from './config.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
 import { serveHealth } from './health.ts'
 import { createHeart, type Heart } from './heartbeat.ts'
 import { readSeal } from './keys.ts'
 import { readOwnLadders } from './own-ladders.ts'
+import { endOnFault } from './safe-error.ts'
 import { startTicker } from './schedule/ticker.ts'
 import type { Seal } from './seal.ts'
 

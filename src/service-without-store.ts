@@ -2,12 +2,10 @@ import { connect, createClient } from './chat/client.ts'
 import { createCourier } from './chat/courier.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { ServiceParts } from './service.ts'
-import { readAddress } from './store/address.ts'
+import { knownFile } from './short-way.ts'
 import { outboxId } from './store/apply.ts'
 import { LANGUAGE_CODES, textsFor } from './text/index.ts'
-import { placesFor } from './without-store/files.ts'
 import { openWithoutStore } from './without-store/index.ts'
-import { openKnown } from './without-store/known.ts'
 
 const away = (): Promise<never> => Promise.reject(new Error('the store is away'))
 async function* unread(): AsyncGenerator<never> {
@@ -21,9 +19,7 @@ async function* unread(): AsyncGenerator<never> {
  */
 export async function serveWithoutStore(parts: ServiceParts): Promise<{ stop(): Promise<void> }> {
   const { token, api, now, log } = parts
-  const address = readAddress(parts.databaseUrl)
-  const places = placesFor(address.kind === 'sqlite' ? address.path : null, parts.spoolFolder ?? null)
-  const known = openKnown(places.known, parts.seal ?? null)
+  const { places, people: known } = knownFile(parts)
   const client = createClient(token, api, parts.perSecond)
   const directOf = (user: string) => known.find(user)?.direct ?? null
   const way = await openWithoutStore({

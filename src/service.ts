@@ -14,6 +14,8 @@ import { readReply } from './domain/reply/read.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { ChatCommand } from './engine/command.ts'
 import { createEngine } from './engine/engine.ts'
+import type { Actor } from './engine/event.ts'
+import { isCoach } from './engine/is-coach.ts'
 import type { Seal } from './seal.ts'
 import type { Several } from './several.ts'
 import { knownBefore, shortWay } from './short-way.ts'
@@ -183,14 +185,11 @@ async function stop(chat: Chat, bot: Bot, store: OpenStore, way: WithoutStore): 
 }
 
 /** The aliases that a coach may see while typing; nobody else sees any. */
-async function aliases(
-  store: OpenStore,
-  actor: { guild: string | null; roles: readonly string[] },
-): Promise<string[]> {
+async function aliases(store: OpenStore, actor: Actor): Promise<string[]> {
   if (!actor.guild) return []
   return store.store.transaction(async (tx) => {
     const practice = await tx.practiceOfGuild(actor.guild!)
-    if (!practice?.coachRole || !actor.roles.includes(practice.coachRole)) return []
+    if (!practice || !isCoach(practice, actor)) return []
     return (await tx.roster(practice.id)).map((file) => file.client.ref)
   })
 }

@@ -2,14 +2,14 @@ import { existsSync } from 'node:fs'
 import type { Client } from 'discord.js'
 import { createCourier } from './chat/courier.ts'
 import { paceOf } from './chat/delivery-pace.ts'
+import { keptPrivate } from './chat/kept-private.ts'
 import { createLookBack } from './chat/look-back.ts'
 import { isUrgent } from './chat/retry-at.ts'
-import { keptPrivate } from './chat/watch-servers.ts'
 import { draw, drawFile } from './drawing.ts'
 import type { Engine, Store } from './engine/ports.ts'
 import type { OutboxRow } from './engine/rows.ts'
 import type { ServiceParts } from './service.ts'
-import { readAddress } from './store/address.ts'
+import { fileOf, readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
 import { driverProblem } from './store/driver-problem.ts'
 import type { OpenStore } from './store/open.ts'
@@ -20,30 +20,32 @@ import { type Places, placesFor } from './without-store/files.ts'
 import { openWithoutStore, type WithoutStore } from './without-store/index.ts'
 import { type KnownPeople, openKnown } from './without-store/known.ts'
 
-/**
- * Who was known when the bot last ran.
- * @throws StoreProblem where somebody was, and their database file is not there: a new and empty one in its place
- * would know nobody
- */
-export function knownBefore({
-  databaseUrl,
-  spoolFolder = null,
-  seal = null,
-}: Pick<ServiceParts, 'databaseUrl' | 'spoolFolder' | 'seal'>): KnownFile {
-  const address = readAddress(databaseUrl)
-  const path = address.kind === 'sqlite' ? address.path : null
-  const places = placesFor(path, spoolFolder)
-  const people = openKnown(places.known, seal)
-  if (path !== null && !people.isEmpty && !existsSync(path))
-    throw new StoreProblem(
-      `The database ${path} is gone, though clients were on file: put it back, or put back a backup with ebb restore FILE; to begin anew, remove ${places.known}.`,
-    )
-  return { places, people }
-}
-
 export interface KnownFile {
   readonly places: Places
   readonly people: KnownPeople
+}
+
+type FileParts = Pick<ServiceParts, 'databaseUrl' | 'spoolFolder' | 'seal'>
+
+/** Who was known when the bot last ran. */
+export function knownFile({ databaseUrl, spoolFolder = null, seal = null }: FileParts): KnownFile {
+  const places = placesFor(fileOf(readAddress(databaseUrl)), spoolFolder)
+  return { places, people: openKnown(places.known, seal) }
+}
+
+/**
+ * The same, before the database is opened.
+ * @throws StoreProblem where somebody was known, and their database file is not there: a new and empty one in its
+ * place would know nobody
+ */
+export function knownBefore(parts: FileParts): KnownFile {
+  const known = knownFile(parts)
+  const { database, known: list } = known.places
+  if (database !== null && !known.people.isEmpty && !existsSync(database))
+    throw new StoreProblem(
+      `The database ${database} is gone, though clients were on file: put it back, or put back a backup with ebb restore FILE; to begin anew, remove ${list}.`,
+    )
+  return known
 }
 
 /**

@@ -5,15 +5,14 @@ import { ChatProblem } from './chat/client.ts'
 import { type Service, type ServiceParts, startService } from './service.ts'
 import { serveWithoutStore } from './service-without-store.ts'
 import { openSeveral, type Several } from './several.ts'
-import { readAddress } from './store/address.ts'
+import { knownFile } from './short-way.ts'
+import { fileOf, readAddress } from './store/address.ts'
 import { driverProblem } from './store/driver-problem.ts'
 import { type Lead, takeLead } from './store/leader.ts'
 import { ledgerPlace } from './store/ledger.ts'
 import { openStore } from './store/open.ts'
 import { serverProblem } from './store/postgresql.ts'
 import { codeOf, StoreProblem } from './store/problem.ts'
-import { placesFor } from './without-store/files.ts'
-import { openKnown } from './without-store/known.ts'
 
 // Soon at first, since a lock or a server that starts takes seconds; later not so often that it is in the way.
 const FIRST_MS = 2_000
@@ -135,16 +134,11 @@ function look(path: string): void {
 }
 
 /** Who can be answered without the database. */
-function isAnybodyOnFile({ databaseUrl, spoolFolder = null, seal = null }: ServiceParts): boolean {
-  const address = readAddress(databaseUrl)
-  const path = address.kind === 'sqlite' ? address.path : null
-  return !openKnown(placesFor(path, spoolFolder).known, seal).isEmpty
-}
+const isAnybodyOnFile = (parts: ServiceParts): boolean => !knownFile(parts).people.isEmpty
 
 /** What is wrong with the database where it may pass; null for any other failure. */
 function awayProblem(error: unknown, { databaseUrl }: ServiceParts): Error | null {
-  const address = readAddress(databaseUrl)
-  const path = address.kind === 'sqlite' ? address.path : null
+  const path = fileOf(readAddress(databaseUrl))
   if (error instanceof StoreProblem) {
     const isGone = path !== null && !existsSync(path)
     const code = codeOf(error.cause)

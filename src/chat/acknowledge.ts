@@ -1,6 +1,6 @@
 import type { Logger } from 'pino'
+import { safeError } from '../safe-error.ts'
 import { within } from './in-flight.ts'
-import { safeError } from './safe-error.ts'
 
 /**
  * The platform drops an interaction that is not acknowledged within 3 s ("Receiving and Responding to

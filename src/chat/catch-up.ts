@@ -1,11 +1,11 @@
 import { type APIMessage, type REST, Routes } from 'discord.js'
 import type { Logger } from 'pino'
 import type { Words } from '../engine/event.ts'
+import { safeError } from '../safe-error.ts'
 import { paceOf } from './delivery-pace.ts'
 import { type DirectMessage, editFrom, messageFrom, wordsFrom } from './direct-messages.ts'
 import { within } from './in-flight.ts'
 import type { KnownDm, KnownDms } from './parts.ts'
-import { safeError } from './safe-error.ts'
 
 // The most that the platform gives at once.
 const PAGE = 100

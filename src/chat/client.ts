@@ -1,9 +1,9 @@
 import { Client, DiscordAPIError, Events, GatewayIntentBits, Options } from 'discord.js'
+import { safeError } from '../safe-error.ts'
 import { createInFlight, within } from './in-flight.ts'
 import { listen } from './inbound.ts'
 import { leave } from './leave.ts'
 import type { ChatParts } from './parts.ts'
-import { safeError } from './safe-error.ts'
 
 /** Something about the platform that the keeper can mend: one sentence with what to do. */
 export class ChatProblem extends Error {

@@ -1,6 +1,6 @@
 import { type APIDMChannel, type APIMessage, type REST, Routes } from 'discord.js'
 import type { Address } from '../engine/message.ts'
-import { type Courier, Undeliverable } from '../engine/ports.ts'
+import { type Courier, type Sent, Undeliverable } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import { type FileParts, filesOf, rawOf } from './files.ts'
 import type { LookBack } from './look-back.ts'
@@ -33,7 +33,7 @@ export function createCourier({ rest, directOf, lookBack, ...drawing }: CourierP
     return opened.id
   }
 
-  const post = async (row: OutboxRow): Promise<{ channel: string; platformId: string }> => {
+  const post = async (row: OutboxRow): Promise<Sent> => {
     const channel = await channelOf(row.body.address)
     const requests = renderMessage(row.id, row.body, await filesOf(row.body, drawing))
     const there = (await lookBack?.there(row, channel, requests)) ?? []

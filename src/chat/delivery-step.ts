@@ -1,14 +1,9 @@
 import type { Undelivered } from '../engine/event.ts'
-import { type Courier, type OutboxStore, Undeliverable } from '../engine/ports.ts'
+import { type Courier, type OutboxStore, type Sent, Undeliverable } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
 import { createHolds } from './delivery-holds.ts'
 import { retryAt } from './retry-at.ts'
 
-/** Where a message ended up. */
-export interface Sent {
-  readonly channel: string
-  readonly platformId: string
-}
 export type OnSent = (row: OutboxRow, sent: Sent) => void
 
 export interface StepParts {

@@ -1,8 +1,8 @@
 import type { RawFile } from 'discord.js'
 import type { Logger } from 'pino'
 import type { Attached, Drawn, Message, Picture } from '../engine/message.ts'
+import { safeError } from '../safe-error.ts'
 import { cut } from './cut.ts'
-import { safeError } from './safe-error.ts'
 
 // Limits of the platform (its documentation, "Uploading Files" and "Create Message"; the figures from memory).
 const FILES_A_MESSAGE = 10

@@ -1,5 +1,6 @@
 import { type APIDMChannel, Events, type Interaction, Routes } from 'discord.js'
 import type { ChatEvent } from '../engine/event.ts'
+import { safeError } from '../safe-error.ts'
 import { type CatchUp, createCatchUp } from './catch-up.ts'
 import { onCommand, onSuggest } from './command.ts'
 import { editFrom, goneFrom, messageFrom, takenBackBy, wordsFrom } from './direct-messages.ts'
@@ -7,7 +8,6 @@ import type { InFlight } from './in-flight.ts'
 import { inAll, textsIn } from './locale.ts'
 import type { ChatParts } from './parts.ts'
 import { onForm, onPress } from './press.ts'
-import { safeError } from './safe-error.ts'
 import { tell } from './show.ts'
 
 // Whoever takes something back has mostly just written it; of the others the platform is asked.

@@ -2,17 +2,25 @@ import {
   type APIGuildChannel,
   type APIRole,
   type ChannelType,
+  type Client,
   PermissionFlagsBits,
   type REST,
   Routes,
 } from 'discord.js'
 import { type Courier, Undeliverable } from '../engine/ports.ts'
+import { isOpenToAll } from './channel-facts.ts'
 import { refusalOf } from './refusal.ts'
 
-/**
- * Posts to no channel of a server that everyone there can see, for a process without the gateway: it asks before each
- * message, as it does not hear of changes.
- */
+/** Posts to no channel of a server that everyone there can see: rights may have changed since set-up. */
+export const keptPrivate = (courier: Courier, client: Client): Courier => ({
+  async deliver(row) {
+    const { address } = row.body
+    if (address.to !== 'client' && isOpenToAll(client, address.channel)) throw new Undeliverable('open')
+    return courier.deliver(row)
+  },
+})
+
+/** The same for a process without the gateway: it asks before each message, as it does not hear of changes. */
 export const askedPrivate = (courier: Courier, rest: REST): Courier => ({
   async deliver(row) {
     const { address } = row.body

@@ -6,12 +6,12 @@ import {
   type StringSelectMenuInteraction,
 } from 'discord.js'
 import type { Answer } from '../engine/message.ts'
+import { safeError } from '../safe-error.ts'
 import { type Row, rowsOf, rowsWithout } from './components.ts'
 import { splitText } from './cut.ts'
 import { filesOf, type Sendable } from './files.ts'
 import type { ChatParts } from './parts.ts'
 import { CONTENT_MOST } from './render.ts'
-import { safeError } from './safe-error.ts'
 
 export type Press = ButtonInteraction | StringSelectMenuInteraction | ModalSubmitInteraction
 export type Answerable = Press | ChatInputCommandInteraction

@@ -1,10 +1,9 @@
 import { type Client, Events } from 'discord.js'
 import type { Logger } from 'pino'
 import type { Server } from '../engine/event.ts'
-import { type Courier, Undeliverable } from '../engine/ports.ts'
+import { safeError } from '../safe-error.ts'
 import type { ChatTexts } from '../text/en/chat.ts'
-import { isOpenToAll, serverOf } from './channel-facts.ts'
-import { safeError } from './safe-error.ts'
+import { serverOf } from './channel-facts.ts'
 
 export interface WatchParts {
   readonly client: Client
@@ -41,12 +40,3 @@ export function watchServers({ client, names, changed, log }: WatchParts): void 
     look(id)
   })
 }
-
-/** Posts to no channel of a server that everyone there can see: rights may have changed since set-up. */
-export const keptPrivate = (courier: Courier, client: Client): Courier => ({
-  async deliver(row) {
-    const { address } = row.body
-    if (address.to !== 'client' && isOpenToAll(client, address.channel)) throw new Undeliverable('open')
-    return courier.deliver(row)
-  },
-})

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { once } from 'node:events'
-import { endOnFault } from '../chat/safe-error.ts'
+import { endOnFault } from '../safe-error.ts'
 import type { Io } from './io.ts'
 
 interface Verb {

@@ -4,13 +4,11 @@ import { recordPage } from './coach/record-page.ts'
 import { rosterPage } from './coach/roster.ts'
 import { keepChoices } from './coach/shown.ts'
 import type { Actor, Choice } from './event.ts'
+import { isCoach } from './is-coach.ts'
 import type { Answer } from './message.ts'
 import { draftOf, type EngineParts } from './parts.ts'
 import type { Handled, Tx } from './ports.ts'
 import type { OutboxRow, PracticeRow } from './rows.ts'
-
-export const isCoach = (practice: PracticeRow, actor: Actor): boolean =>
-  practice.coachRole !== null && actor.guild === practice.guild && actor.roles.includes(practice.coachRole)
 
 /**
  * A press on what was shown to one coach about the practice: another page of the roster, or the record of a client

@@ -4,9 +4,9 @@ import { keepChoices } from './coach/shown.ts'
 import type { ClientCommand, CoachCommand, PracticeCommand } from './command.ts'
 import { allRows, backupsUntil, eraseClient, farewell } from './course/erase.ts'
 import { goOnScreening } from './course/screening-waits.ts'
-import { isCoach } from './desk.ts'
 import type { Draft } from './draft.ts'
 import type { Command } from './event.ts'
+import { isCoach } from './is-coach.ts'
 import type { Answer } from './message.ts'
 import { oddOption } from './odd-option.ts'
 import { commit, draftOf, type EngineParts, fileInUse } from './parts.ts'
@@ -29,8 +29,7 @@ export async function onCommand(parts: EngineParts, tx: Tx, event: Command, now:
     return practiceCommand(parts, tx, command, event, practice, now)
   }
   if (!practice) return say(texts.access.setUpFirst)
-  if (!practice.coachRole || !event.actor.roles.includes(practice.coachRole))
-    return say(texts.access.onlyCoach)
+  if (!isCoach(practice, event.actor)) return say(texts.access.onlyCoach)
   if (odd) return say(texts.access.oddOption(odd))
   if (command.who !== 'coach') return practiceCommand(parts, tx, command, event, practice, now)
   return coachCommand(parts, tx, command, event, practice, now)

@@ -194,9 +194,15 @@ export interface DueStore {
   nextDue(): Promise<Date | null>
 }
 
-/** Brings one message to the platform. Throws `Undeliverable` (final) or `TryLater`. */
+/** Where a message ended up. */
+export interface Sent {
+  readonly channel: string
+  readonly platformId: string
+}
+
+/** Brings one message to the platform. Throws `Undeliverable` where that is final; all else may be tried again. */
 export interface Courier {
-  deliver(row: OutboxRow): Promise<{ channel: string; platformId: string }>
+  deliver(row: OutboxRow): Promise<Sent>
 }
 
 /** Final: the person or channel cannot be reached. */

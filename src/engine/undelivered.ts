@@ -1,5 +1,6 @@
 import { addDays } from '../domain/day.ts'
 import { dayAt } from '../domain/local-time.ts'
+import { userIn } from '../domain/mention.ts'
 import type { Texts } from '../text/index.ts'
 import { onCall } from './course/cover.ts'
 import type { Undelivered } from './event.ts'
@@ -101,7 +102,7 @@ function otherChannel({ coachChannel, alertChannel }: PracticeRow, failed: strin
 async function inPrivate(tx: Tx, failed: Failed, { setUp }: Texts): Promise<Posting[]> {
   const { row, practice, now } = failed
   const file = row.clientId === null ? null : await tx.client(row.clientId)
-  const onDuty = file && /^<@(.+)>$/.exec(onCall(file, dayAt(now, practice.zone)) ?? '')?.[1]
+  const onDuty = file && userIn(onCall(file, dayAt(now, practice.zone)))
   const people = [...new Set([onDuty, practice.deputy].filter((one): one is string => Boolean(one)))]
   return people.map((user) =>
     posting(

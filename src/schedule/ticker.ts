@@ -1,5 +1,6 @@
 import cron from 'node-cron'
 import type { Logger } from 'pino'
+import { safeError } from '../safe-error.ts'
 
 // Often enough that a prompt leaves within seconds of its minute and a retry of 5 s is no later than 10.
 const EVERY_FIVE_SECONDS = '*/5 * * * * *'
@@ -22,7 +23,7 @@ export function startTicker(tick: () => Promise<void>, log: Logger, beside = asy
       try {
         await work()
       } catch (error) {
-        log.error({ error: (error as Error).name }, 'tick failed; the next one tries again')
+        log.error({ error: safeError(error) }, 'tick failed; the next one tries again')
       } finally {
         busy = false
       }

@@ -2,6 +2,7 @@ import { setImmediate as letOthersIn } from 'node:timers/promises'
 import { standsIn } from '../domain/cover.ts'
 import type { Day } from '../domain/day.ts'
 import { dayAt } from '../domain/local-time.ts'
+import { userIn } from '../domain/mention.ts'
 import type { Concerned, KnownClient } from '../engine/ports.ts'
 import type { CoverRow, PracticeRow } from '../engine/rows.ts'
 import { Prisma } from '../generated/sqlite/client.ts'
@@ -99,7 +100,7 @@ async function known(db: Db, rows: Row[], common: Common): Promise<KnownClient[]
     return {
       client: { id, user, ref, stage: once(stage), ...where },
       practice: facts,
-      coach: once(idIn(standsIn(coach ?? planned, covers, today))),
+      coach: once(userIn(standsIn(coach ?? planned, covers, today))),
       direct,
     }
   })
@@ -120,6 +121,3 @@ const factsOf = ({ id, zone, language, quote, ...row }: PracticeRow): KnownClien
   ...{ id, zone, language, quote },
   channel: row.alertChannel ?? row.coachChannel,
 })
-
-/** The platform's id within a mention. */
-const idIn = (mention: string | null): string | null => /^<@(.+)>$/.exec(mention ?? '')?.[1] ?? null

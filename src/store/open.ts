@@ -7,7 +7,6 @@ import { type Directs, directsOf } from './directs.ts'
 import { dueStore } from './dues.ts'
 import { type Settled, settleErasures } from './erasures.ts'
 import { knownPeople } from './known.ts'
-import { type LeaseStore, leaseStore, processNamed } from './leases.ts'
 import { ledgerPlace } from './ledger.ts'
 import { migratePostgresql } from './migrate-postgresql.ts'
 import { migrateSqlite } from './migrate-sqlite.ts'
@@ -16,6 +15,7 @@ import { type OutboxOfProcess, outboxStore } from './outbox.ts'
 import { type LadderInPlans, laddersInPlans } from './plan-ladders.ts'
 import { openPostgresql } from './postgresql.ts'
 import { StoreProblem } from './problem.ts'
+import { processNamed } from './process-name.ts'
 import { notSealedWith } from './sealed-count.ts'
 import { mustOpen, noteKey } from './sealed-mark.ts'
 import { type SettingStore, settingStore } from './settings.ts'
@@ -28,7 +28,6 @@ export interface OpenStore {
   readonly store: Store
   readonly outbox: OutboxOfProcess
   readonly dues: SharedDues
-  readonly leases: LeaseStore
   readonly settings: SettingStore
   /** What the ledger of erasures said of this database when it was opened; null where there is no ledger. */
   readonly erasures: Settled | null
@@ -74,7 +73,6 @@ export async function openStore(
     store: transactions(database, settle),
     outbox: outboxStore(database, holder),
     dues: dueStore(database),
-    leases: leaseStore(database),
     settings: settingStore(database),
     erasures,
     directs: directsOf(database),

@@ -1,7 +1,7 @@
 import type { OutboxRow } from '../engine/rows.ts'
 import { Prisma } from '../generated/sqlite/client.ts'
 import type { Database, Db } from './database.ts'
-import { hasEnded } from './leases.ts'
+import { hasEnded } from './process-name.ts'
 
 // Longer than one send may take: the platform's client tries four times, 15 s each, and waits for limits.
 const HELD_MS = 120_000

@@ -2,9 +2,9 @@ import type { OutboxRow } from '../engine/rows.ts'
 import type { SharedOutbox } from '../engine/several.ts'
 import { Prisma } from '../generated/sqlite/client.ts'
 import type { Database } from './database.ts'
-import { processNamed } from './leases.ts'
 import { createClaims, type Wanted } from './outbox-claims.ts'
 import { linesDue, nextToLeave, rowsInOrder, waitingIds } from './outbox-queries.ts'
+import { processNamed } from './process-name.ts'
 import { tableOf } from './tables.ts'
 
 /** The text of a file is in the record itself: once the message has gone, or will not go, no second copy is kept. */

@@ -1,6 +1,6 @@
 import type pg from 'pg'
 import { LEADER, LEADER_LOCK } from './leader.ts'
-import { processNamed } from './leases.ts'
+import { processNamed } from './process-name.ts'
 
 /** The processes of a PostgreSQL database that are connected at this moment, on whatever machine. */
 export interface Processes {

@@ -1,6 +1,7 @@
 import type { Logger } from 'pino'
 import type { Told } from '../engine/event.ts'
 import type { Engine } from '../engine/ports.ts'
+import { safeError } from '../safe-error.ts'
 import type { Heard } from './heard.ts'
 import { unwritten } from './sender.ts'
 import type { Entry, Spool } from './spool.ts'
@@ -34,11 +35,14 @@ export function createHandOver({ engine, spool, storeAnswers, log }: HandOverPar
 
   const isOver = (id: string): boolean => handed.has(id) || (failures.get(id) ?? 0) >= FAILURES_MOST
 
-  const failed = ({ id, kind }: Entry['event']): void => {
+  const failed = ({ id, kind }: Entry['event'], error: unknown): void => {
     const times = (failures.get(id) ?? 0) + 1
     failures.set(id, times)
     if (times === FAILURES_MOST)
-      log.error({ kind }, 'what was put aside cannot be written down; it stays in the spool')
+      log.error(
+        { kind, error: safeError(error) },
+        'what was put aside cannot be written down; it stays in the spool',
+      )
   }
 
   const handAll = async (): Promise<void> => {
@@ -50,9 +54,9 @@ export function createHandOver({ engine, spool, storeAnswers, log }: HandOverPar
         if (heard) await engine.handle(toldOf(entry, heard), at)
         await engine.handle(event, at)
         handed.add(event.id)
-      } catch {
+      } catch (error) {
         if (!(await storeAnswers())) return
-        failed(event)
+        failed(event, error)
       }
     }
   }

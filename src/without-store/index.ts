@@ -1,12 +1,13 @@
 import type { Logger } from 'pino'
-import type { Concerned, Courier, Engine, KnownClient, Store } from '../engine/ports.ts'
+import type { Concerned, Courier, Engine, KnownClient, Sent, Store } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
+import { safeError } from '../safe-error.ts'
 import type { Seal } from '../seal.ts'
 import type { Texts } from '../text/index.ts'
 import type { IdOf } from './answers.ts'
 import type { KnownPeople } from './known.ts'
 import { createSender } from './sender.ts'
-import { openSpool, type Sent } from './spool.ts'
+import { openSpool } from './spool.ts'
 import { createUrgentFirst } from './urgent-first.ts'
 import { watched } from './watched.ts'
 
@@ -68,7 +69,7 @@ export async function openWithoutStore(parts: WithoutStoreParts): Promise<Withou
       if (concerned === null) refreshed = now().getTime()
     } catch (error) {
       wanted = null
-      log.warn({ name: (error as Error).name }, 'who is known could not be written down; the last list holds')
+      log.warn({ error: safeError(error) }, 'who is known could not be written down; the last list holds')
     }
   })
   const refresh = (concerned: Concerned | null): Promise<void> => {

@@ -16,7 +16,7 @@ const SLICE_MS = 100
 export const AWAY = Symbol('away')
 
 /** What the work gives, or AWAY where it takes longer than so many slices; the work goes on. */
-export async function within<T>(work: Promise<T>, slices: number): Promise<T | typeof AWAY> {
+export async function withinSlices<T>(work: Promise<T>, slices: number): Promise<T | typeof AWAY> {
   let timer: NodeJS.Timeout | undefined
   const slice = (): Promise<typeof AWAY> =>
     new Promise((resolve) => {

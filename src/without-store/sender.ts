@@ -1,7 +1,8 @@
 import type { Logger } from 'pino'
-import { type Courier, Undeliverable } from '../engine/ports.ts'
+import { type Courier, type Sent, Undeliverable } from '../engine/ports.ts'
 import type { OutboxRow } from '../engine/rows.ts'
-import type { Sent, Spool } from './spool.ts'
+import { safeError } from '../safe-error.ts'
+import type { Spool } from './spool.ts'
 
 // Short enough that a hiccup of the network is hardly noticed; then twice as long each time, half a minute at most.
 const FIRST_MS = 5_000
@@ -81,29 +82,31 @@ export function createSender({ courier, spool, onSent, onPast, log }: SenderPart
     await spool.sent(row.id, sent).catch((error) => unwritten(error, log))
   }
 
-  const attempt = async (row: OutboxRow, instead: OutboxRow | null): Promise<boolean> => {
+  /** Rejects where neither of the two is on the platform. */
+  const attempt = async (row: OutboxRow, instead: OutboxRow | null): Promise<void> => {
     try {
       await past(row)
-      return true
     } catch (error) {
-      if (!(error instanceof Undeliverable)) return false
+      if (!(error instanceof Undeliverable)) throw error
       log.error({ kind: row.kind, reason: error.reason }, 'the platform refuses a message that must arrive')
-      if (!instead) return false
-      return past(instead).then(
-        () => true,
-        () => false,
-      )
+      if (!instead) throw error
+      await past(instead)
     }
   }
 
   const tries = async (row: OutboxRow, instead: OutboxRow | null, over: () => boolean, wait: number) => {
-    if ((await attempt(row, instead)) || stopped || over()) return
-    log.error({ kind: row.kind, againInMs: wait }, 'a message that must arrive did not; it is tried again')
-    const timer = setTimeout(() => {
-      waits.delete(timer)
-      if (!over()) void tries(row, instead, over, Math.min(wait * 2, LONGEST_MS))
-    }, wait)
-    waits.add(timer)
+    try {
+      await attempt(row, instead)
+    } catch (error) {
+      if (stopped || over()) return
+      const told = { kind: row.kind, againInMs: wait, error: safeError(error) }
+      log.error(told, 'a message that must arrive did not; it is tried again')
+      const timer = setTimeout(() => {
+        waits.delete(timer)
+        if (!over()) void tries(row, instead, over, Math.min(wait * 2, LONGEST_MS))
+      }, wait)
+      waits.add(timer)
+    }
   }
 
   return {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { type FileHandle, open } from 'node:fs/promises'
 import type { ChatEvent } from '../engine/event.ts'
+import type { Sent } from '../engine/ports.ts'
 import { Altered, isSealed, type Seal, SealProblem } from '../seal.ts'
 import { makeFolder } from './files.ts'
 import type { Heard } from './heard.ts'
@@ -9,12 +10,6 @@ import type { Heard } from './heard.ts'
 const RESERVED = 256 * 1024
 /** What its lines are sealed for. */
 const PLACE = 'spool'
-
-/** Where a message ended up. */
-export interface Sent {
-  readonly channel: string
-  readonly platformId: string
-}
 
 /** An event that the store could not take. */
 export interface Entry {

@@ -2,7 +2,7 @@ import type { ChatEvent, Event } from '../engine/event.ts'
 import type { Engine, Handled } from '../engine/ports.ts'
 import { createHandOver } from './hand-over.ts'
 import { type Heard, heardIn } from './heard.ts'
-import { AWAY, PATIENCE, within } from './patience.ts'
+import { AWAY, PATIENCE, withinSlices } from './patience.ts'
 import { createShortReplies, type ShortReplyParts } from './short-replies.ts'
 
 const NOTHING: Handled = { answer: null }
@@ -34,7 +34,7 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
   let told = ''
 
   const storeAnswers = (): Promise<boolean> =>
-    within(parts.probe(), PATIENCE.unsure).then(
+    withinSlices(parts.probe(), PATIENCE.unsure).then(
       (found) => found !== AWAY,
       () => false,
     )
@@ -62,7 +62,7 @@ export function createUrgentFirst(parts: UrgentFirstParts): UrgentFirst {
     const heard = heardIn(event, language, parts.languages)
     const work = inOrder(event, now)
     try {
-      const handled = await within(work, patienceFor(heard))
+      const handled = await withinSlices(work, patienceFor(heard))
       if (handled !== AWAY) return handled
     } catch (error) {
       // a damaged store may still answer, and yet could not take this

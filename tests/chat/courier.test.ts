@@ -3,8 +3,8 @@ import pino from 'pino'
 import { describe, expect, it } from 'vitest'
 import { createCourier } from '../../src/chat/courier.ts'
 import { refusalOf } from '../../src/chat/refusal.ts'
-import { safeError } from '../../src/chat/safe-error.ts'
 import type { Attached } from '../../src/engine/message.ts'
+import { safeError } from '../../src/safe-error.ts'
 import { message, row } from './outbox.ts'
 
 const refused = (status: number, code: number): DiscordAPIError =>

@@ -11,12 +11,13 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   text: ['domain'],
   engine: ['domain', 'type:text'],
   store: ['domain', 'type:engine', 'ports', 'generated', 'seal'],
-  chat: ['domain', 'type:engine', 'ports', 'type:text', 'type:bot'],
-  'without-store': ['domain', 'engine', 'ports', 'seal', 'type:text'],
-  schedule: ['domain', 'type:engine', 'ports'],
+  chat: ['domain', 'type:engine', 'ports', 'safe-error', 'type:text', 'type:bot'],
+  'without-store': ['domain', 'engine', 'ports', 'safe-error', 'seal', 'type:text'],
+  schedule: ['domain', 'type:engine', 'ports', 'safe-error'],
   picture: ['domain', 'type:engine'],
   commands: ['domain', 'engine', 'ports', 'type:text'],
   seal: [],
+  'safe-error': [],
 }
 const ANYTHING = [
   'main',
@@ -51,7 +52,7 @@ const files = (folder: string): string[] =>
 function partOf(path: string): string {
   const parts = relative(ROOT, path).split('/')
   if (parts[0] === 'commands') return 'commands'
-  // the ports hold the two errors that delivery throws and catches: values that the engine declares
+  // the ports hold the error that delivery throws and catches: a value that the engine declares
   if (parts.join('/') === 'src/engine/ports.ts') return 'ports'
   return parts.length === 2 ? parts[1]!.replace('.ts', '') : parts[1]!
 }

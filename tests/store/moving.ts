@@ -41,7 +41,7 @@ export function stopAfter(batches: number): Pick<MoveParts, 'progress' | 'stoppe
 
 const made = new Map<boolean, Buffer>()
 
-/** A row of every table with something in every field, many check-ins, a setting, a lease; the words sealed. */
+/** A row of every table with something in every field, many check-ins, a setting, a claim; the words sealed. */
 export async function filled(url: string, sealed = true): Promise<void> {
   const before = made.get(sealed)
   if (before) return writeFileSync(pathOf(url), before)
@@ -51,7 +51,7 @@ export async function filled(url: string, sealed = true): Promise<void> {
 
 async function fill(url: string, sealed: boolean): Promise<void> {
   const key = sealed ? seal : null
-  const { store, outbox, settings, leases, close } = await openStore(url, null, 'boathouse/1', key)
+  const { store, outbox, settings, close } = await openStore(url, null, 'boathouse/1', key)
   await store.transaction((tx) => tx.apply(ground('heron', 'dipper')))
   const rows = TABLE_ORDER.slice(2).map((table) => put(table, samples[table]))
   await store.transaction((tx) => tx.apply(outcome(rows, [posting('prompt/1'), posting('prompt/2')])))
@@ -59,10 +59,10 @@ async function fill(url: string, sealed: boolean): Promise<void> {
     checkIn('c:dipper', `d${String(n).padStart(5, '0')}`, { denied: null }),
   )
   await store.transaction((tx) => tx.apply(outcome(more.map((row) => put('checkIn', row)))))
-  const [first] = await outbox.claim(samples.consent.at, 1, 9)
+  // the second stays claimed
+  const [first] = await outbox.claim(samples.consent.at, 2, 9)
   await outbox.sent(first!.id, samples.consent.at, 'a channel', '100000000000000042')
   await settings.set('a fact', 'of the program')
-  await leases.take('a piece of work', 'boathouse/1', samples.consent.at, samples.alert.closedAt!)
   await close()
 }
 

@@ -5,11 +5,11 @@ import { pino } from 'pino'
 import { expect, it, onTestFinished } from 'vitest'
 import type { Store, Tx } from '../../src/engine/ports.ts'
 import type { OutboxRow } from '../../src/engine/rows.ts'
-import { createSender, type Sender } from '../../src/without-store/sender.ts'
+import { createSender, type Sender, type SenderParts } from '../../src/without-store/sender.ts'
 import { openSpool } from '../../src/without-store/spool.ts'
 import { watched } from '../../src/without-store/watched.ts'
 
-async function senderIn(seen: string[]): Promise<Sender> {
+async function senderIn(seen: string[], other: Partial<SenderParts> = {}): Promise<Sender> {
   const folder = mkdtempSync(join(tmpdir(), 'ebbline-sender-'))
   const spool = await openSpool(join(folder, 'spool'))
   const sender = createSender({
@@ -23,6 +23,7 @@ async function senderIn(seen: string[]): Promise<Sender> {
     onSent: () => {},
     onPast: ({ id }) => void seen.push(`past: ${id}`),
     log: pino({ level: 'silent' }),
+    ...other,
   })
   onTestFinished(async () => {
     sender.stop()
@@ -42,6 +43,21 @@ it('tells of each message that goes past the store before it leaves, so that wha
   // by the bot, at its own pace
   await sender.courier.deliver(row('two'))
   expect(seen).toEqual(['past: one', 'leaves: one', 'leaves: two'])
+})
+
+it('tells of a message that did not arrive the kind, code and place of what was in the way, and no words', async () => {
+  const lines: string[] = []
+  const sender = await senderIn([], {
+    log: pino({ base: null }, { write: (line: string) => void lines.push(line) }),
+    courier: {
+      deliver: () => Promise.reject(Object.assign(new Error('heron wrote: numb'), { code: 'ECONNREFUSED' })),
+    },
+  })
+  await sender.send(row('one'), null, () => false)
+  expect(lines).toHaveLength(1)
+  expect(JSON.parse(lines[0]!).error).toMatchObject({ name: 'Error', code: 'ECONNREFUSED' })
+  expect(lines[0]).toContain('sender.test.ts')
+  expect(lines[0]).not.toMatch(/heron|numb/)
 })
 
 it('forgets the messages with choices of a client who was erased, and no others', async () => {

@@ -1,6 +1,7 @@
 import type { Care } from '../../domain/care.ts'
 import { addDays } from '../../domain/day.ts'
 import { dayAt, instantOf, timeAt } from '../../domain/local-time.ts'
+import { userIn } from '../../domain/mention.ts'
 import { SIGNS, type SignId } from '../../domain/signs/catalogue.ts'
 import type { Texts } from '../../text/index.ts'
 import { onCall } from '../course/cover.ts'
@@ -104,7 +105,7 @@ export const outcomeButtons = (draft: Draft, alert: AlertRow): Button[] =>
 function called(draft: Draft, minutes: number): Message['mentions'] {
   const { coachRole, deputy } = draft.file.practice
   const day = dayAt(draft.now, draft.file.practice.zone)
-  const coach = /^<@(.+)>$/.exec(onCall(draft.file, day) ?? '')?.[1]
+  const coach = userIn(onCall(draft.file, day))
   const users = coach ? [coach] : []
   if (minutes < WIDEN_MINUTES) return { roles: [], users }
   return {

@@ -1,6 +1,5 @@
-import type { Sent } from '../../../src/chat/delivery-step.ts'
 import type { Event } from '../../../src/engine/event.ts'
-import type { Handled } from '../../../src/engine/ports.ts'
+import type { Handled, Sent } from '../../../src/engine/ports.ts'
 import type { OutboxRow } from '../../../src/engine/rows.ts'
 
 /** Where a process ends itself: before or after a step, named with its number as in "insert Due 2". */
