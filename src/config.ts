@@ -78,6 +78,14 @@ export class SettingsError extends Error {
   override readonly name = 'SettingsError'
 }
 
+/**
+ * An error of the operator is said in one sentence with the mend; anything else is a fault of ours. Known by name:
+ * wrong settings are told before store and chat are loaded.
+ */
+export const isOperators = (error: unknown): error is Error =>
+  error instanceof Error &&
+  ['SettingsError', 'StoreProblem', 'SealProblem', 'ChatProblem'].includes(error.name)
+
 /** The address of the database as the environment names it, not looked at; an empty name is none. */
 export const databaseNamed = ({ DATABASE_URL }: NodeJS.ProcessEnv): string => DATABASE_URL || DEFAULT_DATABASE
 
