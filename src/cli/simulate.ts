@@ -13,8 +13,8 @@ import {
 } from '../domain/diaries/simulate.ts'
 import { ALARMS, type Alarms, alarmRules, SIMULATED, tableRule } from '../domain/diaries/table-rules.ts'
 import type { WordFigures } from '../domain/diaries/wrong-words.ts'
+import { progressBar } from '../progress.ts'
 import type { Io } from './io.ts'
-import { progressBar } from './progress.ts'
 import { alarmsFrom } from './simulate-alarms.ts'
 import { orWrongUse } from './wrong-use.ts'
 
