@@ -1,6 +1,6 @@
 import { type Logger, pino } from 'pino'
 import { within } from './chat/in-flight.ts'
-import { readSettings, type Settings, SettingsError } from './config.ts'
+import { isOperators, readSettings, type Settings, SettingsError } from './config.ts'
 import type { OwnLadder } from './domain/ladder/ladder-file.ts'
 import { serveHealth } from './health.ts'
 import { createHeart, type Heart } from './heartbeat.ts'
@@ -12,14 +12,6 @@ import type { Seal } from './seal.ts'
 
 // A keeper's tools wait so long for a stop before they kill.
 const STOP_MS = 4_800
-
-/**
- * An error of the operator is said in one sentence with the mend; anything else is a fault of ours. Known by name:
- * wrong settings are told before store and chat are loaded.
- */
-const isOperators = (error: unknown): error is Error =>
-  error instanceof Error &&
-  ['SettingsError', 'StoreProblem', 'SealProblem', 'ChatProblem'].includes(error.name)
 
 async function main(): Promise<number> {
   const settings = readSettings(process.env)

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
 import { leave } from '../chat/leave.ts'
-import { readSettings, type Settings, SettingsError } from '../config.ts'
+import { readSettings, type Settings } from '../config.ts'
 import { readSeal } from '../keys.ts'
 import type { Seal } from '../seal.ts'
 import { doctor as texts } from '../text/en/doctor.ts'
@@ -11,6 +11,7 @@ import { liveLines } from './doctor/live.ts'
 import { type PlatformFound, platformLines, unasked } from './doctor/platform.ts'
 import { practiceLines } from './doctor/practices.ts'
 import type { Io } from './io.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb doctor [--live] [--database URL]
 Checks what the bot needs, a line each: "ok", "not ok" with the mend, or "not checked" with what comes first. Looks at
@@ -21,29 +22,42 @@ run beside the bot. Changes nothing, and names neither clients nor the token.
 --database URL   file:PATH or postgresql://…; else DATABASE_URL, else file:data/ebbline.db
 Exit status: 0 all ok, 1 something is not ok or could not be checked, 2 wrong use.`
 
+interface Options {
+  readonly live: boolean
+  readonly database: string | undefined
+}
+
+/** @throws Error in one sentence where the words typed cannot be used */
+function optionsOf(args: string[]): Options {
+  const { values } = parseArgs({
+    args,
+    options: { database: { type: 'string' }, live: { type: 'boolean', default: false } },
+  })
+  return { live: values.live, database: values.database }
+}
+
+/** @throws SettingsError */
+function settingsOf(environment: NodeJS.ProcessEnv, database: string | undefined) {
+  const settings = readSettings(
+    database === undefined ? environment : { ...environment, DATABASE_URL: database },
+  )
+  return { settings, seal: readSeal(settings) }
+}
+
 export async function run(
   args: string[],
   io: Io,
   environment: NodeJS.ProcessEnv = process.env,
   now: () => Date = () => new Date(),
 ): Promise<number> {
-  let settings: Settings
-  let seal: Seal | null = null
-  let live = false
-  try {
-    const { values } = parseArgs({
-      args,
-      options: { database: { type: 'string' }, live: { type: 'boolean', default: false } },
-    })
-    live = values.live
-    const url = values.database ?? environment.DATABASE_URL
-    settings = readSettings({ ...environment, ...(url === undefined ? {} : { DATABASE_URL: url }) })
-    seal = readSeal(settings)
-  } catch (error) {
-    io.err(`${(error as Error).message}${error instanceof SettingsError ? '' : `\n${help}`}`)
-    return 2
-  }
-  const lines = live ? await liveLines(settings.databaseUrl, now()) : await checked(settings, seal, now)
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
+  const read = orWrongUse(() => settingsOf(environment, options.database), io, null)
+  if (read === null) return 2
+  const { settings, seal } = read
+  const lines = options.live
+    ? await liveLines(settings.databaseUrl, now())
+    : await checked(settings, seal, now)
   for (const line of lines) await io.out(shown(line))
   return lines.every(({ state }) => state === 'ok') ? 0 : 1
 }

@@ -4,6 +4,7 @@ import { faultLines } from '../own-ladders.ts'
 import { drillText, STOP_RULE } from '../text/en/drills.ts'
 import type { Io } from './io.ts'
 import { unread } from './unread.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb ladder FILE
 Checks a practice's own ladders (YAML) and prints every drill as a client would read it. EBBLINE_LADDERS=FILE then
@@ -26,12 +27,16 @@ A file holds one ladder, or several under "ladders:":
 
 Exit status: 0 it can be used, 1 it has faults (each with its line), 2 wrong use.`
 
+/** @throws Error in one sentence where the words typed cannot be used */
+function pathOf([path, second]: string[]): string {
+  if (path === undefined || second !== undefined || path.startsWith('-'))
+    throw new Error('Name one ladder file.')
+  return path
+}
+
 export async function run(args: string[], io: Io): Promise<number> {
-  const [path, second] = args
-  if (path === undefined || second !== undefined || path.startsWith('-')) {
-    io.err(`Name one ladder file.\n\n${help}`)
-    return 2
-  }
+  const path = orWrongUse(() => pathOf(args), io, `\n${help}`)
+  if (path === null) return 2
   const text = textOf(path, io)
   if (text === null) return 2
   const read = readLadderFile(text)

@@ -1,13 +1,13 @@
 import { closeSync, existsSync, openSync, readSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { readSettings } from '../config.ts'
+import { progressBar } from '../progress.ts'
 import { type Address, readAddress } from '../store/address.ts'
 import { type Moved, type MoveParts, move } from '../store/move.ts'
 import { nameOf } from '../store/move-source.ts'
 import { StoreProblem } from '../store/problem.ts'
 import { placesFor } from '../without-store/files.ts'
 import type { Io } from './io.ts'
-import { progressBar } from './progress.ts'
 import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb move --from URL --to URL

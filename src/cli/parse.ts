@@ -118,22 +118,14 @@ async function score(file: string, io: Io): Promise<number> {
   return 0
 }
 
-function optionsOf(args: string[]): { help: boolean; score: string | undefined } {
-  const { values } = parseArgs({
-    args,
-    options: { help: { type: 'boolean', short: 'h', default: false }, score: { type: 'string' } },
-  })
-  return { help: values.help, score: values.score }
-}
+/** @throws Error in one sentence where the words typed cannot be used */
+const optionsOf = (args: string[]): { score?: string } =>
+  parseArgs({ args, options: { score: { type: 'string' } } }).values
 
 /** Exit code: 0 done, 1 the work failed, 2 wrong use. */
 export async function run(args: string[], io: Io): Promise<number> {
   const options = orWrongUse(() => optionsOf(args), io, help)
   if (options === null) return 2
-  if (options.help) {
-    await io.out(help)
-    return 0
-  }
   if (options.score !== undefined) return score(options.score, io)
   await answerEach(io, answer)
   return 0

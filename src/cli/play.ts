@@ -5,10 +5,11 @@ import { parseArgs } from 'node:util'
 import { daysBetween, isDay } from '../domain/day.ts'
 import { PlayRefused, type PlayResult, playScenario } from '../rehearsal/player/index.ts'
 import { loadScenario, ScenarioProblems, type Script } from '../rehearsal/scenario/index.ts'
+import { told } from '../rehearsal/told.ts'
 import { StoreProblem } from '../store/problem.ts'
 import type { Io } from './io.ts'
-import { told } from './play-told.ts'
 import { unread } from './unread.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb play SCENARIO [--json] [--until DAY] [--database URL] [--direct] [--out DIR]
 
@@ -32,57 +33,41 @@ interface Options {
 }
 
 export async function run(args: string[], io: Io): Promise<number> {
-  const options = readArgs(args)
-  if (typeof options === 'string') return refuse(io, `${options}\n\n${help}`, 2)
-  if (options === null) {
-    io.out(help)
-    return 0
-  }
+  const options = orWrongUse(() => optionsOf(args), io, `\n${help}`)
+  if (options === null) return 2
   const script = load(options, io)
   if (typeof script === 'number') return script
   try {
     return await playIt(script, options, io)
   } catch (error) {
-    if (error instanceof StoreProblem || error instanceof PlayRefused) return refuse(io, error.message, 2)
+    if (error instanceof StoreProblem || error instanceof PlayRefused) return refuse(io, error.message)
     throw error
   }
 }
 
-function refuse(io: Io, why: string, code: number): number {
+function refuse(io: Io, why: string): number {
   io.err(why)
-  return code
+  return 2
 }
 
-/** What was asked for; null for help; a sentence where the use is wrong. */
-function readArgs(args: string[]): Options | string | null {
-  try {
-    const { values, positionals } = parseArgs({
-      args,
-      allowPositionals: true,
-      options: {
-        json: { type: 'boolean' },
-        direct: { type: 'boolean' },
-        help: { type: 'boolean', short: 'h' },
-        until: { type: 'string' },
-        database: { type: 'string' },
-        out: { type: 'string' },
-      },
-    })
-    if (values.help) return null
-    const [file, second] = positionals
-    if (file === undefined) return 'Name a scenario file, like scenarios/demo.yaml.'
-    if (second !== undefined) return `One scenario at a time: leave out “${second}”.`
-    return {
-      file,
-      json: values.json ?? false,
-      direct: values.direct ?? false,
-      until: values.until ?? null,
-      database: values.database ?? null,
-      out: values.out ?? null,
-    }
-  } catch (error) {
-    return (error as Error).message
-  }
+/** @throws Error in one sentence where the words typed cannot be used */
+function optionsOf(args: string[]): Options {
+  const { values, positionals } = parseArgs({
+    args,
+    allowPositionals: true,
+    options: {
+      json: { type: 'boolean', default: false },
+      direct: { type: 'boolean', default: false },
+      until: { type: 'string' },
+      database: { type: 'string' },
+      out: { type: 'string' },
+    },
+  })
+  const [file, second] = positionals
+  if (file === undefined) throw new Error('Name a scenario file, like scenarios/demo.yaml.')
+  if (second !== undefined) throw new Error(`One scenario at a time: leave out “${second}”.`)
+  const { json, direct, until = null, database = null, out = null } = values
+  return { file, json, direct, until, database, out }
 }
 
 function load({ file, until, direct }: Options, io: Io): Script | number {
@@ -90,16 +75,16 @@ function load({ file, until, direct }: Options, io: Io): Script | number {
   try {
     script = loadScenario(file, readFileSync(file, 'utf8'))
   } catch (error) {
-    if (error instanceof ScenarioProblems) return refuse(io, error.message, 2)
-    return refuse(io, unread('scenario', file, error), 2)
+    if (error instanceof ScenarioProblems) return refuse(io, error.message)
+    return refuse(io, unread('scenario', file, error))
   }
   const chat = script.steps.find(({ act }) => act.who === 'world' && act.fault.kind === 'chat')
   if (direct && chat)
-    return refuse(io, `${file}:${chat.line}: a fault of the chat needs the stand-in: leave out --direct.`, 2)
+    return refuse(io, `${file}:${chat.line}: a fault of the chat needs the stand-in: leave out --direct.`)
   if (until === null) return script
   const last = isDay(until) ? daysBetween(script.start, until) + 1 : Number(until)
   if (Number.isInteger(last) && last >= 1 && last <= script.days) return upTo(script, last)
-  return refuse(io, `--until ${until} lies outside the run: a day from 1 to ${script.days}, or its date.`, 2)
+  return refuse(io, `--until ${until} lies outside the run: a day from 1 to ${script.days}, or its date.`)
 }
 
 /** The scenario as if it ended sooner; what is expected later, or at the end, is not looked at. */

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs'
-import { readSettings, SettingsError } from '../config.ts'
+import { databaseNamed, readSettings, SettingsError } from '../config.ts'
 import type { ClientFile, Tx } from '../engine/ports.ts'
 import type { PracticeRow } from '../engine/rows.ts'
 import { readSeal } from '../keys.ts'
@@ -7,9 +7,6 @@ import type { Seal } from '../seal.ts'
 import { readAddress } from '../store/address.ts'
 import { type OpenStore, openStore } from '../store/open.ts'
 import { StoreProblem } from '../store/problem.ts'
-
-/** Where the bot keeps its data unless told otherwise. */
-const DEFAULT_DATABASE = 'file:data/ebbline.db'
 
 /** Something about the words typed that the operator can mend, in one sentence. */
 export class NotFound extends Error {}
@@ -32,7 +29,7 @@ export async function withStore<T>(
   address: string | undefined,
   work: (store: OpenStore) => Promise<T>,
 ): Promise<T> {
-  const url = address ?? process.env.DATABASE_URL ?? DEFAULT_DATABASE
+  const url = address ?? databaseNamed(process.env)
   mustBeThere(url)
   const store = await openStore(url, undefined, undefined, sealFor(url))
   try {

@@ -5,6 +5,7 @@ import { type Expectation, type Score, score } from '../domain/signs/score.ts'
 import { screen } from '../domain/signs/screen.ts'
 import type { Io } from './io.ts'
 import { answerEach, objectIn, takeEach } from './json-lines.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb screen [--locale LOCALE] [--score FILE]
 Looks for urgent signs in texts: JSON Lines from standard input, one object a line, one object out in the same order.
@@ -75,18 +76,20 @@ async function scoreFile(file: string, io: Io, locale: string): Promise<number> 
   return 0
 }
 
+/** @throws Error in one sentence where the words typed cannot be used */
+function optionsOf(args: string[]): { file: string | undefined; locale: string } {
+  const { values } = parseArgs({
+    args,
+    options: { score: { type: 'string' }, locale: { type: 'string', default: 'en' } },
+  })
+  return { file: values.score, locale: values.locale }
+}
+
 /** Exit 0 done, 1 the file to score is broken, 2 wrong use. */
 export async function run(args: string[], io: Io): Promise<number> {
-  let file: string | undefined
-  let locale = 'en'
-  try {
-    const { values } = parseArgs({ args, options: { score: { type: 'string' }, locale: { type: 'string' } } })
-    file = values.score
-    locale = values.locale ?? locale
-  } catch (error) {
-    io.err(`${error instanceof Error ? error.message : String(error)}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
+  const { file, locale } = options
   if (file !== undefined) return scoreFile(file, io, locale)
   await answerEach(io, (line) => answer(line, locale))
   return 0

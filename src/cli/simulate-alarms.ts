@@ -17,20 +17,17 @@ const File = z.strictObject({
   usual: Usual.partial().default({}),
 })
 
-/** Thrown for a file that cannot be used; its message tells the mend. */
-export class BadRules extends Error {}
-
 function jsonOf(path: string): unknown {
   let text: string
   try {
     text = readFileSync(path, 'utf8')
   } catch {
-    throw new BadRules(`--rules: "${path}" cannot be read: name a file that exists`)
+    throw new Error(`--rules: "${path}" cannot be read: name a file that exists`)
   }
   try {
     return JSON.parse(text)
   } catch (error) {
-    throw new BadRules(`--rules: "${path}" is not JSON (${(error as Error).message})`)
+    throw new Error(`--rules: "${path}" is not JSON (${(error as Error).message})`)
   }
 }
 
@@ -41,14 +38,15 @@ function given<T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], un
   }
 }
 
-/** Parameters of the two alarms from a file; what it leaves out is as in the rules. Throws BadRules. */
+/**
+ * Parameters of the two alarms from a file; what it leaves out is as in the rules.
+ * @throws Error that tells the mend where the file cannot be used
+ */
 export function alarmsFrom(path: string): Alarms {
   const parsed = File.safeParse(jsonOf(path))
   if (!parsed.success) {
     const [issue] = parsed.error.issues
-    throw new BadRules(
-      `--rules: ${issue?.path.join('.') || 'the file'}: ${issue?.message ?? 'not understood'}`,
-    )
+    throw new Error(`--rules: ${issue?.path.join('.') || 'the file'}: ${issue?.message ?? 'not understood'}`)
   }
   const { pain, reach, usual } = parsed.data
   return {

@@ -13,9 +13,10 @@ import {
 } from '../domain/diaries/simulate.ts'
 import { ALARMS, type Alarms, alarmRules, SIMULATED, tableRule } from '../domain/diaries/table-rules.ts'
 import type { WordFigures } from '../domain/diaries/wrong-words.ts'
+import { progressBar } from '../progress.ts'
 import type { Io } from './io.ts'
-import { progressBar } from './progress.ts'
-import { alarmsFrom, BadRules } from './simulate-alarms.ts'
+import { alarmsFrom } from './simulate-alarms.ts'
+import { orWrongUse } from './wrong-use.ts'
 
 export const help = `Usage: ebb simulate [--clients N] [--weeks W] [--seed S] [--rules FILE] [--json]
 Runs the rules over made-up diaries of pain and reach. The same numbers give the same output on every machine.
@@ -35,42 +36,34 @@ in 28 days) and the share within 7 days.`
 
 interface Options extends Simulation {
   readonly json: boolean
-  readonly rules: string | undefined
+  /** Other parameters for the two alarms; null where all rules are measured as they are. */
+  readonly alarms: Alarms | null
 }
-
-/** Thrown for wrong use; its message tells the mend. */
-class BadUse extends Error {}
 
 function wholeNumber(name: string, text: string, least: number): number {
   const value = Number(text)
   if (/^\d+$/.test(text) && Number.isSafeInteger(value) && value >= least) return value
-  throw new BadUse(`--${name} takes a whole number, ${least} or more, not "${text}"`)
+  throw new Error(`--${name} takes a whole number, ${least} or more, not "${text}"`)
 }
 
-const OPTIONS = {
-  clients: { type: 'string', default: '300' },
-  weeks: { type: 'string', default: '13' },
-  seed: { type: 'string', default: '7' },
-  rules: { type: 'string' },
-  json: { type: 'boolean', default: false },
-} as const
-
+/** @throws Error that tells the mend where the words typed or the file named cannot be used */
 function optionsOf(args: string[]): Options {
-  const { values } = parseOptions(args)
+  const { values } = parseArgs({
+    args,
+    options: {
+      clients: { type: 'string', default: '300' },
+      weeks: { type: 'string', default: '13' },
+      seed: { type: 'string', default: '7' },
+      rules: { type: 'string' },
+      json: { type: 'boolean', default: false },
+    },
+  })
   return {
     clients: wholeNumber('clients', values.clients, 1),
     weeks: wholeNumber('weeks', values.weeks, FEWEST_WEEKS),
     seed: wholeNumber('seed', values.seed, 0),
-    rules: values.rules,
+    alarms: values.rules === undefined ? null : alarmsFrom(values.rules),
     json: values.json,
-  }
-}
-
-function parseOptions(args: string[]) {
-  try {
-    return parseArgs({ args, options: OPTIONS })
-  } catch (error) {
-    throw new BadUse((error as Error).message)
   }
 }
 
@@ -145,16 +138,9 @@ function table({ clients, weeks, seed }: Simulation, rows: readonly Row[]): stri
 
 /** Exit code: 0 done, 2 wrong use. */
 export async function run(args: string[], io: Io): Promise<number> {
-  let options: Options
-  let alarms: Alarms | null
-  try {
-    options = optionsOf(args)
-    alarms = options.rules === undefined ? null : alarmsFrom(options.rules)
-  } catch (error) {
-    if (!(error instanceof BadUse || error instanceof BadRules)) throw error
-    io.err(`${error.message}\n${help}`)
-    return 2
-  }
+  const options = orWrongUse(() => optionsOf(args), io, help)
+  if (options === null) return 2
+  const { alarms } = options
   const rows = alarms === null ? allRows(options) : alarmRows(options, alarms)
   for (const line of options.json ? rows.map((row) => JSON.stringify(row)) : table(options, rows))
     io.out(line)

@@ -2,7 +2,7 @@ import { once } from 'node:events'
 import { parseArgs } from 'node:util'
 import { pino } from 'pino'
 import { within } from '../chat/in-flight.ts'
-import { readSettings, type Settings, SettingsError } from '../config.ts'
+import { isOperators, readSettings, type Settings, SettingsError } from '../config.ts'
 import { readSeal } from '../keys.ts'
 import { readOwnLadders } from '../own-ladders.ts'
 import { type Address, readAddress } from '../store/address.ts'
@@ -68,7 +68,3 @@ export async function run(args: string[], io: Io): Promise<number> {
     return error instanceof SettingsError ? 2 : 1
   }
 }
-
-const isOperators = (error: unknown): error is Error =>
-  error instanceof Error &&
-  ['SettingsError', 'StoreProblem', 'SealProblem', 'ChatProblem'].includes(error.name)

@@ -1,10 +1,9 @@
 import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { told } from '../cli/play-told.ts'
-import { progressBar } from '../cli/progress.ts'
 import { daysBetween } from '../domain/day.ts'
 import { dayAt } from '../domain/local-time.ts'
+import { progressBar } from '../progress.ts'
 import { packageRoot } from '../store/root.ts'
 import { textsFor } from '../text/index.ts'
 import { playedTo } from './page/carrying-out.ts'
@@ -15,6 +14,7 @@ import type { Opening, Session } from './page/session.ts'
 import { clientEnds } from './player/closing.ts'
 import { check } from './player/expected.ts'
 import { type PlayResult, playScenario } from './player/index.ts'
+import { told } from './told.ts'
 
 const DEMO = join('scenarios', 'demo.yaml')
 

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { Readable } from 'node:stream'
 import SqliteDatabase from 'better-sqlite3'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { hostLines } from '../../src/cli/doctor/host.ts'
 import * as doctor from '../../src/cli/doctor.ts'
 import type { PracticeRow } from '../../src/engine/rows.ts'
 import { createHeart } from '../../src/heartbeat.ts'
@@ -203,6 +204,20 @@ describe('ebb doctor', () => {
     expect((await ran({ DATABASE_URL: database, EBBLINE_LADDERS: file })).text).toMatch(
       /not ok: own ladders: .*ladders\.yaml:1/,
     )
+  })
+
+  it.each([
+    ['20.18.3', 'not ok'],
+    ['20.19.0', 'ok'],
+    ['20.20.2', 'ok'],
+    ['21.7.3', 'not ok'],
+    ['22.0.0', 'ok'],
+    ['22.23.1', 'ok'],
+    ['24.21.0', 'not ok'],
+  ])('knows the versions of Node.js that the bot is made for: %s is %s', (version, state) => {
+    const line = hostLines(version, null).find(({ check }) => check === 'Node.js')
+    const says = state === 'ok' ? words.node(version) : words.nodeOther(version, '20 or 22')
+    expect(line).toEqual({ check: 'Node.js', state, says })
   })
 
   it.each([[['--live', 'now']], [['--database', 'mysql://x']], [['heron']]])(

@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { help, run } from '../../src/cli/play.ts'
+import { run } from '../../src/cli/play.ts'
 
 const SCENARIO = `title: Two quiet days
 practice: { zone: Europe/Lisbon, region: PT, digest: "Tue 18:00" }
@@ -118,8 +118,4 @@ describe('ebb play', () => {
       err: expect.stringContaining('holds a play already'),
     })
   }, 60_000)
-
-  it('explains itself', async () => {
-    expect((await ebb('--help')).out).toEqual([help])
-  })
 })

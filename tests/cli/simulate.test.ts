@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Readable } from 'node:stream'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { progressBar } from '../../src/cli/progress.ts'
 import { run } from '../../src/cli/simulate.ts'
+import { progressBar } from '../../src/progress.ts'
 
 async function ebb(...args: string[]) {
   const out: string[] = []

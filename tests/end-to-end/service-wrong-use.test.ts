@@ -133,6 +133,15 @@ describe('the command line', () => {
     if (args[0]) expect(ended.err).toContain(`“${args[0]}”`)
   })
 
+  it.each([
+    ['play', '--help'],
+    ['parse', '-h'],
+  ])('%s %s is answered on standard output too', async (verb, asked) => {
+    const ended = await ebb(verb, asked)
+    expect(ended).toMatchObject({ code: 0, err: '' })
+    expect(ended.out).toMatch(new RegExp(`^Usage: ebb ${verb} `))
+  })
+
   it.each([[['--help']], [['help']]])('%j is answered on standard output', async (args) => {
     const ended = await ebb(...args)
     expect(ended).toMatchObject({ code: 0, err: '' })

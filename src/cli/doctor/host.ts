@@ -14,15 +14,20 @@ export const hostLines = (version: string, ladders: string | null): Line[] => [
   laddersLine(ladders),
 ]
 
+/** Against the lines of Node.js in package.json, as "^20.19.0 || ^22.0.0". */
 function nodeLine(version: string): Line {
   const { engines } = JSON.parse(readFileSync(join(packageRoot(), 'package.json'), 'utf8')) as {
     engines: { node: string }
   }
-  const least = engines.node.replace(/^\D+/, '')
-  const [have, need] = [version, least].map((text) => text.split('.').map(Number))
-  const enough = have![0] !== need![0] ? have![0]! > need![0]! : (have![1] ?? 0) >= (need![1] ?? 0)
-  return enough ? ok('Node.js', doctor.node(version)) : notOk('Node.js', doctor.nodeOld(version, least))
+  const lines = engines.node.split('||').map(partsOf)
+  const [major, minor = 0] = partsOf(version)
+  const isOfLine = lines.some((least) => major === least[0] && minor >= (least[1] ?? 0))
+  return isOfLine
+    ? ok('Node.js', doctor.node(version))
+    : notOk('Node.js', doctor.nodeOther(version, lines.map(([line]) => String(line)).join(' or ')))
 }
+
+const partsOf = (text: string): number[] => text.match(/\d+/g)?.map(Number) ?? []
 
 /**
  * Clock changes of 2026, as minutes east of UTC before and after: the last Sunday of March at 01:00 UTC (Directive

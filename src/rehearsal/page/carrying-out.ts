@@ -4,11 +4,9 @@ import { textsFor } from '../../text/index.ts'
 import { nextOf, stepTo } from '../player/play.ts'
 import { change, checkWho, command, NotDone, say, submit, use } from './acting.ts'
 import { beforeClockChange, breakIt } from './breaking.ts'
-import type { Hub } from './hub.ts'
 import { openingOf, scenarioOf } from './offers.ts'
 import { passTo, type Seen } from './passing.ts'
 import { emptyPractice, type Opening, Session } from './session.ts'
-import { endOf } from './view.ts'
 import type { Action, OpenForm } from './wire.ts'
 
 const { page } = textsFor('en').rehearsal
@@ -17,9 +15,15 @@ const DAY = 86_400_000
 const EMPTY = { start: '2026-03-02', zone: 'Europe/Lisbon' }
 const ALIAS = /^[\p{L}\d-]{1,30}$/u
 
+/** Where the practice is lived in: it may go on in another one. */
+interface Place {
+  readonly session: Session
+  begin(opening: Session): Promise<void>
+}
+
 /** Carries out one act; gives the form that it opened. @throws NotDone with a sentence */
-export async function carryOut(hub: Hub, action: Action, seen: Seen): Promise<OpenForm | null> {
-  const { session } = hub
+export async function carryOut(place: Place, action: Action, seen: Seen): Promise<OpenForm | null> {
+  const { session } = place
   if ('as' in action) {
     checkWho(session, action.as)
     session.lived.add(action.as)
@@ -51,10 +55,10 @@ export async function carryOut(hub: Hub, action: Action, seen: Seen): Promise<Op
       addClient(session, action.ref)
       return null
     case 'start':
-      await hub.begin(await opened(action.scenario))
+      await place.begin(await opened(action.scenario))
       return null
     case 'open':
-      await hub.begin(await playedTo(openingOf(action.name, action.yaml), action.at))
+      await place.begin(await playedTo(openingOf(action.name, action.yaml), action.at))
       return null
     default:
       throw new NotDone(page.notAsked)
@@ -111,9 +115,8 @@ function targetOf(session: Session, action: Extract<Action, { do: 'time' }>, zon
 }
 
 async function toEnd(session: Session, seen: Seen): Promise<void> {
-  const { programme, now } = session
+  const { programme, now, end } = session
   if (programme.script.clients.length === 0) throw new NotDone(page.nothingDue)
-  const end = endOf(session)
   if (end <= now) throw new NotDone(page.past)
   await passTo(programme, end, seen)
 }

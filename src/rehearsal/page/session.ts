@@ -7,6 +7,7 @@ import { type Status, statusOf } from '../../engine/status.ts'
 import type { Modal } from '../platform/index.ts'
 import { chatStage } from '../player/chat-stage.ts'
 import { createClock } from '../player/clock.ts'
+import { endOfRun } from '../player/ends.ts'
 import { openingAt } from '../player/opening.ts'
 import { begin } from '../player/play.ts'
 import type { Programme } from '../player/programme.ts'
@@ -14,7 +15,6 @@ import type { Hooks, LiveStage } from '../player/stage.ts'
 import type { Script } from '../scenario/index.ts'
 import { Cards } from './cards.ts'
 import { type Doc, type Recorded, scenarioText } from './recording.ts'
-import { endOf } from './view.ts'
 import type { Mark } from './wire.ts'
 import { witnessed } from './witness.ts'
 
@@ -64,7 +64,7 @@ export class Session {
     this.practiceZone = programme.script.practice.zone
     programme.answering = {
       isLeft: (ref) => {
-        const isLeft = this.lived.has(ref) || this.now > endOf(this)
+        const isLeft = this.lived.has(ref) || this.now > this.end
         if (isLeft) this.left.add(ref)
         return isLeft
       },
@@ -115,6 +115,12 @@ export class Session {
 
   get now(): Date {
     return this.programme.clock.world()
+  }
+
+  /** An instant before the end of the scenario, as its play ends. */
+  get end(): Date {
+    const { script, log } = this.programme
+    return new Date(endOfRun(script, (ref) => log.zoneOf(ref)).getTime() - 1)
   }
 
   get stage(): LiveStage {

@@ -1,7 +1,6 @@
 import { daysBetween } from '../../domain/day.ts'
 import { dayAt, timeAt } from '../../domain/local-time.ts'
 import { textsFor } from '../../text/index.ts'
-import { endOfRun } from '../player/ends.ts'
 import { nextOf } from '../player/play.ts'
 import type { Session } from './session.ts'
 import type { Card, Now, PhoneOwner, State } from './wire.ts'
@@ -19,7 +18,7 @@ export async function stateOf(session: Session, going: Pick<State, 'busy' | 'pla
   return {
     now: await nowOf(session),
     ...going,
-    hasScript: programme.script.clients.length > 0 && endOf(session) > session.now,
+    hasScript: programme.script.clients.length > 0 && session.end > session.now,
     faults: {
       chatDown: struck.has('chat'),
       databaseLocked: struck.has('database'),
@@ -37,10 +36,6 @@ function plainly(trouble: string): string {
   const { msg, problem } = JSON.parse(line) as { msg?: string; problem?: string }
   return page.reported(problem ?? msg ?? '')
 }
-
-/** An instant before the end of the scenario, as its play ends. */
-export const endOf = ({ programme: { script, log } }: Session): Date =>
-  new Date(endOfRun(script, (ref) => log.zoneOf(ref)).getTime() - 1)
 
 async function nowOf({ programme, practiceZone: zone, now }: Session): Promise<Now> {
   const date = dayAt(now, zone)

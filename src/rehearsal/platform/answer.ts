@@ -1,29 +1,6 @@
 import { Callback } from './codes.ts'
-import type { CallbackBody, Interaction } from './interactions.ts'
+import type { Answer, CallbackBody, Interaction, Modal } from './interaction.ts'
 import type { PostedMessage } from './posted.ts'
-import type { Component } from './wire.ts'
-
-/** A form that the bot opened for a person; hand it to `submit`. */
-export interface Modal {
-  customId: string
-  title: string
-  components: Component[]
-  userId: string
-  channelId: string
-  /** The message whose button or select opened it. */
-  messageId: string | null
-}
-
-/** How the bot answered an interaction. `afterMs` is real time from the act to the answer. */
-export type Answer =
-  /** Nothing came within the window. */
-  | { outcome: 'expired' }
-  /** A new message, or the message that held the component changed. */
-  | { outcome: 'message' | 'updated'; message: PostedMessage; afterMs: number }
-  /** Taken note of, the words come later; `completed` waits for them. */
-  | { outcome: 'deferred'; completed: Promise<PostedMessage>; afterMs: number }
-  | { outcome: 'modal'; modal: Modal; afterMs: number }
-  | { outcome: 'choices'; choices: { name: string; value: string | number }[]; afterMs: number }
 
 /** Puts a callback in the words of the person who acted. */
 export function answerFor(

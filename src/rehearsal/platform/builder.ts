@@ -1,8 +1,8 @@
 import { Intent } from './codes.ts'
 import { channelObject, guildCreateObject, memberObject, roleObjects } from './objects.ts'
-import { EVERYONE_DEFAULT, type Overwrite, Permission } from './permissions.ts'
+import { EVERYONE_DEFAULT, Permission } from './permissions.ts'
 import { event, type Publish } from './publish.ts'
-import type { Account, Channel, Guild, Member, Role, World } from './world.ts'
+import type { Account, Channel, Guild, Member, Overwrite, Role, World } from './world.ts'
 
 /** Who can see a new channel; everybody and the bot where nothing is said. */
 export interface ChannelOptions {

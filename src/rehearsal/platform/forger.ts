@@ -1,5 +1,5 @@
-import type { Answer } from './answer.ts'
 import type { Context } from './context.ts'
+import type { Answer } from './interaction.ts'
 
 /** An interaction as it is to be sent: by whom, where, and on which message. */
 export interface Forged {

@@ -6,10 +6,11 @@
  * Every request is checked against the platform's published schemas; what they do not allow is answered with
  * 50035 and kept in `platform.violations`.
  */
-export type { Answer, Modal } from './answer.ts'
+
 export { ComponentType, Intent, InteractionType } from './codes.ts'
 export type { FieldValues } from './fill.ts'
 export type { Forged } from './forger.ts'
+export type { Answer, Modal } from './interaction.ts'
 export type { Rates } from './limits.ts'
 export type { OptionValues } from './options.ts'
 export { Permission } from './permissions.ts'

@@ -1,10 +1,11 @@
-import { type Answer, answerFor } from './answer.ts'
+import { answerFor } from './answer.ts'
 import type { BuildFile } from './attachments.ts'
 import { Callback, InteractionType, MessageFlag } from './codes.ts'
-import { type Context, post, revise } from './context.ts'
+import type { Answer, CallbackBody, Interaction } from './interaction.ts'
 import { interactionObject, type Opening } from './interaction-object.ts'
 import { userObject } from './objects.ts'
 import { type PostedMessage, postedMessage } from './posted.ts'
+import { type Posting, post, revise } from './posting.ts'
 import { eventForAll } from './publish.ts'
 import { invalidField, refuse } from './refusal.ts'
 import { checkForm, checkMessage } from './rules.ts'
@@ -16,45 +17,19 @@ export const ANSWER_WINDOW_MS = 3000
 /** How long the token of an interaction serves: 15 minutes, on the platform's clock. */
 const TOKEN_MS = 15 * 60_000
 
-/** One press, choice, filled form or command, from its start to the end of its token. */
-export interface Interaction extends Opening {
-  id: string
-  token: string
-  at: number
-  startedAt: number
-  state: 'pending' | 'answered' | 'expired'
-  /** The message that `@original` stands for. */
-  originalId: string | null
-  settle: (answer: Answer) => void
-  complete: (message: PostedMessage) => void
-  completed: Promise<PostedMessage>
-}
-
-/** A callback as it came: already checked against the published schema. */
-export interface CallbackBody {
-  type: number
-  data?:
-    | (MessageBody & {
-        title?: string
-        custom_id?: string
-        choices?: { name: string; value: string | number }[]
-      })
-    | null
-}
-
 /** Keeps interactions, their windows and their answers. */
 export class Interactions {
   private readonly byId = new Map<string, Interaction>()
   private readonly timers = new Map<string, NodeJS.Timeout>()
 
   constructor(
-    private readonly context: () => Context,
+    private readonly place: () => Posting,
     private readonly windowMs = ANSWER_WINDOW_MS,
   ) {}
 
   /** Sends an interaction to the bot; the promise tells how it was answered, or that it was not. */
   open(opening: Opening): Promise<Answer> {
-    const { world, publish } = this.context()
+    const { world, publish } = this.place()
     const id = world.nextId()
     let complete: Interaction['complete'] = () => {}
     const completed = new Promise<PostedMessage>((resolve) => {
@@ -75,7 +50,7 @@ export class Interactions {
 
   /** Sends one that was sent before once more, under the same id. */
   again(id: string): void {
-    const { world, publish } = this.context()
+    const { world, publish } = this.place()
     publish(eventForAll('INTERACTION_CREATE', interactionObject(world, this.byId.get(id)!)))
   }
 
@@ -91,7 +66,7 @@ export class Interactions {
     this.stopTimer(interaction)
     interaction.state = 'answered'
     interaction.originalId = message?.wire.id ?? null
-    const posted = message ? postedMessage(this.context().world, message) : null
+    const posted = message ? postedMessage(this.place().world, message) : null
     interaction.settle(answerFor(interaction, body, posted))
     if (posted && (body.type === Callback.message || body.type === Callback.update))
       interaction.complete(posted)
@@ -101,7 +76,7 @@ export class Interactions {
   /** The interaction behind a webhook token; refuses one unknown, not yet answered, or run out. */
   byToken(applicationId: string, token: string): Interaction {
     const interaction = this.byId.get(token.replace(/^interaction-/, ''))
-    const { world } = this.context()
+    const { world } = this.place()
     if (!interaction || interaction.token !== token || applicationId !== world.bot.id)
       throw refuse.unknownWebhook()
     if (interaction.state !== 'answered') throw refuse.unknownWebhook()
@@ -147,7 +122,7 @@ export class Interactions {
         return interaction.message ?? null
       case Callback.update:
         checkMessage(data, files.length, 'edit')
-        revise(this.context(), interaction.message!, data, files)
+        revise(this.place(), interaction.message!, data, files)
         return interaction.message!
       case Callback.modal:
         checkForm((data.components ?? []) as Component[])
@@ -160,10 +135,10 @@ export class Interactions {
   /** Writes a message that answers or follows an interaction; private where its flags say so. */
   reply(interaction: Interaction, body: MessageBody, files: BuildFile[]): StoredMessage {
     const isPrivate = ((body.flags ?? 0) & MessageFlag.ephemeral) !== 0
-    const { world } = this.context()
+    const { world } = this.place()
     const command = interaction.type === InteractionType.command
     const metadata = { id: interaction.id, type: interaction.type, user: userObject(interaction.user) }
-    return post(this.context(), {
+    return post(this.place(), {
       channel: interaction.channel,
       body,
       files,

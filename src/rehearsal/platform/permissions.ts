@@ -1,4 +1,4 @@
-import type { Channel, Guild } from './world.ts'
+import type { Channel, Guild, Overwrite } from './world.ts'
 
 /** Permission bits (Discord developer documentation, "Permissions"). */
 export const Permission = {
@@ -27,14 +27,6 @@ export const EVERYONE_DEFAULT =
   Permission.attachFiles |
   Permission.readMessageHistory |
   Permission.useApplicationCommands
-
-/** Allows and denies for one role or member in one channel. */
-export interface Overwrite {
-  id: string
-  type: 'role' | 'member'
-  allow: bigint
-  deny: bigint
-}
 
 /** What a member may do in a server, channels aside; nothing for somebody who is not in it. */
 export function guildPermissions(guild: Guild, userId: string): bigint {

@@ -1,10 +1,11 @@
-import type { Answer, Modal } from './answer.ts'
 import { ComponentType, InteractionType, MessageFlag } from './codes.ts'
-import { announce, type Context, retract } from './context.ts'
+import type { Context } from './context.ts'
 import { checkChoices, type FieldValues, fillForm } from './fill.ts'
+import type { Answer, Modal } from './interaction.ts'
 import { addMessage, editMessage } from './messages.ts'
 import { commandData, type OptionValues } from './options.ts'
 import { channelPermissions, Permission } from './permissions.ts'
+import { announce, retract } from './posting.ts'
 import { type Component, type WireMessage, walkComponents } from './wire.ts'
 import type { Account, Channel, StoredMessage } from './world.ts'
 

@@ -1,4 +1,3 @@
-import type { Overwrite } from './permissions.ts'
 import { createSnowflakes } from './snowflake.ts'
 import type { Command, WireMessage } from './wire.ts'
 
@@ -31,6 +30,14 @@ export interface Guild {
   ownerId: string
   roles: Map<string, Role>
   members: Map<string, Member>
+}
+
+/** Allows and denies for one role or member in one channel. */
+export interface Overwrite {
+  id: string
+  type: 'role' | 'member'
+  allow: bigint
+  deny: bigint
 }
 
 /** A text channel of a server, or the direct messages between a person and the bot. */

@@ -1,4 +1,4 @@
-import { assessmentJson } from '../../cli/assessment-json.ts'
+import { assessmentJson } from '../../assessment-json.ts'
 import { careOfSigns } from '../../domain/care.ts'
 import { addDays, type Day } from '../../domain/day.ts'
 import { assess } from '../../domain/rules/assess.ts'

@@ -1,7 +1,12 @@
 import { type Document, isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from 'yaml'
-import type { Problem } from './problem.ts'
 
 export type Path = readonly PropertyKey[]
+
+/** What is wrong with a scenario file, and where; the text also says what is allowed. */
+export interface Problem {
+  readonly line: number
+  readonly text: string
+}
 
 /** A YAML text as plain values, with the way back from a value to its line. */
 export interface Lined {

@@ -1,11 +1,5 @@
 import type { z } from 'zod'
-import type { Lined, Path } from './lines.ts'
-
-/** What is wrong with a scenario file, and where; the text also says what is allowed. */
-export interface Problem {
-  readonly line: number
-  readonly text: string
-}
+import type { Lined, Path, Problem } from './lines.ts'
 
 /** The file cannot be played: every problem at once, `file:line: what; what is allowed`. */
 export class ScenarioProblems extends Error {

@@ -7,8 +7,8 @@ export const doctor = {
   needsDatabase: 'the database comes first',
   // the machine
   node: (version: string): string => `version ${version}`,
-  nodeOld: (version: string, least: string): string =>
-    `version ${version} is too old: install Node.js ${least} or later`,
+  nodeOther: (version: string, lines: string): string =>
+    `version ${version} is not one that the bot is made for: install the latest Node.js ${lines}`,
   zonesAgree: (version: string): string => `time-zone data ${version}; the clock changes of 2026 are right`,
   zonesDiffer: (zone: string): string =>
     `the clock change of 2026 in ${zone} is wrong: install a newer Node.js with full ICU data`,

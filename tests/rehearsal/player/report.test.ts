@@ -2,9 +2,9 @@ import { existsSync, mkdtempSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { told } from '../../../src/cli/play-told.ts'
 import { playScenario } from '../../../src/rehearsal/player/index.ts'
 import { loadScenario } from '../../../src/rehearsal/scenario/index.ts'
+import { told } from '../../../src/rehearsal/told.ts'
 import { readPdf } from '../../picture/pdf-text.ts'
 
 const TEXT = `

@@ -1,9 +1,10 @@
 import { Intent } from '../codes.ts'
 import { channelObject, guildObject, memberObject, roleObjects } from '../objects.ts'
-import { guildPermissions, type Overwrite, Permission } from '../permissions.ts'
+import { guildPermissions, Permission } from '../permissions.ts'
 import { event } from '../publish.ts'
 import { invalidField, refuse } from '../refusal.ts'
 import { compareSnowflakes } from '../snowflake.ts'
+import type { Overwrite } from '../world.ts'
 import { reachGuild } from './access.ts'
 import { ok, type Routes } from './route.ts'
 

@@ -1,5 +1,5 @@
 import { Callback } from '../codes.ts'
-import type { CallbackBody } from '../interactions.ts'
+import type { CallbackBody } from '../interaction.ts'
 import { isLoading } from '../posted.ts'
 import { noContent, ok, type Routes } from './route.ts'
 

@@ -1,7 +1,7 @@
 import type { BuildFile } from '../attachments.ts'
-import { post, retract, revise } from '../context.ts'
 import { findByNonce, listMessages, type Window } from '../messages.ts'
 import { Permission } from '../permissions.ts'
+import { post, retract, revise } from '../posting.ts'
 import { visibleTo } from '../publish.ts'
 import { invalidField, refuse } from '../refusal.ts'
 import { checkMessage } from '../rules.ts'

@@ -1,8 +1,8 @@
 import { daysBetween } from '../domain/day.ts'
 import { dayAt, timeAt } from '../domain/local-time.ts'
-import type { Deed, Delivered, PlayResult, Shown } from '../rehearsal/player/index.ts'
-import type { Script } from '../rehearsal/scenario/index.ts'
 import { date } from '../text/en/dates.ts'
+import type { Deed, Delivered, PlayResult, Shown } from './player/index.ts'
+import type { Script } from './scenario/index.ts'
 
 const WEEKLY: readonly string[] = ['digest', 'roll-call']
 

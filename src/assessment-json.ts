@@ -1,5 +1,5 @@
-import type { Assessment, Flag } from '../domain/rules/assessment.ts'
-import { why } from '../text/en/rules.ts'
+import type { Assessment, Flag } from './domain/rules/assessment.ts'
+import { why } from './text/en/rules.ts'
 
 /** Rounds to so many decimals and leaves null alone; never -0. */
 const to = (decimals: number, value: number | null): number | null => {
