@@ -4,7 +4,7 @@ import { draw, drawFile } from './drawing.ts'
 import type { ServiceParts } from './service.ts'
 import { readAddress } from './store/address.ts'
 import { outboxId } from './store/apply.ts'
-import { LANGUAGE_CODES, textsFor } from './text/index.ts'
+import { byLocale, LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { placesFor } from './without-store/files.ts'
 import { openWithoutStore } from './without-store/index.ts'
 import { openKnown } from './without-store/known.ts'
@@ -52,7 +52,7 @@ export async function serveWithoutStore(parts: ServiceParts): Promise<{ stop(): 
       aliases: async () => [],
       knownDms: { all: async function* () {}, of: away },
       texts: textsFor('en').chat,
-      otherTexts: { 'es-ES': textsFor('es').chat, 'es-419': textsFor('es').chat },
+      otherTexts: byLocale(({ chat }) => chat),
       ...(parts.lost ? { lost: parts.lost } : {}),
     })
     return {
