@@ -34,7 +34,7 @@ export interface Seal {
   open(text: string, place: string): string
 }
 
-export const keyId = (key: Uint8Array): string => createHash('sha256').update(key).digest('hex').slice(0, 8)
+const keyId = (key: Uint8Array): string => createHash('sha256').update(key).digest('hex').slice(0, 8)
 
 /** @param keys of 32 bytes each: the first closes, all of them open */
 export function createSeal(keys: readonly [Uint8Array, ...Uint8Array[]]): Seal {

@@ -4,7 +4,7 @@ import { draw, drawFile } from './drawing.ts'
 import type { ServiceParts } from './service.ts'
 import { knownFile } from './short-way.ts'
 import { outboxId } from './store/apply.ts'
-import { LANGUAGE_CODES, textsFor } from './text/index.ts'
+import { byLocale, LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { openWithoutStore } from './without-store/index.ts'
 
 const away = (): Promise<never> => Promise.reject(new Error('the store is away'))
@@ -48,7 +48,7 @@ export async function serveWithoutStore(parts: ServiceParts): Promise<{ stop(): 
       aliases: async () => [],
       knownDms: { all: async function* () {}, of: away },
       texts: textsFor('en').chat,
-      otherTexts: { 'es-ES': textsFor('es').chat, 'es-419': textsFor('es').chat },
+      otherTexts: byLocale(({ chat }) => chat),
       ...(parts.lost ? { lost: parts.lost } : {}),
     })
     return {

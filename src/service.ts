@@ -22,7 +22,7 @@ import { knownBefore, shortWay } from './short-way.ts'
 import { readAddress } from './store/address.ts'
 import { ledgerPlace } from './store/ledger.ts'
 import { type OpenStore, openStore } from './store/open.ts'
-import { LANGUAGE_CODES, textsFor } from './text/index.ts'
+import { byLocale, LANGUAGE_CODES, textsFor } from './text/index.ts'
 import { setOwnLadders } from './text/own-ladders.ts'
 import { tellErasures, tellGone, told, watchPractices } from './told-keeper.ts'
 import type { WithoutStore } from './without-store/index.ts'
@@ -143,7 +143,7 @@ const enter = (
     aliases: (actor) => aliases(store, actor),
     knownDms: store.directs,
     texts: textsFor('en').chat,
-    otherTexts: { 'es-ES': textsFor('es').chat, 'es-419': textsFor('es').chat },
+    otherTexts: byLocale(({ chat }) => chat),
     ...(lost ? { lost } : {}),
   })
 
@@ -166,7 +166,7 @@ async function register(
       appId: client.application!.id,
       commands,
       words,
-      others: { 'es-ES': textsFor('es').commands, 'es-419': textsFor('es').commands },
+      others: byLocale(({ commands }) => commands),
       settings,
     })
   } catch (error) {

@@ -61,7 +61,7 @@ const POLICIES: Readonly<Record<Queue, Policy>> = {
   // side by side; a claim holds as long
   deliver: { batch: 10, expireInSeconds: 120, retryLimit: 5, retryDelay: 5 },
 }
-export const QUEUES = Object.keys(POLICIES) as Queue[]
+const QUEUES = Object.keys(POLICIES) as Queue[]
 export const deadOf = (queue: Queue): string => `${queue}-dead`
 
 /**

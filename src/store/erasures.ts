@@ -67,7 +67,7 @@ export async function settleErasures(
   return settled
 }
 
-export async function erasuresIn(db: Db): Promise<Erasure[]> {
+async function erasuresIn(db: Db): Promise<Erasure[]> {
   return (await db.setting.findMany({ where: { key: { startsWith: KEY } } })).map(fromSetting)
 }
 

@@ -11,7 +11,7 @@ export const PATIENCE = {
   /** Other words: a lock of a few seconds passes without anybody noticing. */
   other: 80,
 } as const
-const SLICE_MS = 100
+export const SLICE_MS = 100
 
 export const AWAY = Symbol('away')
 

@@ -8,7 +8,7 @@ import type { History, HistoryDay } from '../../src/domain/rules/assessment.ts'
 import { type Bench, figureOf, inRounds, type Measured } from './measure.ts'
 
 const FIRST: Day = '2023-01-02'
-export const LENGTHS = { '28 days': 28, '180 days': 180, '3 years': 1096 } as const
+const LENGTHS = { '28 days': 28, '180 days': 180, '3 years': 1096 } as const
 const PEOPLE = 24
 const TIMES = 25
 const GOAL = 1.5
@@ -51,7 +51,7 @@ function historyOf(person: number, length: number): History {
   return { ...common, known: [], days, decisions: [], gate: DEFAULT_GATE }
 }
 
-export const historiesOf = (length: number): History[] =>
+const historiesOf = (length: number): History[] =>
   Array.from({ length: PEOPLE }, (_, person) => historyOf(person, length))
 
 function run(rounds: number): Measured {

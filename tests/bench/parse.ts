@@ -22,7 +22,7 @@ interface Reply {
   readonly context: ReadingContext
 }
 
-export const mixedCorpus = (): Reply[] =>
+const mixedCorpus = (): Reply[] =>
   CORPORA.flatMap((name) => {
     const file = new URL(`../domain/${name}.jsonl`, import.meta.url)
     const lines = readFileSync(file, 'utf8').trim().split('\n')

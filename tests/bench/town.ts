@@ -30,7 +30,7 @@ interface Wanted {
 }
 
 /** Prompts come then, so that today's is out whatever the hour. */
-export const PROMPT = '00:05'
+const PROMPT = '00:05'
 
 /** One in each place where clocks differ from all others; the last are half and quarter hours. */
 export const ZONES: readonly string[] = [

@@ -9,7 +9,7 @@ import { COACH, GUILD, openPractice, type Practice } from '../engine/practice.ts
 /** Two practices in one bot, with clients in every state: what is on their messages is what there is to press. */
 export const GUILD_2 = 'guild-2'
 /** The coach of the second practice. The role has the same id there, which roles of two servers never have. */
-export const COACH_2: Actor = { ...COACH, user: 'coach-2', guild: GUILD_2 }
+const COACH_2: Actor = { ...COACH, user: 'coach-2', guild: GUILD_2 }
 /** Words that are heron's alone: nobody but heron and their coach may read them. */
 export const SECRET = 'kingfisher'
 export const NOW = new Date('2026-03-03T10:00:00Z')
@@ -113,7 +113,7 @@ const activitiesForm: Form = {
 }
 
 /** What a button or list does, its form apart: two that do the same are one kind. */
-export const nameOf = (part: Button | Pick): string => {
+const nameOf = (part: Button | Pick): string => {
   const { do: does, ask } = part.act
   return [does, ...(ask ? [ask] : []), ...('form' in part && part.form ? ['form'] : [])].join(' ')
 }

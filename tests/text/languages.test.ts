@@ -1,9 +1,10 @@
+import { Locale } from 'discord.js'
 import { describe, expect, it } from 'vitest'
 import { RULE_IDS } from '../../src/domain/rules/assessment.ts'
 import { SIGN_IDS } from '../../src/domain/signs/catalogue.ts'
 import { DRILLS as DRILLS_EN } from '../../src/text/en/drills.ts'
 import { DRILLS as DRILLS_ES } from '../../src/text/es/drill-prose.ts'
-import { LANGUAGE_CODES, type Texts, textsFor } from '../../src/text/index.ts'
+import { byLocale, LANGUAGE_CODES, PLATFORM_LOCALES, type Texts, textsFor } from '../../src/text/index.ts'
 import { argumentsOf, leaves, marksIn, OF_FACTS, tells } from './samples.ts'
 
 type Sentence = (...args: readonly unknown[]) => unknown
@@ -22,6 +23,14 @@ const said = (value: unknown): string =>
     : Array.isArray(value)
       ? value.map(said).join('\n')
       : JSON.stringify(value)
+
+describe('the languages on the platform', () => {
+  it('are all but English, each by a locale that the platform knows', () => {
+    expect(new Set(Object.values(PLATFORM_LOCALES))).toEqual(new Set(others))
+    expect(Object.values(Locale)).toEqual(expect.arrayContaining(Object.keys(PLATFORM_LOCALES)))
+    expect(byLocale(({ language }) => language)).toEqual(PLATFORM_LOCALES)
+  })
+})
 
 describe.each(others)('the language %s', (code) => {
   const texts = textsFor(code)

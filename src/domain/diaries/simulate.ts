@@ -23,7 +23,7 @@ export interface RuleFigures {
 export type Heard = Readonly<Record<string, readonly Spoken[]>>
 
 export const FEWEST_WEEKS = 8
-export const COURSE_NAMES = Object.keys(COURSES) as CourseName[]
+const COURSE_NAMES = Object.keys(COURSES) as CourseName[]
 
 /** Three digits after the point: more would promise what so many people cannot tell. */
 export const rounded = (value: number): number => Math.round(value * 1000) / 1000

@@ -3,7 +3,7 @@ import type { RuleId } from '../rules/assessment.ts'
 import type { WeekFacts } from './facts.ts'
 
 /** Why a client needs the coach, the most pressing first. */
-export const ATTENTION_REASONS = [
+const ATTENTION_REASONS = [
   'alert-open',
   'urgent',
   'spreading',

@@ -7,7 +7,7 @@ import { isMoreThan } from './load.ts'
 import { DEFAULT_GATE, type LadderId, type Rungs } from './plan.ts'
 
 /** What may speak against a plan besides the screening: a coach may go on, but not without having read it. */
-export const PLAN_CONFLICT_IDS = [
+const PLAN_CONFLICT_IDS = [
   'rung-before',
   'lift-opening',
   'open-alarm',

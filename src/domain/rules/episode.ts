@@ -13,7 +13,7 @@ export interface Episode {
   readonly closed: Day | null
 }
 
-export const higherLevel = (a: Level, b: Level): Level => (LEVELS.indexOf(a) >= LEVELS.indexOf(b) ? a : b)
+const higherLevel = (a: Level, b: Level): Level => (LEVELS.indexOf(a) >= LEVELS.indexOf(b) ? a : b)
 
 function episodesIn(rule: AlarmRule, view: View): Episode[] {
   const alarms = new Map(rule.alarms(view).map((alarm) => [alarm.day, alarm]))

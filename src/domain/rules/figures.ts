@@ -28,7 +28,7 @@ export function painFigures(view: View): Assessment['pain'] {
 }
 
 /** The median zone of each week back from the view's last day, oldest first; weeks without any are left out. */
-export function reachPath(view: View): Reach[] {
+function reachPath(view: View): Reach[] {
   const path: Reach[] = []
   for (let back = PATH_WEEKS - 1; back >= 0; back -= 1) {
     const { median } = weekMedian(view, 'reach', 7 * back)

@@ -33,7 +33,7 @@ export interface View {
 }
 
 /** Index of the first of the days (in order) that is not before `day`. */
-export function indexFrom(days: readonly HistoryDay[], day: Day): number {
+function indexFrom(days: readonly HistoryDay[], day: Day): number {
   let low = 0
   let high = days.length
   while (low < high) {

@@ -108,7 +108,7 @@ function screenFeatures(folded: Folded, features: Features): Screening {
   }
 }
 
-/** A message made ready for all three layers. */
+/** A message made ready for all four layers. */
 export function readingOf(text: string, locale: string): Features & { readonly folded: Folded } {
   const folded = fold(text)
   const lexicon = lexiconFor(locale)

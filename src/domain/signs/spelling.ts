@@ -38,7 +38,7 @@ function shortened(word: string, times: number): Set<string> {
 }
 
 /** Edits with neighbouring letters swapped as one (optimal string alignment); stops caring above `most`. */
-export function slipsBetween(a: string, b: string, most: number): number {
+function slipsBetween(a: string, b: string, most: number): number {
   if (Math.abs(a.length - b.length) > most) return most + 1
   let [before, last, row]: [number[], number[], number[]] = [[], [], []]
   for (let j = 0; j <= b.length; j++) last[j] = j

@@ -5,7 +5,7 @@ import type { Entry, Node } from './phrases.ts'
 import type { WordRows } from './weights.ts'
 
 /** The trees of phrases that a message is read with: one a layer, and the circumstances. */
-export const TREES = ['main', 'net', 'asides'] as const
+const TREES = ['main', 'net', 'asides'] as const
 export type TreeName = (typeof TREES)[number]
 /** Its place in `TREES`. */
 export type TreePlace = 0 | 1 | 2

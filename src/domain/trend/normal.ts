@@ -23,7 +23,7 @@ function byFraction(z: number): number {
 }
 
 /** Chance that a standard normal variable is larger than z, 0..1; relative error about 1e-14. */
-export function normalUpper(z: number): number {
+function normalUpper(z: number): number {
   if (Number.isNaN(z)) return Number.NaN
   if (z < 0) return 1 - normalUpper(-z)
   return z < SERIES_UP_TO ? 0.5 - bySeries(z) : byFraction(z)

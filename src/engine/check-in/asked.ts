@@ -6,7 +6,7 @@ import { askedSigns, isPressing } from '../status.ts'
 import type { Question } from './asking.ts'
 
 /** Minutes without an answer after which a sign that somebody hinted at counts as yes. */
-export const ASKED_MINUTES = 10
+const ASKED_MINUTES = 10
 const MINUTE = 60_000
 
 /** Keeps a question until it is answered or the day ends; silence on a pressing one counts as yes. */
@@ -45,7 +45,7 @@ export function carry(
 const clockId = (draft: Draft): string => draft.id('due', 'deadline')
 
 /** From now the client has ten minutes; what is asked stands for all that still waits to be asked. */
-export function startClock(draft: Draft): void {
+function startClock(draft: Draft): void {
   const until = new Date(draft.now.getTime() + ASKED_MINUTES * MINUTE)
   for (const row of askedSigns(draft.file)) draft.put('sign', { ...row, until })
   draft.due('deadline', until, {}, clockId(draft))

@@ -1,5 +1,6 @@
 import { addDays, type Day, daysBetween } from '../../domain/day.ts'
 import { dayAt, instantOf } from '../../domain/local-time.ts'
+import { saysGotIt } from '../../domain/reply/got-it.ts'
 import { answersActivities, type Beside, besideCheckIn, keepScores } from '../course/activities-answer.ts'
 import { backToScreening } from '../course/back-to-screening.ts'
 import { afterEnd } from '../course/course-acts.ts'
@@ -55,12 +56,14 @@ const hasSign = (draft: Draft, text: string): boolean => screenWords(draft, text
 
 /** A thumb up, of any skin, and no word. */
 const THUMB = /^(?:👍\p{Emoji_Modifier}?\s*)+$/u
-/** Heard, in either language, and perhaps no more than that. */
-const OKAY = /^(?:o?k|okay|okey|vale|de acuerdo|bueno|got it|understood|entendido|will do|👌)[.!]*$/iu
+/** A ring of thumb and finger, and no word. */
+const RING = /^👌[.!]*$/u
+/** Heard, and perhaps no more than that. */
+const mayOnlyBeHeard = (said: string): boolean => THUMB.test(said) || RING.test(said) || saysGotIt(said)
 
 /** What is asked once more, where all that came may only say that it was read. */
 function askedAgain(asked: AskedRow | null, said: string): ((draft: Draft, day: Day) => void) | null {
-  if (asked?.ask === 'on-the-way' && (THUMB.test(said) || OKAY.test(said))) return askOnTheWayAgain
+  if (asked?.ask === 'on-the-way' && mayOnlyBeHeard(said)) return askOnTheWayAgain
   return asked?.ask === 'signs' && !asked.pressing && THUMB.test(said) ? askSigns : null
 }
 

@@ -19,7 +19,7 @@ import { assessOn } from './watch.ts'
 import { factsOn, logOf } from './week-facts.ts'
 
 /** The next digest after an instant, at the practice's own day and hour. */
-export function nextDigest(practice: PracticeRow, after: Date): Date {
+function nextDigest(practice: PracticeRow, after: Date): Date {
   const [name, time] = practice.digest.split(' ') as [Weekday, string]
   const first = dayAt(after, practice.zone)
   const days = Array.from({ length: WEEKDAYS.length + 1 }, (_, n) => addDays(first, n))

@@ -29,7 +29,7 @@ export function keepEndAsked(draft: Draft, ask: 'remind' | 'come-back', buttons:
 }
 
 /** Whether one word some weeks later is wanted. */
-export function answerRemind(draft: Draft, yes: boolean): string {
+function answerRemind(draft: Draft, yes: boolean): string {
   const { client, texts, forCoach } = draft
   answeredNow(draft, 'remind')
   draft.put('client', { ...client, remind: yes })

@@ -2,7 +2,7 @@ import type { Draft } from '../draft.ts'
 import type { ClientFile } from '../ports.ts'
 
 /** What is kept of somebody who never began goes after so many days. */
-export const UNBEGUN_DAYS = 30
+const UNBEGUN_DAYS = 30
 const DAY_MS = 24 * 3_600_000
 
 /** Days for which a record is kept once it has ended; far fewer where there never was a plan or check-in. */

@@ -6,7 +6,7 @@ import { carryScreening, nextScreeningStep } from './screening.ts'
 import { remindOfScreening } from './screening-waits.ts'
 
 /** Version of the text that a client says yes to; it grows whenever that text changes. */
-export const CONSENT_VERSION = '2'
+const CONSENT_VERSION = '2'
 
 /** The invitation: what this is and is not, what is stored and for how long, how to leave; yes or no. */
 export function invite(draft: Draft): void {

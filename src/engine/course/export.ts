@@ -72,5 +72,5 @@ async function fileOf(
 }
 
 /** "heron-2026-03-04.csv"; a FHIR Bundle is JSON too. */
-export const exportName = (ref: string, day: string, format: ExportFormat): string =>
+const exportName = (ref: string, day: string, format: ExportFormat): string =>
   `${ref}-${day}${format === 'fhir' ? '.fhir.json' : `.${format}`}`

@@ -79,7 +79,7 @@ const ASKED_SIGNS = SIGN_IDS.filter((sign) => sign !== 'self-harm')
 /** The age from which a person may decide alone; younger ones are refused politely. */
 export const ADULT = 18
 
-export const QUESTIONS: readonly ScreeningQuestion[] = [
+const QUESTIONS: readonly ScreeningQuestion[] = [
   many('signs', ASKED_SIGNS, signLabels),
   line('age', true, readAge),
   line('onset', true, readOnset),

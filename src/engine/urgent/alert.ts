@@ -13,7 +13,7 @@ const MINUTE = 60_000
 const HOUR = 60 * MINUTE
 
 /** Minutes after the first at which an emergency alert is repeated; then hourly for a day. */
-export const REPEATS = [10, 30, 70] as const
+const REPEATS = [10, 30, 70] as const
 const LAST_REPEAT_HOURS = 24
 /** From this many minutes on the whole coach role and the deputy are called by name. */
 const WIDEN_MINUTES = 30
@@ -128,7 +128,7 @@ function writeStep(draft: Draft, alert: AlertRow, step: number): void {
  * The instant of the next step; null where the roll-call takes over. Steps missed while the bot was away are not
  * made up for: one repeat says it all.
  */
-export function nextStep(alert: AlertRow, now: Date, zone: string): Date | null {
+function nextStep(alert: AlertRow, now: Date, zone: string): Date | null {
   if (alert.care !== 'emergency') return nextDaytimeHour(now, zone)
   const opened = alert.openedAt.getTime()
   const minutes = REPEATS.find((after) => opened + after * MINUTE > now.getTime())

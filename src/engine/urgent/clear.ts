@@ -11,7 +11,7 @@ import { hasEnded, isLocked, isStopped, openHold, openSigns, statusOf } from '..
 import { closeAlert, openAlerts } from './alert.ts'
 
 /** Why a clearance cannot be recorded, or null. The date lies between the (latest) sign's day and today. */
-export function clearanceProblem(draft: Draft, by: string, on: Day): string | null {
+function clearanceProblem(draft: Draft, by: string, on: Day): string | null {
   const { coach } = draft.forCoach
   if (!isLocked(draft.file)) return coach.notLocked(draft.client.ref)
   if (by.trim() === '') return coach.whoCleared
@@ -71,7 +71,7 @@ export function clearWith(
  * Only the coach reopens a plan, by recording who cleared the client and when; the trail stays. Gives whether a
  * ladder starts lower than before; null where there is no plan to go on with.
  */
-export function clear(draft: Draft, by: string, on: Day, coach: string): boolean | null {
+function clear(draft: Draft, by: string, on: Day, coach: string): boolean | null {
   endSigns(
     draft,
     openSigns(draft.file).map((row) => row.sign),

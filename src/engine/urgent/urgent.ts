@@ -15,7 +15,7 @@ import { openAlert } from './alert.ts'
 import { openRows } from './sign-rows.ts'
 
 /** "Are you on the way?", so long after the urgent message. */
-export const FOLLOW_UP_MINUTES = 30
+const FOLLOW_UP_MINUTES = 30
 const MINUTE = 60_000
 
 /**

@@ -7,7 +7,7 @@ import type { Card, Now, PhoneOwner, State } from './wire.ts'
 
 const { page } = textsFor('en').rehearsal
 /** So many cards of each side come at first, and with each request for older ones. */
-export const CARDS_AT_ONCE = 300
+const CARDS_AT_ONCE = 300
 const TROUBLES_SHOWN = 5
 
 /** Time, faults and what is going on. */

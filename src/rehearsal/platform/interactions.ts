@@ -13,7 +13,7 @@ import type { Component, MessageBody } from './wire.ts'
 import type { StoredMessage } from './world.ts'
 
 /** How long the bot has for a first answer: 3 s of real time (Discord, "Receiving and Responding"). */
-export const ANSWER_WINDOW_MS = 3000
+const ANSWER_WINDOW_MS = 3000
 /** How long the token of an interaction serves: 15 minutes, on the platform's clock. */
 const TOKEN_MS = 15 * 60_000
 

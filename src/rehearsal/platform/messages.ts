@@ -174,7 +174,7 @@ function embedsOf(
 }
 
 /** Components as the platform gives them back: numbered where they came without a number, nothing left null. */
-export function keepComponents(components: readonly Component[] | null | undefined): Component[] {
+function keepComponents(components: readonly Component[] | null | undefined): Component[] {
   const text = JSON.stringify(components ?? [])
   const copy = JSON.parse(text, (_key, value: unknown) => value ?? undefined) as Component[]
   let next = 1

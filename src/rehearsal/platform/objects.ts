@@ -29,7 +29,7 @@ export function memberObject(world: World, member: Member) {
 }
 
 /** A member without the account beside it, as messages carry it. */
-export function bareMember(member: Member) {
+function bareMember(member: Member) {
   return {
     nick: null,
     avatar: null,
@@ -45,7 +45,7 @@ export function bareMember(member: Member) {
   }
 }
 
-export function roleObject(role: Role, position: number) {
+function roleObject(role: Role, position: number) {
   return {
     id: role.id,
     name: role.name,

@@ -17,7 +17,7 @@ export const Permission = {
 } as const
 
 /** Every bit that the stand-in knows. */
-export const ALL_PERMISSIONS = Object.values(Permission).reduce((all, bit) => all | bit, 0n)
+const ALL_PERMISSIONS = Object.values(Permission).reduce((all, bit) => all | bit, 0n)
 
 /** What somebody without any role may do in a new server: read, write, use commands; manage nothing. */
 export const EVERYONE_DEFAULT =

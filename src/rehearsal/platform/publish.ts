@@ -61,7 +61,7 @@ export function visibleTo(world: World, channel: Channel, wire: WireMessage, int
 }
 
 /** Whether the bot is told of what happens in a channel. */
-export function botSees(world: World, channel: Channel): boolean {
+function botSees(world: World, channel: Channel): boolean {
   if (channel.guildId === null) return true
   const guild = world.guildOf(channel)
   if (!guild) return false

@@ -46,7 +46,7 @@ export function setUpCommand({ practice }: Script, stage: Stage): SlashCommand {
   }
 }
 
-export function enrolCommand(client: ScriptClient, stage: Stage): SlashCommand {
+function enrolCommand(client: ScriptClient, stage: Stage): SlashCommand {
   const { ref, zone, region, language, prompt, reminder, off, side, hands } = client
   return {
     name: 'enrol',
@@ -66,7 +66,7 @@ export function enrolCommand(client: ScriptClient, stage: Stage): SlashCommand {
 }
 
 /** The plan as the coach sends it: from day 1, or where that has passed from the next day on. */
-export function planCommand(client: ScriptClient, script: Script, now: Date): SlashCommand | null {
+function planCommand(client: ScriptClient, script: Script, now: Date): SlashCommand | null {
   if (!client.plan) return null
   const ladders = Object.entries(client.plan.rungs).map(([ladder, rung]) => `${ladder}:${rung}`)
   const isAhead = dayAt(now, client.zone) <= script.start

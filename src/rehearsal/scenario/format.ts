@@ -138,7 +138,7 @@ const signAnswer = z
     error: wrong('answer to the signs', `none, or ids: ${SIGN_IDS.join(', ')}`),
   })
   .transform((given) => (given === 'none' ? [] : given))
-export const ANSWERS = {
+const ANSWERS = {
   comfort: yesNo,
   signs: signAnswer,
   side: oneOf('answer to the side', ['same', 'other', 'both', 'left', 'right'] as const),

@@ -35,7 +35,7 @@ const EASES: Readonly<Record<string, string>> = {
   neither: 'neither way',
 }
 
-export const SOURCES_MOST = 140
+const SOURCES_MOST = 140
 
 /** Sources in one line: what speaks of the client comes first. */
 export function oneLine(sources: readonly string[]): string {

@@ -19,7 +19,7 @@ export const LADDER_NAMES: Readonly<Record<string, string>> = {
   lift: 'Volver a cargar',
 }
 
-export const KIT: Readonly<Record<KitId, string>> = {
+const KIT: Readonly<Record<KitId, string>> = {
   mat: 'una colchoneta',
   'low-prop': 'una toalla doblada',
   'high-prop': 'una almohada firme',

@@ -18,7 +18,7 @@ const NOT_ANSWERED = 'sin respuesta'
 const NOT_KNOWN = 'sin dato'
 
 /** Everything on the one page for a clinician, in words. */
-export function reportPage(facts: ReportFacts): Page {
+function reportPage(facts: ReportFacts): Page {
   return {
     title: 'Informe para un profesional de salud',
     name: oneLine(facts.ref, 36),

@@ -3,7 +3,7 @@ import { addDays, type Day } from '../../../src/domain/day.ts'
 import type { Reach } from '../../../src/domain/reach.ts'
 import type { Assessment, History, HistoryDay } from '../../../src/domain/rules/assessment.ts'
 
-export const GATE = { checkIns: 5, days: 5, share: 0.8, painAtMost: 5, apart: 2 }
+const GATE = { checkIns: 5, days: 5, share: 0.8, painAtMost: 5, apart: 2 }
 
 /** A check-in of 2 planned sessions, all else not answered. */
 export const checkIn = (day: Day, given: Partial<CheckIn> = {}): CheckIn => ({

@@ -7,7 +7,7 @@ import type { Flag, History, HistoryDay, RuleId } from '../../../src/domain/rule
 import type { SignId } from '../../../src/domain/signs/catalogue.ts'
 
 /** Day 1 of every made-up diary. */
-export const START: Day = '2026-03-02'
+const START: Day = '2026-03-02'
 export const day = (n: number): Day => addDays(START, n - 1)
 
 export interface Entry extends Partial<Omit<CheckIn, 'day'>> {

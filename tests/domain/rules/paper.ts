@@ -17,7 +17,7 @@ export interface Paper {
 /** Day 1 is 2026-03-02. */
 export const dayN = (n: number): string => addDays(FIRST, n - 1)
 
-export function csvOf({ facts = [], columns = 'sessions,reach,pain', days }: Paper): string {
+function csvOf({ facts = [], columns = 'sessions,reach,pain', days }: Paper): string {
   const cells = days.flatMap((day) => (typeof day === 'string' ? [day] : Array(day[0]).fill(day[1])))
   // {n} in a cell is the date of day n
   const dated = (text: string): string => text.replace(/\{(\d+)\}/g, (_, n) => dayN(Number(n)))

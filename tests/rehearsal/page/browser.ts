@@ -7,7 +7,7 @@ import { expect } from 'vitest'
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome']
 
 /** A browser of the Chromium family: the one that `EBBLINE_CHROMIUM` names, else the first on PATH; null: there is none. */
-export function findBrowser(): string | null {
+function findBrowser(): string | null {
   const { EBBLINE_CHROMIUM: named, PATH = '' } = process.env
   const places = named
     ? [named]

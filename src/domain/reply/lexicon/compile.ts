@@ -61,6 +61,7 @@ export interface Language {
   /** No phrase of `refusals` has more words. */
   readonly longestRefusal: number
   readonly things: ReadonlySet<string>
+  readonly gotIt: ReadonlySet<string>
   readonly whole: ReadonlyMap<string, Intent>
   /** No phrase of `whole` has more words. */
   readonly longestWhole: number
@@ -184,6 +185,7 @@ export function compile(data: LexiconData): Language {
     refusals: new Set(lexicon.refusals),
     longestRefusal: Math.max(0, ...lexicon.refusals.map((phrase) => phrase.split(' ').length)),
     things: new Set(lexicon.things),
+    gotIt: new Set(lexicon.gotIt),
     whole: new Map(whole),
     longestWhole: Math.max(...whole.map(([phrase]) => phrase.split(' ').length)),
     barriers: new Map(

@@ -5,7 +5,7 @@ import { es } from './es/index.ts'
 import { versionOf } from './version.ts'
 
 /** A language is a folder of data and one line here. */
-const LANGUAGES: readonly Language[] = [compile(en), compile(es)]
+export const LANGUAGES: readonly Language[] = [compile(en), compile(es)]
 
 /** The language of a locale ("en-GB" is en); the first where there is none yet. */
 export function languageOf(locale: string): Language {

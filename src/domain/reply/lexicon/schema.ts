@@ -4,7 +4,7 @@ import { REACHES } from '../../reach.ts'
 import { INTENTS } from '../reading.ts'
 
 /** Cues that carry no value of their own. What each does stands beside it; which words they are is data. */
-export const CUES = {
+const CUES = {
   leg: 'a limb without a zone: asked back',
   legs: 'the same in the plural',
   arm: 'a part of the body that no reach knows; takes the side of its neighbour away',
@@ -109,7 +109,7 @@ const phrases = z.string().transform((text, context): string[] => {
 const numbered = z.record(z.string().regex(/^\d+(\.\d+)?$/), phrases)
 const intents = INTENTS.filter((intent) => intent !== 'checkin' && intent !== 'other')
 
-export const BARRIERS = ['time', 'pain', 'unsure-how', 'no-kit', 'other'] as const
+const BARRIERS = ['time', 'pain', 'unsure-how', 'no-kit', 'other'] as const
 export type Barrier = (typeof BARRIERS)[number]
 
 export const LexiconSchema = z.strictObject({
@@ -165,6 +165,8 @@ export const LexiconSchema = z.strictObject({
   refusals: phrases.default([]),
   /** Things that may be bad without pain ("work was awful", "bad weather"). */
   things: phrases.default([]),
+  /** Said of what somebody has heard or read, and perhaps no more than that ("ok"). */
+  gotIt: phrases,
   barriers: z.record(z.enum(BARRIERS), phrases),
   /** Single words worth finding under a slip; a slang or small word would catch too much. */
   bent: phrases,

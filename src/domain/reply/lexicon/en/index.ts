@@ -17,7 +17,7 @@ import {
   weekdays,
   zones,
 } from './slots.ts'
-import { aside, intents, refusals, things } from './talk.ts'
+import { aside, gotIt, intents, refusals, things } from './talk.ts'
 
 /** English, British and American, with the shorthand of people on a phone. */
 export const en: LexiconData = {
@@ -48,6 +48,7 @@ export const en: LexiconData = {
   aside,
   refusals,
   things,
+  gotIt,
   barriers,
   bent,
   known,

@@ -236,3 +236,5 @@ export const refusals: LexiconData['refusals'] = `
 
 export const things: LexiconData['things'] =
   'work, weather, traffic, sleep, job, boss, news, film, movie, food, dinner, lunch, coffee, wifi, internet, signal, phone, train, bus, flight, commute, meeting, exam, exams, school, uni, race, regatta, match, game, rain, wind, mood, hotel, shift, tv'
+
+export const gotIt: LexiconData['gotIt'] = 'ok, k, okay, got it, understood, will do'

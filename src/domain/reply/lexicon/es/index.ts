@@ -4,7 +4,7 @@ import { cuesOfSlots } from './cues.ts'
 import { cuesOfGrammar } from './grammar.ts'
 import { bent, keyboard, known } from './known.ts'
 import { counts, daysBack, months, numbers, pairs, sides, weekdays, zones } from './slots.ts'
-import { aside, intents, refusals, things } from './talk.ts'
+import { aside, gotIt, intents, refusals, things } from './talk.ts'
 
 /** Spanish of Spain and of the Americas, with the shorthand of people on a phone. */
 export const es: LexiconData = {
@@ -29,6 +29,7 @@ export const es: LexiconData = {
   aside,
   refusals,
   things,
+  gotIt,
   barriers,
   bent,
   known,

@@ -146,3 +146,5 @@ export const refusals: LexiconData['refusals'] =
 
 export const things: LexiconData['things'] =
   'trabajo, clima, trafico, sueno, jefe, noticias, pelicula, comida, cena, cafe, wifi, internet, tren, bus, vuelo, reunion, examen, examenes, escuela, regata, partido, lluvia, viento, animo, hotel, turno, tiempo'
+
+export const gotIt: LexiconData['gotIt'] = 'ok, k, okey, vale, de acuerdo, bueno, entendido'
