@@ -6,7 +6,8 @@ export const oblique: LexiconSource['words'] = {
     (verijas/los companeros de abajo) (dormidas/dormidos/dormido), se me (durmieron/duermen) (las verijas/los companeros de abajo), (el bajo/el culete) dormido,
     (abajo/ahi abajo) nada siento, (nada/mas nada/ya nada) siento (al limpiarme/ahi abajo/abajo/en mis partes), siento todo (menos/excepto/salvo) (el culo/la entrepierna/mis partes/ahi abajo/entre las piernas),
     (como/como si/parece que/es como) (si/) (estuviera/estuviese/estoy/estar) (sentado/sentada) (en/sobre) (una/un/) (nube/almohada/cojin/esponja/algodon/globo/corcho/aire/nada/gomaespuma),
-    (me/) (toco/toque/lavo/lave/seco/limpio) (ahi/ahi abajo/por ahi/mis partes) y (nada/no noto/no siento/como si nada)`,
+    (me/) (toco/toque/lavo/lave/seco/limpio) (ahi/ahi abajo/por ahi/mis partes) y (nada/no noto/no siento/como si nada),
+    (almohadon/cojin/almohada) que no existe, (fondillo/culo/trasero/nalga/nalgas/ano) no (siente/sienten) (la mano/nada/el agua/el papel), me toco y (como si nada/nada/no siento), (notaba/sentia) todo (al limpiarme/ahi abajo) hasta (ayer/anoche/hoy/el lunes)`,
   'oblique-bladder': `
     no puedo hacer (del uno/de las aguas), (ya no/no) (hago/sale) (chichi/del uno), el (chorrito/chorro) sale (flojito/flojo/debil), goteo todo el dia,
     pujo y nada, (intento/trato de/quiero) (orinar/mear/hacer pis/hacer pipi) y (nada/no), (antes orinaba/antes meaba) (bien/normal) (y/) ahora nada, (solia/antes) (notar/notaba) cuando tenia ganas y (ya/ahora) no,
@@ -18,13 +19,17 @@ export const oblique: LexiconSource['words'] = {
     (caneria/canerias/tuberia/tuberias/grifo/fontaneria/manguera/desague) (ya/) no (va/van/funciona/funcionan/tira/tiran/corre/corren/abre/arranca/suelta),
     (minutos/rato/horas/media hora/siglos/un buen rato/una eternidad) (sentado/sentada/de pie/parado/parada/) (en el/delante del/frente al) (bano/vater/inodoro/aseo/wc/urinario) y (nada/no sale/no sale nada/ni gota),
     (siempre/siento que/como que/noto que) (me/se me/) queda (algo/mas/pis/pipi/orina) (dentro/por salir/ahi), se me queda (el/la) (pis/pipi/orina) dentro,
-    nunca (termino/acabo) de (orinar/mear/vaciar/hacer pis/hacer pipi), (no/nunca) (vacio/se vacia/se me vacia) (la vejiga/del todo)`,
+    nunca (termino/acabo) de (orinar/mear/vaciar/hacer pis/hacer pipi), (no/nunca) (vacio/se vacia/se me vacia) (la vejiga/del todo),
+    (minutos/rato/hora/horas) en el (inodoro/bano/vater/water/wc/retrete) (y/) (nada/ni gota), me (hice/hago) encima, casi no voy al bano, (ya no/no) llego (seca/seco), para no tener accidentes, (no noto/ni noto/ya no noto/no siento) las ganas, ganas no me vienen`,
   'oblique-bowel': `
     no (tengo fuerza/puedo/logro) (para/) pujar, no controlo el ojete, se me va por las patas,
     ni los (gases/pedos) (controlo/aguanto/retengo), (la caca/las heces/el culo) ni (la/lo/las) (noto/siento/controlo),
     me cago de (risa/la risa) (y se/literal/literalmente/de verdad/y de),
     me (cague/cago) en (todo lo que llevaba/toda la ropa), me (cague/cago) en la leche (se me/que se),
-    (voy/ando) (suelto/suelta) y no (retengo/aguanto/llego), no (siento/noto) si (ya/) (salio/ha salido), me (hice/he hecho/hago) todo encima, lo de mayores, aguas mayores`,
+    (voy/ando) (suelto/suelta) y no (retengo/aguanto/llego), no (siento/noto) si (ya/) (salio/ha salido), me (hice/he hecho/hago) todo encima, lo de mayores, aguas mayores,
+    me (hice/hago) (popis/popo/caca/del dos) (caminando/encima/en/al/sin), (pedacito/trocito/cachito) en (la sabana/el calzon/la ropa/la cama), se me vino todo, no lo pude (sostener/aguantar/retener), me voy ensuciando, me sale (y ya/sin mas/solo/sola) (y/), (ya no/no) noto las ganas, ganas no me vienen, me (hice/hago) encima, se me (fue/va) (un poco/algo/poquito/un poquito) en (la ropa interior/los calzones/el calzon/la trusa/las bragas)`,
+  'oblique-sex': `
+    seca y sin ganas, (fracase/fracaso/no funciono/no funcione) con mi (senora/esposa/mujer/novia/marido/pareja), se me murio el (companero/amigo/amiguito/pajarito/muchacho), no cumplo (como hombre/con mi/en la cama), me toco y (como si nada/nada)`,
   'oblique-both': `
     (hoy/ahora) (son/) las dos piernas, me bajo a la otra,
     (ninguna/ninguno) de las dos (piernas/) (me responde/responde/me aguanta/me sostiene/siento/la siento), ninguno de los dos pies (siento/me responde/responde/levanto), ninguna pierna (me responde/responde/me aguanta/me sostiene/siento), ningun pie (me sube/sube/me responde/siento/levanto), en ninguna pierna tengo fuerza, ni la (derecha ni la izquierda/izquierda ni la derecha) (me responde/me responden/responden/las siento/siento/aguantan/me aguantan), nada de fuerza en las dos piernas,
@@ -42,10 +47,12 @@ export const oblique: LexiconSource['words'] = {
     (para no/por no) (tropezar/tropezarme/engancharme/arrastrar/arrastrarla) (con/) (la punta/el pie/los dedos/el suelo), (levanto/levantando/subo/subiendo) (mucho/) (la/la otra/) rodilla para (no/que),
     (me/) (tuvieron/tienen/tuvo/tiene) que (levantar/levantarme/sujetar/sujetarme/alzar/alzarme/cargar/cargarme/ayudar a levantar/ayudarme a levantar),
     (la/mi/esa) (pierna/rodilla) no (iba/va/tira/tiraba/anda/andaba/funciona/funcionaba/jala/coopera/hace caso/me hace caso),
-    (el/mi/ese) (pie/tobillo) no (iba/va/tira/tiraba/agarra/funciona/funcionaba/coopera/hace caso/me hace caso)`,
+    (el/mi/ese) (pie/tobillo) no (iba/va/tira/tiraba/agarra/funciona/funcionaba/coopera/hace caso/me hace caso),
+    (sueno/hago) (plof plof/plaf plaf/plas plas/clap clap/chancla) (cuando/al) (camino/ando/caminar/andar), (por el/el/oye el/escucha el) golpe que doy con el pie, (pierna/rodilla/pie) (derecha/izquierda/derecho/izquierdo/) se me va, (de/la) fuerza (0/cero) (tambien/en), fuerza (0/cero) en (el/ese/la/esa) (pie/pierna)`,
   'oblique-chest': `
     ni respirar puedo, ni aire me entra, apenas me entra (el/) aire, no (doy/camino/subo/hago/ando) (ni/) (dos/tres/diez/veinte/cuatro) (pasos/metros/escalones/peldanos) sin (ahogarme/asfixiarme/quedarme sin aire), (no digo/ni) (ni/) dos palabras (digo/) sin (ahogarme/asfixiarme),
-    (cai/me cai/caigo/cayo) (redondo/redonda/a plomo/desplomado/desplomada), me desplome, me he desplomado`,
+    (cai/me cai/caigo/cayo) (redondo/redonda/a plomo/desplomado/desplomada), me desplome, me he desplomado,
+    no jalo aire, (cuajitos/cuajos/coagulos/hilitos/manchitas) (colorados/coloradas/rojos/rojas/de sangre), se (me/) apago (la luz/luz) (en mi cabeza/en la cabeza), (desperte/despertar/me desperte/amaneci) en (el suelo/suelo/el piso/piso)`,
   'oblique-stroke': `
     (no me acuerdo/no recuerdo/no se) (de/) (donde estoy/que dia es/mi nombre/como me llamo), me confundo y no se, (estoy/ando) (como/todo/) (desorientado/desorientada), no reconozco (mi casa/a mi hija/a mi hijo/a mi mujer/a mi marido/a nadie/mi calle), no me acuerdo de nada de repente,
     (brazo/mano) ni (lo/la) (siento/noto) ni (lo/la) muevo, media cara ni la (siento/noto), no consigo mover nada (el brazo/la mano),
@@ -55,10 +62,12 @@ export const oblique: LexiconSource['words'] = {
     me cai de la silla (al ver/cuando vi) (doble/borroso/negro/todo negro/todo borroso),
     me (atraganto/atragante) (hasta/) con (el agua/la saliva/todo/cualquier cosa),
     se me (cae/escapa/sale) (la baba/el agua/el cafe/la bebida/la comida/el mate/la sopa) (por/de) (un lado/el lado/un costado/una esquina), (babeo/babeando) (por/de) (un lado/un costado),
-    (hablo/hablando/sueno) (como/como un/como una/como si estuviera) (borracho/borracha)`,
+    (hablo/hablando/sueno) (como/como un/como una/como si estuviera) (borracho/borracha),
+    (viendo/veo/veia/vi) solo (la mitad/media), me fui de lado (como/y/al), (pregunto/preguntaron/pregunta) si (habia/estaba/he/venia) (tomado/bebido/bebida/borracho/borracha/tomando)`,
   'oblique-harm': `
     cuiden (a/de) (mi perro/mi gato/mis hijos/mi hija/mi hijo/mi mama) cuando (no este/falte/me vaya), hoy es mi ultimo dia perdon, (ya/) para que vivo, me voy a aventar (al/a la/de/del), yo (ya/) no vuelvo perdon, nadie me va a extranar,
     (ya ni/ni) vivir quiero, ni quiero vivir, ni seguir (viviendo/vivo/viva/aqui) quiero, ninguna gana de (vivir/seguir viviendo/seguir aqui/seguir vivo), (ninguna/ni una) razon para (vivir/seguir viviendo/seguir vivo/seguir viva/seguir aqui/seguir), ningun motivo para (vivir/seguir), nada me ata a (la vida/este mundo/aqui),
     no (voy a/quiero) (molestar/molestarte/molestarles/estorbar/dar guerra/dar la lata) (mas/mucho mas/por mucho tiempo/mucho tiempo mas), (ya no/no) (molestare/sere una carga/estorbare),
-    (pronto/ya) (dejare/voy a dejar) de (molestar/ser una carga/estorbar/dar guerra)`,
+    (pronto/ya) (dejare/voy a dejar) de (molestar/ser una carga/estorbar/dar guerra),
+    (mire/mirando/mirar) (mucho rato/un rato largo/un buen rato/largo rato) (el puente/las vias/al vacio/el balcon), (de esta semana no paso/no paso de esta semana/de hoy no paso), si no llego (tampoco pasa nada/da igual/mejor), (adonde/a donde/donde) (voy/me voy) no (los/las/lo/la/me) (necesito/hara falta/haran falta), si manana no (contesto/respondo/escribo), que se (acordaran/acuerden) de mi, (he/ya) (vivi/vivido/he vivido) bastante, me tome (diez/doce/quince/veinte/treinta/todas/un monton/unas cuantas) de golpe, me pense lo de volver, (pronto/ya) me dejo a mi, que ampolla (coger/tomar/usar), de vivir no, ganas de vivir (no/ninguna/ya no)`,
 }

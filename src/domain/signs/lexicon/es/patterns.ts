@@ -223,10 +223,11 @@ export const patterns: LexiconSource['patterns'] = [
   // by a picture
   ['saddle-numbness', 'oblique-saddle', { unsure: true, isPicture: true, isNegative: true }],
   ['bladder-change', 'oblique-bladder', { unsure: true, isPicture: true, isNegative: true }],
-  ['bowel-change', 'oblique-bowel', { unsure: true, isPicture: true }],
+  ['bowel-change', 'oblique-bowel', { unsure: true, isPicture: true, isNegative: true }],
+  ['sexual-change', 'oblique-sex', { unsure: true, isPicture: true, isNegative: true }],
   ['both-legs', 'oblique-both', { unsure: true, isPicture: true, isNegative: true }],
   ['leg-weakness', 'oblique-weakness', { unsure: true, isPicture: true, isNegative: true }],
-  ['chest-breath', 'oblique-chest', { unsure: true, isPicture: true, unless: 'doms' }],
+  ['chest-breath', 'oblique-chest', { unsure: true, isPicture: true, isNegative: true, unless: 'doms' }],
   ['stroke-signs', 'oblique-stroke', { unsure: true, isPicture: true }],
   ['self-harm', 'oblique-harm', { unsure: true, isPicture: true, isNegative: true }],
   ['self-harm', 'harm-denied|harm-place', { unsure: true, isNegative: true, anywhere: 'harm-turn' }],
