@@ -1,63 +1,25 @@
-import { type Day, daysBetween } from '../day.ts'
 import { screenTokens } from '../signs/screen.ts'
 import type { Screening } from '../signs/screening.ts'
 import { answerTo } from './answers.ts'
 import { applyCorrections, deniedNumber, settleNo } from './corrections.ts'
 import { joinDates } from './dates.ts'
 import { joinDays } from './days-together.ts'
+import { type DaysTold, daysTold } from './days-told.ts'
 import { withoutListNumbers } from './enumerated.ts'
 import { type Folded, fold } from './fold.ts'
-import { type DayGroup, groupByDay } from './groups.ts'
 import { intentOf } from './intents.ts'
-import { type Item, itemise } from './items.ts'
+import { type Item, type Itemised, itemise } from './items.ts'
 import { joinNumbers } from './joins.ts'
 import type { Language } from './lexicon/compile.ts'
 import { languageOf } from './lexicon/index.ts'
-import { type DayReading, type Evidence, type Reading, type ReadingContext, SLOTS } from './reading.ts'
+import { type Evidence, type Reading, type ReadingContext, SLOTS } from './reading.ts'
 import { setScopes } from './scopes.ts'
-import { readSlots } from './slots.ts'
-import { EXTRA_SESSIONS, type SlotsFound } from './taken.ts'
-import { tokenise } from './tokens.ts'
+import { EXTRA_SESSIONS } from './taken.ts'
+import { type Token, tokenise } from './tokens.ts'
 import { joinTurns } from './told-in-turn.ts'
 
-/** A day named further back is asked back. */
-const FURTHEST_BACK = 3
 /** From here on pain itself is a sign: likely severe and unrelenting, asked back. */
 const SEVERE = 9
-
-interface Dated {
-  readonly group: DayGroup
-  readonly slots: SlotsFound
-}
-
-const holds = ({ slots }: Dated): boolean => SLOTS.some((slot) => slots[slot] !== null)
-const hints = ({ slots }: Dated): boolean => SLOTS.some((slot) => slots.unsure.has(slot))
-
-/** The day claimed, where it lies within reach; null where it must be asked back. */
-function within(day: Day, today: Day): Day | null {
-  if (day === today) return day
-  const back = daysBetween(day, today)
-  return back >= 0 && back <= FURTHEST_BACK ? day : null
-}
-
-const dateOf = ({ group }: Dated, { promptDay }: ReadingContext): Day => group.date ?? promptDay
-
-/** Latest day first. */
-function readDays(items: readonly Item[], context: ReadingContext, language: Language): Dated[] {
-  const groups = groupByDay(items, context.promptDay)
-  const dated = groups.map((group): Dated => ({ group, slots: readSlots(group.items, context, language) }))
-  return dated.length === 1
-    ? dated
-    : dated.sort((a, b) => daysBetween(dateOf(a, context), dateOf(b, context)))
-}
-
-/** A zone or pain alone told of an earlier day in passing ("was in the foot yesterday") fills no record. */
-function fillsDay({ group, slots }: Dated): boolean {
-  const told = SLOTS.filter((slot) => slots[slot] !== null).length
-  return (
-    told > 1 || slots.sessions !== null || (told === 1 && !group.items.some((item) => item.cue === 'was'))
-  )
-}
 
 /** "4 not 6": where only pain could be 6, the 4 is pain. */
 function settleDenied(items: readonly Item[], planned: number): void {
@@ -85,17 +47,30 @@ function signsOf(screening: Screening, context: ReadingContext, pain: number | n
   return { signs, denied, care, unsure }
 }
 
-function evidenceOf(folded: Folded, slots: SlotsFound, date: Item | undefined): Evidence[] {
+function evidenceOf(folded: Folded, { slots, dayWord }: DaysTold): Evidence[] {
   const quotes = slots.evidence.map(({ slot, item }) => ({ slot, words: folded.quote(item.start, item.end) }))
-  return date ? [...quotes, { slot: 'day', words: folded.quote(date.start, date.end) }] : quotes
+  return dayWord ? [...quotes, { slot: 'day', words: folded.quote(dayWord.start, dayWord.end) }] : quotes
 }
 
-const plain = (day: Day | null, { sessions, reach, pain }: SlotsFound): DayReading => ({
-  day,
-  sessions,
-  reach,
-  pain,
-})
+/** What a message says, before it is parted by days. */
+interface Said {
+  readonly itemised: Itemised
+  /** The items with what stands together joined, each with what denies or dates it. */
+  readonly joined: readonly Item[]
+  readonly corrects: boolean
+}
+
+function saidIn(tokens: readonly Token[], context: ReadingContext, language: Language): Said {
+  const { planned } = context
+  const itemised = itemise(tokens, language)
+  const dated = joinDays(joinDates(withoutListNumbers(itemised.items), context, language))
+  const joined = joinNumbers(joinTurns(dated, planned), planned, language)
+  settleNo(joined, language)
+  setScopes(joined, language)
+  const corrects = applyCorrections(joined, planned + EXTRA_SESSIONS)
+  if (corrects) settleDenied(joined, planned)
+  return { itemised, joined, corrects }
+}
 
 /**
  * Reads one message in the light of its context: slots with the words behind them, or what must be asked back.
@@ -105,36 +80,26 @@ export function readReply(text: string, context: ReadingContext): Reading {
   const language = languageOf(context.locale)
   const folded = fold(text)
   const tokens = tokenise(folded)
-  const { items: raw, words, courteous } = itemise(tokens, language)
-  const items = joinNumbers(
-    joinTurns(joinDays(joinDates(withoutListNumbers(raw), context, language)), context.planned),
-    context.planned,
-    language,
-  )
-  settleNo(items, language)
-  setScopes(items, language)
-  const corrects = applyCorrections(items, context.planned + EXTRA_SESSIONS)
-  if (corrects) settleDenied(items, context.planned)
-  const answer = answerTo(context.asked, { items, words, tokens }, language)
-  const days = readDays(items, context, language)
-  const main = days.find(fillsDay) ?? days.find(holds) ?? days.find(hints) ?? days[0]!
-  const slots = main.slots
-  if (answersOnly(answer, context, slots)) slots.unsure.clear()
-  const named =
-    main.group.date ??
-    (days.length > 1 || holds(main) || hints(main) ? null : (firstDate(items)?.date ?? null))
-  const given = holds(main) || slots.unsure.size > 0
-  const day = named !== null ? within(named, context.today) : given ? context.promptDay : null
-  const signs = signsOf(screenTokens(folded, tokens, context.locale), context, worstPain(days), answer)
-  const unsure: Reading['unsure'][number][] = SLOTS.filter((slot) => slots.unsure.has(slot))
-  const others = days
-    .filter((d) => d !== main && fillsDay(d))
-    .reverse()
-    .map((d) => plain(within(d.group.date ?? context.promptDay, context.today), d.slots))
-  if ((named !== null && day === null) || others.some((other) => other.day === null)) unsure.push('day')
-  if (signs.unsure) unsure.push('signs')
+  const { itemised, joined, corrects } = saidIn(tokens, context, language)
+  const { items, words, courteous } = itemised
+  const answer = answerTo(context.asked, { items: joined, words, tokens }, language)
+  const told = daysTold(joined, answer, context, language)
+  const { slots } = told
+  const signs = signsOf(screenTokens(folded, tokens, context.locale), context, told.worstPain, answer)
+  const heard = {
+    items,
+    words,
+    tokens,
+    courteous,
+    corrects,
+    values: told.values,
+    slots: told.given,
+    asks: tokens.some((t) => t.text === '?'),
+    signs: signs.signs.length + signs.denied.length > 0,
+    answered: answer !== null,
+  }
   return {
-    day,
+    day: told.day,
     sessions: slots.sessions,
     reach: slots.reach,
     pain: slots.pain,
@@ -143,46 +108,21 @@ export function readReply(text: string, context: ReadingContext): Reading {
     denied: signs.denied,
     care: signs.care,
     missing: SLOTS.filter((slot) => slots[slot] === null && !slots.unsure.has(slot)),
-    unsure,
+    unsure: unsureOf(told, signs.unsure),
     same: slots.same.filter((slot) => slots.unsure.has(slot)),
-    intent: intentOf(
-      {
-        items: raw,
-        words,
-        tokens,
-        courteous,
-        corrects,
-        asks: tokens.some((t) => t.text === '?'),
-        values: days.some(holds),
-        slots: given,
-        signs: signs.signs.length + signs.denied.length > 0,
-        answered: answer !== null,
-      },
-      language,
-    ),
-    others,
+    intent: intentOf(heard, language),
+    others: told.others,
     answer,
-    evidence: evidenceOf(
-      folded,
-      slots,
-      main.group.items.find((item) => item.date !== null),
-    ),
+    evidence: evidenceOf(folded, told),
   }
+}
+
+function unsureOf({ slots, isDayUnsure }: DaysTold, areSignsUnsure: boolean): Reading['unsure'] {
+  const unsure: Reading['unsure'][number][] = SLOTS.filter((slot) => slots.unsure.has(slot))
+  if (isDayUnsure) unsure.push('day')
+  if (areSignsUnsure) unsure.push('signs')
+  return unsure
 }
 
 const isSide = (answer: string | null): answer is 'left' | 'right' | 'both' =>
   answer === 'left' || answer === 'right' || answer === 'both'
-
-const firstDate = (items: readonly Item[]): Item | undefined =>
-  items.find((item) => item.date !== null && !item.unread)
-
-const worstPain = (days: readonly Dated[]): number | null =>
-  days.reduce<number | null>(
-    (worst, { slots }) => (slots.pain === null ? worst : Math.max(worst ?? 0, slots.pain)),
-    null,
-  )
-
-/** A choice or a yes to a question about something else gives no slot to ask back. */
-function answersOnly(answer: string | null, context: ReadingContext, slots: SlotsFound): boolean {
-  return answer !== null && context.asked !== null && SLOTS.every((slot) => slots[slot] === null)
-}

@@ -1,44 +1,14 @@
-import type { Reach } from '../reach.ts'
 import { type Amount, painInWords, sessionsInWords } from './amounts.ts'
-import { placeBare } from './bare.ts'
-import { addHours, isHour } from './hours.ts'
+import { addHours } from './hours.ts'
 import { type Item, isBreak } from './items.ts'
-import { type Labelled, namesSessions, pairLabels } from './labels.ts'
+import { type Labelled, pairLabels } from './labels.ts'
 import type { Language } from './lexicon/compile.ts'
-import { type Numbers, placeNothing } from './nothing.ts'
+import { placeNothing } from './nothing.ts'
+import { type Beside, type PlacedNumbers, placeNumbers, sortNumbers } from './numbers.ts'
 import type { ReadingContext } from './reading.ts'
-import { restated } from './restated.ts'
 import { takeSame } from './same.ts'
-import { EXTRA_SESSIONS, latest, type SlotsFound, TOP_OF_PAIN, takePain, takeSessions } from './taken.ts'
-import { findReach, findSide } from './zones.ts'
-
-function sortNumbers(items: readonly Item[], pairs: readonly Labelled[]): Numbers {
-  const named = new Map(pairs.map((pair) => [pair.number, pair]))
-  const numbers: Numbers = { sessions: [], pains: [], bare: [] }
-  for (const item of items) {
-    if (item.cue !== 'num' || item.unread || item.denied) continue
-    const pair = named.get(item)
-    const slot = item.slot ?? (pair ? (namesSessions(pair) ? 'sessions' : 'pain') : null)
-    if (slot === 'sessions') numbers.sessions.push(item)
-    else if (slot === 'pain') numbers.pains.push(item)
-    else numbers.bare.push(item)
-  }
-  return numbers
-}
-
-/** "5 now" and "3 this morning": pain where sessions are told otherwise, or where the number is too high for them. */
-function hoursOfPain(
-  items: readonly Item[],
-  { bare, pains }: Numbers,
-  sessionsKnown: boolean,
-  most: number,
-): Item[] | 'ask' {
-  if (bare.length === 0) return []
-  const hours = bare.filter((n) => isHour(items[items.indexOf(n) + 1]) || isHour(items[items.indexOf(n) - 1]))
-  if (pains.length > 0) return hours
-  if (hours.length < 2) return []
-  return sessionsKnown || hours.some((n) => n.value > most) ? hours : 'ask'
-}
+import { latest, type SlotsFound, TOP_OF_PAIN, takePain, takeSessions } from './taken.ts'
+import { findReach, findSide, type ReachFound } from './zones.ts'
 
 function isUnplacedDone(items: readonly Item[], pairs: readonly Labelled[]): Item | undefined {
   return items.find((i) => i.cue === 'done' && !i.unread && !i.denied && !pairs.some((p) => p.label === i))
@@ -52,8 +22,7 @@ const LIMBS = new Set<Item['cue']>(['zone', 'leg', 'legs'])
 
 /** Reads the slots out of what was said of one day. */
 export function readSlots(items: readonly Item[], context: ReadingContext, language: Language): SlotsFound {
-  const { planned } = context
-  const most = planned + EXTRA_SESSIONS
+  const { planned, asked } = context
   const found: SlotsFound = {
     sessions: null,
     reach: null,
@@ -64,8 +33,34 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
     evidence: [],
   }
   addHours(items, planned)
+  const told = toldIn(items, found, context, language)
+  const placed = placeNumbers(items, told, context)
+  for (const slot of placed.open) found.unsure.add(slot)
+  takeSessions(found, latest(placed.sessions), told.inWords, planned)
+  takePain(found, latest(placed.pains), told.painWords)
+  askNumbers(found, placed)
+  takeReach(found, items, told.reach)
+  askSessions(found, items, told.pairs, planned)
+  takeSame(items, found, asked)
+  settle(found)
+  return found
+}
+
+interface Told extends Beside {
+  readonly pairs: readonly Labelled[]
+  readonly reach: ReachFound
+}
+
+/** Names, zones and words of one day, and the numbers by name; "none" is placed on the way. */
+function toldIn(
+  items: readonly Item[],
+  found: SlotsFound,
+  context: ReadingContext,
+  language: Language,
+): Told {
+  const { planned, asked } = context
   // "both" and nothing else, where the side was asked, is the side
-  const isSide = context.asked === 'side' && items.every((i) => i.cue === 'both' || i.cue === 'mark')
+  const isSide = asked === 'side' && items.every((i) => i.cue === 'both' || i.cue === 'mark')
   const missed = isSide ? null : sessionsInWords(items, planned, language)
   const pairs = pairLabels(items)
   const numbers = sortNumbers(items, pairs)
@@ -76,48 +71,35 @@ export function readSlots(items: readonly Item[], context: ReadingContext, langu
   const places = items.filter(
     (i) => LIMBS.has(i.cue) && !i.unread && (!i.denied || (i.cue === 'zone' && reach.zones.includes(i))),
   )
-  const painWords = painInWords(items)
-  const knowsSessions = numbers.sessions.length > 0 || (inWords !== null && inWords.value !== null)
-  const hours = hoursOfPain(items, numbers, knowsSessions, most)
-  const pains = [...numbers.pains, ...(hours === 'ask' ? [] : hours)]
-  const unplaced = hours === 'ask' ? [] : numbers.bare.filter((n) => !hours.includes(n))
-  const again = restated(items, unplaced, inWords)
-  const bare = again ? unplaced.filter((n) => n !== again) : unplaced
-  const known = { sessions: knowsSessions, pain: pains.length > 0 || (painWords?.value ?? null) !== null }
-  const placed = placeBare(
-    bare,
-    { items, zones: places, most, planned, asked: context.asked, vague: painWords !== null },
-    known,
-  )
-  if (hours === 'ask') for (const slot of ['sessions', 'pain'] as const) found.unsure.add(slot)
-  takeSessions(
-    found,
-    latest([...numbers.sessions, ...(placed.sessions ? [placed.sessions] : [])]),
-    inWords,
-    planned,
-  )
-  takePain(found, latest([...pains, ...placed.pains]), painWords)
+  return { pairs, numbers, inWords, reach, places, painWords: painInWords(items) }
+}
+
+/** Takes back what a number without a name makes doubtful. */
+function askNumbers(found: SlotsFound, { bare, unsure, isPainNamed, isAllKnown }: PlacedNumbers): void {
   // what stands on no scale counts something else, once pain has its number
   const pain = found.pain ?? TOP_OF_PAIN
-  const isWorse = bare.some((n) => n.value > pain && (n.value <= TOP_OF_PAIN || pains.length === 0))
-  if (known.sessions && known.pain && isWorse) {
+  if (isAllKnown && bare.some((n) => n.value > pain && (n.value <= TOP_OF_PAIN || !isPainNamed))) {
     found.pain = null
     found.unsure.add('pain')
   }
-  for (const slot of placed.unsure) {
+  for (const slot of unsure) {
     found.unsure.add(slot)
     found[slot] = null
   }
-  const nowhere = reach.reach === null && items.some((i) => i.cue === 'noSymptoms' && !i.unread && !i.denied)
-  takeReach(found, nowhere ? 'none' : reach.reach, reach.unsure, reach.zones)
+}
+
+/** Asks back a count that leaves something open: the other session, or something done without a number. */
+function askSessions(
+  found: SlotsFound,
+  items: readonly Item[],
+  pairs: readonly Labelled[],
+  planned: number,
+): void {
   if (found.sessions === 1 && leavesOther(items, planned)) {
     found.sessions = null
     found.unsure.add('sessions')
   }
   if (found.sessions === null && isUnplacedDone(items, pairs)) found.unsure.add('sessions')
-  takeSame(items, found, context.asked)
-  settle(found)
-  return found
 }
 
 const UNDONE: readonly Item['cue'][] = ['missed', 'no', 'nope', 'later', 'notYet', 'zone', 'leg', 'sideNoun']
@@ -131,8 +113,9 @@ const leavesOther = (items: readonly Item[], planned: number): boolean =>
     return !clause.some(({ cue }) => UNDONE.includes(cue) || cue === 'word' || cue === 'be')
   })
 
-function takeReach(found: SlotsFound, reach: Reach | null, unsure: boolean, zones: readonly Item[]): void {
-  found.reach = reach
+function takeReach(found: SlotsFound, items: readonly Item[], { reach, unsure, zones }: ReachFound): void {
+  const nowhere = reach === null && items.some((i) => i.cue === 'noSymptoms' && !i.unread && !i.denied)
+  found.reach = nowhere ? 'none' : reach
   if (unsure) found.unsure.add('reach')
   for (const item of zones) found.evidence.push({ slot: 'reach', item })
 }
