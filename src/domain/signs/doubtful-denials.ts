@@ -15,21 +15,14 @@ const BESIDE = 4
 export function doubtfulDenials(reading: Reading): readonly Judged[] {
   const found = new Map<SignId, Judged>()
   for (let i = 0; i < reading.units.length; i++) {
-    const sign = subjectAt(reading, i)
-    const isTask = sign === null && isTaskAt(reading, i)
-    if (!isTask && (sign === null || found.has(sign))) continue
+    const denied = subjectAt(reading, i)
+    const sign = denied ?? askedAt(reading, i)
+    if (sign === null || found.has(sign)) continue
     const phrase = new Phrase(reading, i)
-    const other = isTask
-      ? phrase.answeredAlone()
-      : (phrase.workBeside() ??
-        phrase.toldBefore() ??
-        phrase.notFine() ??
-        phrase.leftOut() ??
-        phrase.nothing())
+    const other = denied === null ? phrase.answeredAlone() : phrase.doubted()
     if (other === null) continue
     const at = [Math.min(i, other), Math.max(i, other)]
-    const asked = sign ?? 'leg-weakness'
-    found.set(asked, { match: { rule: asks(asked), at }, verdict: 'unsure' })
+    found.set(sign, { match: { rule: asks(sign), at }, verdict: 'unsure' })
   }
   return found.size === 0 ? NONE : [...found.values()]
 }
@@ -46,9 +39,15 @@ function subjectAt({ units, lexicon, context, polarity }: Reading, i: number): S
   return null
 }
 
-/** What a leg may have to do: "lift foot". */
-const isTaskAt = ({ units, lexicon, context }: Reading, i: number): boolean =>
-  context.other[i] !== 2 && context.supposed[i] !== 2 && units[i]!.entry.has(lexicon.cue.task)
+/** What has no sign's name and answered with no tells one: "lift foot: no", "holding on: no", "want to live? no". */
+function askedAt({ units, lexicon, context }: Reading, i: number): SignId | null {
+  if (context.other[i] === 2 || context.supposed[i] === 2) return null
+  const { task, holding, living } = lexicon.cue
+  const { entry } = units[i]!
+  if (entry.has(task)) return 'leg-weakness'
+  if (entry.has(holding)) return 'bladder-change'
+  return entry.has(living) ? 'self-harm' : null
+}
 
 /** What stands between two breaks, around the subject of a denial. */
 class Phrase {
@@ -65,8 +64,20 @@ class Phrase {
     this.to = to
   }
 
+  /** The word that makes the denial doubtful. */
+  doubted(): number | null {
+    return (
+      this.workBeside() ??
+      this.toldBefore() ??
+      this.notFine() ??
+      this.leftOut() ??
+      this.excepted() ??
+      this.nothing()
+    )
+  }
+
   /** The word for working, where no trouble stands in its part of the phrase or in that of the subject. */
-  workBeside(): number | null {
+  private workBeside(): number | null {
     if (!this.isNegated(this.subject) || this.isSaidWell()) return null
     const { works, unfelt, cant } = this.reading.lexicon.cue
     for (
@@ -94,7 +105,7 @@ class Phrase {
   }
 
   /** A symptom that is told before it, where what is denied is no symptom: "numb but no pain down there". */
-  toldBefore(): number | null {
+  private toldBefore(): number | null {
     if (this.answer() !== null) return null
     const { symptom, place, topic } = this.reading.lexicon.cue
     const { gap } = this.reading.units[this.from]!
@@ -110,7 +121,7 @@ class Phrase {
   }
 
   /** What is said to be fine, and a no behind it: "wee normal: no". */
-  notFine(): number | null {
+  private notFine(): number | null {
     const answer = this.answer()
     if (answer === null) return null
     for (let i = this.from; i < answer; i++)
@@ -124,52 +135,72 @@ class Phrase {
     return answer === null || !this.isBare(answer) || this.isListed(answer) ? null : answer
   }
 
-  /** The same where something before it is said to be fine and nothing denied: "all fine, bladder not". */
-  leftOut(): number | null {
-    const answer = this.answeredAlone()
-    const { units, lexicon } = this.reading
-    const isFine = units.some(({ entry }, i) => i < this.from && entry.has(lexicon.cue.fine))
-    return answer === null || !isFine || this.deniesMore() ? null : answer
+  /** The same of a sign's own subject, where nothing else is denied: "all fine, bladder not", "legs yes, bladder no". */
+  private leftOut(): number | null {
+    return this.deniesMore() ? null : this.answeredAlone()
+  }
+
+  /** Of all that is fine or works this is not: "everything ok but not my bowels". */
+  private excepted(): number | null {
+    const { not, fine, works, own } = this.reading.lexicon.cue
+    let at = this.subject - 1
+    while (this.is(at, own) && !this.is(at, not)) at -= 1
+    if (!this.is(at, not) || !this.isBare(at) || this.deniesMore()) return null
+    const isWell = this.reading.units.some(
+      ({ entry }, i) => i < this.from && (entry.has(fine) || entry.has(works)),
+    )
+    return isWell ? at : null
   }
 
   /** "Nothing" of it and no more, where nothing else is denied: "nothing down there", "wee: nothing". */
-  nothing(): number | null {
+  private nothing(): number | null {
     const { nothing } = this.reading.lexicon.cue
     const at = [this.subject - 1, this.subject + 1].find((i) => this.is(i, nothing))
     return at === undefined || !this.isBare(at) || this.deniesMore() ? null : at
   }
 
-  /** Whether something is denied outside the phrase. */
+  /** Whether something else is denied outside the phrase. */
   private deniesMore(): boolean {
-    const { negated } = this.reading.polarity
-    return this.reading.units.some((_, i) => (i < this.from || i > this.to) && negated[i] === 1)
+    const { units, polarity } = this.reading
+    const { entry: subject } = units[this.subject]!
+    return units.some(
+      ({ entry }, i) => (i < this.from || i > this.to) && polarity.negated[i] === 1 && entry !== subject,
+    )
   }
 
   /** Whether the phrase has nothing but its subject, this and what may stand anywhere. */
   private isBare(other: number): boolean {
-    const { filler, own, works } = this.reading.lexicon.cue
+    const { filler, own, works, contrast, except, odd, thing, symptom, finding } = this.reading.lexicon.cue
+    const light = [filler, own, works, contrast, except]
+    const trouble = [odd, thing, symptom, finding]
+    const is = (i: number, cues: readonly number[]): boolean => cues.some((cue) => this.is(i, cue))
     let from = Math.min(this.subject, other)
     // "2 calf 4 nothing down there": values are none of it
     while (from > this.from && this.reading.units[from - 1]!.value === null) from -= 1
     for (let i = from; i <= this.to; i++)
-      if (i !== this.subject && i !== other && ![filler, own, works].some((cue) => this.is(i, cue)))
-        return false
+      if (i !== this.subject && i !== other && (!is(i, light) || is(i, trouble))) return false
     return true
   }
 
-  /** Whether another phrase of the message closes with a no. */
+  /** Whether another phrase of the message, not the same said twice, closes with a no. */
   private isListed(answer: number): boolean {
     const { no, nil, not } = this.reading.lexicon.cue
-    return this.reading.units.some(
-      (_, i) => i !== answer && [no, nil, not].some((one) => this.is(i, one)) && this.endsWith(i),
+    const { units } = this.reading
+    const { entry: subject } = units[this.subject]!
+    return units.some(
+      (_, i) =>
+        i !== answer &&
+        [no, nil, not].some((one) => this.is(i, one)) &&
+        this.endsWith(i) &&
+        units[i - 1]?.entry !== subject,
     )
   }
 
   /** The "no" behind the phrase, which says no more than that. */
   private answer(): number | null {
-    const { fine, well, no, nil, not } = this.reading.lexicon.cue
+    const { fine, well, no, nil, not, nothing } = this.reading.lexicon.cue
     const answers = (i: number): boolean =>
-      i > this.subject && [no, nil, not].some((one) => this.is(i, one)) && this.endsWith(i)
+      i > this.subject && [no, nil, not, nothing].some((one) => this.is(i, one)) && this.endsWith(i)
     const answer = [this.to, this.to + 1].find(answers)
     if (answer === undefined || this.is(answer, fine) || this.is(answer, well)) return null
     return answer

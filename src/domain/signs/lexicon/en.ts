@@ -73,7 +73,7 @@ export const en: LexiconSource = {
     odd: ['odd-word'],
     gone: ['gone-finding'],
     works: ['works-word', 'can-pee', 'can-stand'],
-    task: ['leg-task', 'can-stand'],
+    task: ['leg-task', 'can-stand', 'leg-up'],
     shielded: ['on-purpose', 'spread', 'leg-too', 'also-word', 'actual'],
     'arm-calm': ['slow', 'arm-work'],
     'arm-plain': ['arm-calm', 'from-cold'],

@@ -74,6 +74,8 @@ export const CUES = [
   'finding',
   'works',
   'task',
+  'holding',
+  'living',
   'nothing',
   'well',
   'score',

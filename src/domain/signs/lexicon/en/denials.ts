@@ -7,6 +7,14 @@ export const denials: LexiconSource['words'] = {
     no (problem/problems/trouble/troubles/issue/issues) (with/), no difficulty (with/), no bother with,
     no concerns (with/about/over), no worries with,
     nothing (wrong/up/weird/odd/to report/the matter) with, nowt wrong with`,
+  /** Answered with no these tell a weak leg, no hold, no wish to live. */
+  'leg-up': `
+    (left/right/my/the/my left/my right/can/can my/) (foot/toe/toes/big toe/heel/ankle/leg/thigh/hip) up, (thigh/hip/leg/foot/toe) lift,
+    on (heels/toes), heels, big toe, (leg/knee) (straight/straighten)`,
+  holding: 'can hold it, can i hold it, hold it, holding it, holding on, urge, urges, need to go',
+  living: `
+    (want/wanting/wish) to (live/be here/go on/be alive/carry on), living, live on, be alive, stay alive, (reason/reasons) to (live/go on/carry on/stay/be here),
+    safe with myself, safe tonight, safe from myself`,
   /** By itself beside a place: nothing to tell, or nothing felt. */
   nothing: 'nothing, nothing at all, nil, zero, zilch, nada, nowt',
   /** What ought to work, and doing it: whoever denies these tells a sign. */

@@ -18,7 +18,8 @@ export const oblique: LexiconSource['words'] = {
     (feels like/feel like/like/as if/as though) (i'm/im/i am/i was/) (sitting/sat) on (a/an/) (sponge/balloon/cotton wool/pillow/air/foam/rubber/towel/jelly/nothing/cloud/marshmallow),
     (if/) (you/someone/somebody) (poked/pinched/touched/kicked/pricked/could poke/could pinch/could touch/could kick) me (there/down there/in the privates/in the crotch/in the groin/in the bits/between the legs/between my legs),
     (pants/knickers/boxers/underwear/undies/panties) (feel/feels/felt) (weird/odd/strange/funny/wrong/different/like nothing),
-    (could/can) sit on a (hedgehog/cactus/nail/pin/tack/fork/drawing pin/pincushion) and (not know/never know/not notice/not feel it/not feel a thing), (ring/patch/circle) of nothing (round/around), (couldn't/couldnt/can't/cant/didn't/didnt/not) feel the (water/jet/spray) (of the bidet/on my bum/on my bits/down there/between my legs), bidet and (couldn't/couldnt/can't/cant/didn't/didnt) feel`,
+    (could/can) sit on a (hedgehog/cactus/nail/pin/tack/fork/drawing pin/pincushion) and (not know/never know/not notice/not feel it/not feel a thing), (ring/patch/circle) of nothing (round/around), (couldn't/couldnt/can't/cant/didn't/didnt/not) feel the (water/jet/spray) (of the bidet/on my bum/on my bits/down there/between my legs), bidet and (couldn't/couldnt/can't/cant/didn't/didnt) feel,
+    (saddle/saddle area/crotch/between my legs/between legs/down there) feels nothing`,
   /** "no it isn't numb it is dead": denied under one name and told under another. */
   'numb-instead': `
     (not/isn't/isnt/aren't/arent/wasn't/wasnt) (just/only/) (numb/weak/painful/sore/better/tingly/tingling) (it's/its/it is/just/more like/they're/theyre) (numb/dead/asleep/gone/no feeling/without feeling),
@@ -40,7 +41,8 @@ export const oblique: LexiconSource['words'] = {
     (drinking/drank/drunk) (water/tea/loads/lots/plenty/litres/pints/so much) (all day/all morning/today/) (and/but) (i/) (not/haven't/havent/have not) (gone/been),
     (always/still) (have/got/there's/theres/feels like there's/feels like theres/) (more/some/something) (in there/left in there/left inside/inside), (something/some) left in (there/the tank),
     (tank/bladder) never (empties/empty/feels empty), never feels (empty/emptied/finished),
-    no toilet trips (still/since/all day/today), still (haven't/havent) (been/gone) and (it's/its)`,
+    no toilet trips (still/since/all day/today), still (haven't/havent) (been/gone) and (it's/its),
+    urine (none/nil/zero/nothing)`,
   'oblique-bowel': `
     (some/a bit/bits/bit/something/some of it) (slid/slipped/dropped/popped/fell/came) out (without/in the shower/in the bath/of me/didn't feel/didnt feel/and i/when i walked/when i stood/on its own/by itself), (arse/bum/bottom/backside/back end) (won't/wont/doesn't/doesnt) (listen/behave/obey/hold/hold on/keep it in/take orders), nappies for me`,
   'oblique-sex': `

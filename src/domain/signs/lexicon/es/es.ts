@@ -65,7 +65,7 @@ export const es: LexiconSource = {
     odd: ['odd-word'],
     gone: ['gone-finding'],
     works: ['works-word', 'can-pee'],
-    task: ['leg-task'],
+    task: ['leg-task', 'leg-up'],
     shielded: ['on-purpose', 'also-word'],
     symptom: ['numb', 'numb-noun', 'tingle', 'tingle-noun', 'weak-noun', 'swollen', 'felt-word'],
     thing: [

@@ -8,6 +8,14 @@ export const helpers: LexiconSource['words'] = {
     sin (problema/problemas/dificultad/dificultades/molestias/cambios/cambio) (para/con/de/en/al),
     no tengo (problema/problemas/dificultad/dificultades/cambios/molestias) (para/con/de/en/al),
     (ni/sin/) nada (raro/rara/extrano/malo/anormal/distinto) (en/al/con/por/)`,
+  /** Answered with no these tell a weak leg, no hold, no wish to live. */
+  'leg-up': `
+    (pie/dedo gordo/dedos/punta/puntas/talon/tobillo/pierna/pie derecho/pie izquierdo/talon derecho/talon izquierdo) arriba,
+    dedo gordo, talones, (en/sobre/de) (los talones/las puntas/puntas/talones), rodilla estirada`,
+  holding: 'aguantar, aguantarme, aguantarla, siento al orinar, siento al mear',
+  living: `
+    vivir, seguir (viviendo/aqui/vivo/viva), (quiero/querer) (vivir/seguir), (motivos/razones/ganas) (para/de) (vivir/seguir/seguir viviendo),
+    despertarme, a salvo conmigo`,
   /** By itself beside a place: nothing to tell, or nothing felt. */
   nothing: 'nada, nadita, nada de nada, cero',
   /** What ought to work, and doing it: whoever denies these tells a sign. */

@@ -20,7 +20,8 @@ export const oblique: LexiconSource['words'] = {
     (minutos/rato/horas/media hora/siglos/un buen rato/una eternidad) (sentado/sentada/de pie/parado/parada/) (en el/delante del/frente al) (bano/vater/inodoro/aseo/wc/urinario) y (nada/no sale/no sale nada/ni gota),
     (siempre/siento que/como que/noto que) (me/se me/) queda (algo/mas/pis/pipi/orina) (dentro/por salir/ahi), se me queda (el/la) (pis/pipi/orina) dentro,
     nunca (termino/acabo) de (orinar/mear/vaciar/hacer pis/hacer pipi), (no/nunca) (vacio/se vacia/se me vacia) (la vejiga/del todo),
-    (minutos/rato/hora/horas) en el (inodoro/bano/vater/water/wc/retrete) (y/) (nada/ni gota), me (hice/hago) encima, casi no voy al bano, (ya no/no) llego (seca/seco), para no tener accidentes, (no noto/ni noto/ya no noto/no siento) las ganas, ganas no me vienen`,
+    (minutos/rato/hora/horas) en el (inodoro/bano/vater/water/wc/retrete) (y/) (nada/ni gota), me (hice/hago) encima, casi no voy al bano, (ya no/no) llego (seca/seco), para no tener accidentes, (no noto/ni noto/ya no noto/no siento) las ganas, ganas no me vienen,
+    no hay pis, pis (nada/cero/tampoco/ninguno)`,
   'oblique-bowel': `
     no (tengo fuerza/puedo/logro) (para/) pujar, no controlo el ojete, se me va por las patas,
     ni los (gases/pedos) (controlo/aguanto/retengo), (la caca/las heces/el culo) ni (la/lo/las) (noto/siento/controlo),

@@ -8,7 +8,7 @@ const LIMBS =
 /** Where on the body, in the words people use (and avoid). */
 export const places: LexiconSource['words'] = {
   saddle: `
-    el recto, mi recto, entre las piernas, entre mis piernas, entrepierna, entre pierna, en medio de las
+    el recto, mi recto, entre las piernas, entre piernas, entre mis piernas, entrepierna, entre pierna, en medio de las
     piernas, entremedio de las piernas, entre los muslos, entre las nalgas, entre los gluteos, ahi abajo, alla
     abajo, alli abajo, ay abajo, hay abajo, aya abajo, la zona de abajo, zona de abajo, mis partes, las
     partes, partes, partes intimas, partes nobles, partes privadas, partes bajas, partes pudendas, mis cosas,
