@@ -148,6 +148,35 @@ describe('a sign that is there', () => {
   })
 })
 
+describe('a clearance', () => {
+  it.each(['me', 'The Coach', 'nobody', 'heron', '<@100>'])('by “%s” is none', async (by) => {
+    await practice.say('heron', "can't pee since this morning")
+    const answer = await practice.command('clear', { client: 'heron', by, on: '2026-03-02' })
+    expect(answer?.text).toBe(textsFor('en').coach.whoCleared)
+    expect(await practice.status('heron')).toBe('locked')
+  })
+})
+
+describe('thoughts of self-harm that are told again', () => {
+  it('bring the crisis words and alert the coach each time, also by a hint and after a coach has had them', async () => {
+    await practice.say('heron', 'I want to kill myself')
+    await practice.until('2026-03-02', '09:00')
+    const told = await practice.say('heron', 'I am going to kill myself tonight')
+    expect(kinds(told)).toEqual(['urgent'])
+    expect(told[0]!.text).toContain('glad that you wrote')
+    const alert = practice.toAlerts().at(-1)!
+    expect(alert.kind).toBe('alert')
+    expect(alert.text).toContain('I am going to kill myself tonight')
+    const hinted = await practice.say('heron', 'I have the pills here')
+    expect(kinds(hinted)).toEqual(['urgent'])
+    await practice.command('take-up', { client: 'heron', outcome: 'reached' })
+    await practice.until('2026-03-03', '12:00')
+    const later = await practice.say('heron', '2 calf 3, I will kill myself today')
+    expect(kinds(later)).toEqual(['urgent'])
+    expect(practice.toAlerts().filter(({ kind }) => kind === 'alert')).toHaveLength(4)
+  })
+})
+
 describe('a sign that is only hinted at', () => {
   it('is asked back, drills wait, and a yes raises it', async () => {
     const told = await practice.say('heron', 'worried about my bladder, not sure if it is weak')

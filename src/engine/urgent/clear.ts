@@ -10,11 +10,17 @@ import { lowerAll } from '../plan/rungs.ts'
 import { hasEnded, isLocked, isStopped, openHold, openSigns, statusOf } from '../status.ts'
 import { closeAlert, openAlerts } from './alert.ts'
 
+/** Nobody, the coach, the client: a name is taken, these words are not. */
+function isNoClinician({ client, forCoach }: Draft, by: string): boolean {
+  const who = by.trim().toLowerCase()
+  return who === '' || who.startsWith('<@') || who === client.ref || forCoach.coach.noClinician.includes(who)
+}
+
 /** Why a clearance cannot be recorded, or null. The date lies between the (latest) sign's day and today. */
 function clearanceProblem(draft: Draft, by: string, on: Day): string | null {
   const { coach } = draft.forCoach
   if (!isLocked(draft.file)) return coach.notLocked(draft.client.ref)
-  if (by.trim() === '') return coach.whoCleared
+  if (isNoClinician(draft, by)) return coach.whoCleared
   const stopping = openSigns(draft.file).filter((row) => stopsDrills(row.care))
   if (stopping.some((row) => row.sign === 'self-harm')) return coach.useSpokenWith
   const latest =
@@ -33,7 +39,7 @@ const todayOf = (draft: Draft): Day => laterOf(draft.today, dayAt(draft.now, dra
 export function releaseProblem(draft: Draft, by: string, on: string): string | null {
   const { commands, coach } = draft.forCoach
   if (!isDay(on)) return commands.badDay(on)
-  if (by.trim() === '') return coach.whoCleared
+  if (isNoClinician(draft, by)) return coach.whoCleared
   if (!openHold(draft.file, 'park') || hasEnded(draft.client)) return commands.notParked(draft.client.ref)
   return on > todayOf(draft) ? coach.notYet(todayOf(draft)) : null
 }

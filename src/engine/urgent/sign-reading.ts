@@ -8,7 +8,7 @@ import { answeredNow } from '../check-in/asked.ts'
 import { record } from '../check-in/record.ts'
 import type { Draft } from '../draft.ts'
 import { knownSigns } from '../history.ts'
-import { askedSigns } from '../status.ts'
+import { askedSigns, openSigns } from '../status.ts'
 import { askSign, denySign } from './sign-rows.ts'
 import { raiseSigns } from './urgent.ts'
 
@@ -27,11 +27,14 @@ export interface Heard {
  */
 export function takeSigns(draft: Draft, heard: Heard, day: Day, words: string): Care {
   takeDenied(draft, heard, day)
-  const likely = heard.signs.filter((sign) => heard.unsure.includes(sign))
-  for (const sign of likely) askSign(draft, sign, day, words)
+  // while thoughts of self-harm are open, a hint at them is no question any more
+  const isOpenHarm = openSigns(draft.file).some(({ sign }) => sign === 'self-harm')
+  const isAsked = (sign: SignId): boolean =>
+    heard.unsure.includes(sign) && !(sign === 'self-harm' && isOpenHarm)
+  for (const sign of heard.signs.filter(isAsked)) askSign(draft, sign, day, words)
   return raiseSigns(
     draft,
-    heard.signs.filter((sign) => !heard.unsure.includes(sign)),
+    heard.signs.filter((sign) => !isAsked(sign)),
     day,
     words,
   )

@@ -17,6 +17,7 @@ import { openRows } from './sign-rows.ts'
 /** "Are you on the way?", so long after the urgent message. */
 const FOLLOW_UP_MINUTES = 30
 const MINUTE = 60_000
+const HARM: SignId = 'self-harm'
 
 /**
  * Signs that are there: one urgent message at once, drills stopped, plan locked, coach alerted. Signs of level
@@ -27,13 +28,22 @@ export function raiseSigns(draft: Draft, signs: readonly SignId[], day: Day, wor
   record(draft, day, {}, signs)
   const open = new Set(openSigns(draft.file).map((row) => row.sign))
   const fresh = [...new Set(signs)].filter((sign) => !open.has(sign))
-  if (fresh.length === 0) return 'none'
+  const again = signs.includes(HARM) && open.has(HARM)
+  if (again) harmToldAgain(draft, words)
+  if (fresh.length === 0) return again ? 'emergency' : 'none'
   const rows = openRows(draft, fresh, day, words)
   const care = careOfRows(rows)
   if (!stopsDrills(care)) haveItLookedAt(draft, fresh)
   else stopAndSeekCare(draft, [...rows, ...foldIn(draft, care)], day, words)
   endClock(draft)
-  return care
+  return again ? 'emergency' : care
+}
+
+/** Thoughts of self-harm may have become a plan: each time they are told the client hears the line, and the coach the words. */
+function harmToldAgain(draft: Draft, words: string): void {
+  const told = urgentText(draft, [HARM], 'emergency')
+  draft.toClient({ kind: 'urgent', care: 'emergency', text: told })
+  openAlert(draft, { signs: [HARM], care: 'emergency', words, told })
 }
 
 const careOfRows = (rows: readonly SignRow[]): Care =>
