@@ -12,7 +12,7 @@ import type { AlertRow, PracticeRow } from '../rows.ts'
 const MINUTE = 60_000
 const HOUR = 60 * MINUTE
 
-/** Minutes after the first at which an emergency alert is repeated; then hourly for a day. */
+/** Minutes after the first at which an emergency alert is repeated; then hourly for a day, then each morning. */
 const REPEATS = [10, 30, 70] as const
 const LAST_REPEAT_HOURS = 24
 /** From this many minutes on the whole coach role and the deputy are called by name. */
@@ -124,34 +124,35 @@ function writeStep(draft: Draft, alert: AlertRow, step: number): void {
   })
 }
 
-/**
- * The instant of the next step; null where the roll-call takes over. Steps missed while the bot was away are not
- * made up for: one repeat says it all.
- */
-function nextStep(alert: AlertRow, now: Date, zone: string): Date | null {
+/** The instant of the next step. Steps missed while the bot was away are not made up for: one repeat says it all. */
+function nextStep(alert: AlertRow, now: Date, zone: string): Date {
   if (alert.care !== 'emergency') return nextDaytimeHour(now, zone)
   const opened = alert.openedAt.getTime()
   const minutes = REPEATS.find((after) => opened + after * MINUTE > now.getTime())
   const at = minutes === undefined ? now.getTime() + HOUR : opened + minutes * MINUTE
-  return at > opened + LAST_REPEAT_HOURS * HOUR ? null : new Date(at)
+  // the roll-call names it too, and is a week away at most
+  return at > opened + LAST_REPEAT_HOURS * HOUR ? nextMorning(now, zone) : new Date(at)
+}
+
+/** The first hour of the practice's day that lies ahead. */
+function nextMorning(now: Date, zone: string): Date {
+  const day = dayAt(now, zone)
+  return instantOf(timeAt(now, zone) < DAY_TIME.first ? day : addDays(day, 1), DAY_TIME.first, zone)
 }
 
 function nextDaytimeHour(now: Date, zone: string): Date {
   const next = new Date(now.getTime() + HOUR)
   const time = timeAt(next, zone)
-  if (time >= DAY_TIME.first && time <= DAY_TIME.last) return next
-  const day = dayAt(next, zone)
-  return instantOf(time < DAY_TIME.first ? day : addDays(day, 1), DAY_TIME.first, zone)
+  return time >= DAY_TIME.first && time <= DAY_TIME.last ? next : nextMorning(next, zone)
 }
 
 function scheduleNext(draft: Draft, alert: AlertRow, step: number): void {
   const id = draft.id('due', 'alert', alert.id)
   const at = nextStep(alert, draft.now, draft.file.practice.zone)
   const last = new Date(alert.openedAt.getTime() + LAST_REPEAT_HOURS * HOUR)
-  if (at) draft.due('alert-step', at, { alert: alert.id, step: step + 1 }, id)
-  else if (draft.client.stage === 'left' && last > draft.now)
-    draft.due('alert-step', last, { alert: alert.id, step: step + 1 }, id)
-  else if (draft.file.dues.some((due) => due.id === id)) draft.drop('due', id)
+  // of who has left it ends after a day
+  const due = draft.client.stage === 'left' && at > last ? last : at
+  draft.due('alert-step', due, { alert: alert.id, step: step + 1 }, id)
 }
 
 /** Who has left, or has said no, stands in no roll-call: after a day the alert ends, and the coaches hear so. */
