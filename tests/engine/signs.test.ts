@@ -148,6 +148,17 @@ describe('a sign that is there', () => {
   })
 })
 
+describe('an emergency that goes on', () => {
+  it('is answered by what to do each time it is told', async () => {
+    await practice.say('heron', "can't pee since this morning")
+    await practice.until('2026-03-03', '12:00')
+    const told = await practice.say('heron', "still can't pee")
+    const text = told.find(({ address }) => address.to === 'client')!.text
+    expect(text).toContain('112')
+    expect(text).toContain('possible cauda equina')
+  })
+})
+
 describe('a clearance', () => {
   it.each(['me', 'The Coach', 'nobody', 'heron', '<@100>'])('by “%s” is none', async (by) => {
     await practice.say('heron', "can't pee since this morning")

@@ -7,10 +7,11 @@ import { backToScreening } from '../course/back-to-screening.ts'
 import { askCoach } from '../course/questions.ts'
 import type { Draft } from '../draft.ts'
 import type { AskedRow } from '../rows.ts'
-import { isLocked, isPressing } from '../status.ts'
+import { isLocked, isPressing, openSigns } from '../status.ts'
 import { answerSide, hearSide } from '../urgent/side.ts'
 import { type Heard, setKnownApart, takeSigns } from '../urgent/sign-reading.ts'
 import { careOfCause } from '../urgent/sign-rows.ts'
+import { urgentText } from '../urgent/urgent.ts'
 import { answeredNow, expect } from './asked.ts'
 import { afterRecord } from './check-in.ts'
 import { applyAct } from './client-acts.ts'
@@ -203,12 +204,26 @@ function questionPassedOn(draft: Draft, { reading, text }: Said, days: readonly 
   return draft.texts.client.questionPassedOn
 }
 
+/** An emergency that goes on is answered by what to do, and not by where that was written. */
+function heardBefore(draft: Draft, heard: Heard): string {
+  const { client } = draft.texts
+  const urgent = openSigns(draft.file).filter(
+    ({ sign, care }) => care === 'emergency' && heard.signs.includes(sign),
+  )
+  if (urgent.length > 0)
+    return urgentText(
+      draft,
+      urgent.map(({ sign }) => sign),
+      'emergency',
+    )
+  return heard.signs.length > 0 ? client.signOpen : client.signKnown
+}
+
 /** What is said of signs that led to no message of their own. */
 function signNote(draft: Draft, text: string, heard: Heard, care: Care): string {
   const { client } = draft.texts
   if (care !== 'none') return ''
   if (heard.unsure.length > 0) return ''
-  if (screenWords(draft, text).signs.length > 0)
-    return heard.signs.length > 0 ? client.signOpen : client.signKnown
+  if (screenWords(draft, text).signs.length > 0) return heardBefore(draft, heard)
   return heard.denied.includes('all') ? client.signsNone : heard.denied.length > 0 ? client.signNo : ''
 }
