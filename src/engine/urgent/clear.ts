@@ -13,7 +13,12 @@ import { closeAlert, openAlerts } from './alert.ts'
 /** Nobody, the coach, the client: a name is taken, these words are not. */
 function isNoClinician({ client, forCoach }: Draft, by: string): boolean {
   const who = by.trim().toLowerCase()
-  return who === '' || who.startsWith('<@') || who === client.ref || forCoach.coach.noClinician.includes(who)
+  return (
+    who === '' ||
+    who.startsWith('<@') ||
+    who === client.ref ||
+    forCoach.coach.noClinician.split(', ').includes(who)
+  )
 }
 
 /** Why a clearance cannot be recorded, or null. The date lies between the (latest) sign's day and today. */

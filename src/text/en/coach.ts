@@ -239,19 +239,7 @@ export const coach = {
   firstRung: (ladder: string): string => `${ladderName(ladder)} stands on its first rung already.`,
   notLocked: (ref: string): string => `${name(ref)} is not locked; there is nothing to clear.`,
   /** Who is no clinician, as a coach may type it. */
-  noClinician: [
-    'me',
-    'myself',
-    'i',
-    'coach',
-    'the coach',
-    'my coach',
-    'client',
-    'the client',
-    'nobody',
-    'no one',
-    'none',
-  ],
+  noClinician: 'me, myself, i, coach, the coach, my coach, client, the client, nobody, no one, none',
   whoCleared:
     'Say who has seen the client; the profession is enough: general practitioner, emergency physician, hospital doctor, surgeon, physiotherapist, nurse practitioner, or another clinician in words.',
   clearDate: (first: Day, today: Day): string => `The date must lie between ${first} and ${today}.`,

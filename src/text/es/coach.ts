@@ -130,20 +130,8 @@ export const coach: Texts['coach'] = {
   lastRung: (ladder) => `${ladderName(ladder)} ya está en su último peldaño.`,
   firstRung: (ladder) => `${ladderName(ladder)} ya está en su primer peldaño.`,
   notLocked: (ref) => `El plan de ${name(ref)} no está cerrado; no hay nada que abrir.`,
-  noClinician: [
-    'yo',
-    'yo mismo',
-    'yo misma',
-    'mi',
-    'coach',
-    'el coach',
-    'la coach',
-    'cliente',
-    'el cliente',
-    'la cliente',
-    'nadie',
-    'ninguno',
-  ],
+  noClinician:
+    'yo, yo mismo, yo misma, mi, coach, el coach, la coach, cliente, el cliente, la cliente, nadie, ninguno',
   whoCleared:
     'Di quién ha visto al cliente; basta la profesión: medicina general, medicina de urgencias, medicina de hospital, cirugía, fisioterapia, enfermería, u otro profesional de salud con palabras.',
   clearDate: (first, today) => `La fecha debe estar entre ${first} y ${today}.`,
