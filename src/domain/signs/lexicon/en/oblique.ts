@@ -18,7 +18,7 @@ export const oblique: LexiconSource['words'] = {
     (feels like/feel like/like/as if/as though) (i'm/im/i am/i was/) (sitting/sat) on (a/an/) (sponge/balloon/cotton wool/pillow/air/foam/rubber/towel/jelly/nothing/cloud/marshmallow),
     (if/) (you/someone/somebody) (poked/pinched/touched/kicked/pricked/could poke/could pinch/could touch/could kick) me (there/down there/in the privates/in the crotch/in the groin/in the bits/between the legs/between my legs),
     (pants/knickers/boxers/underwear/undies/panties) (feel/feels/felt) (weird/odd/strange/funny/wrong/different/like nothing),
-    (could/can) sit on a (hedgehog/cactus/nail/pin/tack/fork/drawing pin/pincushion) and (not know/never know/not notice/not feel it/not feel a thing), (ring/patch/circle) of nothing (round/around), (couldn't/couldnt/can't/cant/didn't/didnt/not) feel the (water/jet/spray) (of the bidet/on my bum/on my bits/down there/between my legs), bidet and (couldn't/couldnt/can't/cant/didn't/didnt) feel,
+    (could/can) sit on a (hedgehog/cactus/nail/pin/tack/fork/drawing pin/pincushion) and (not know/never know/not notice/not feel it/not feel a thing), (ring/patch/circle) of nothing (round/around),
     (saddle/saddle area/crotch/between my legs/between legs/down there) feels nothing`,
   /** "no it isn't numb it is dead": denied under one name and told under another. */
   'numb-instead': `
@@ -44,12 +44,12 @@ export const oblique: LexiconSource['words'] = {
     no toilet trips (still/since/all day/today), still (haven't/havent) (been/gone) and (it's/its),
     urine (none/nil/zero/nothing)`,
   'oblique-bowel': `
-    (some/a bit/bits/bit/something/some of it) (slid/slipped/dropped/popped/fell/came) out (without/in the shower/in the bath/of me/didn't feel/didnt feel/and i/when i walked/when i stood/on its own/by itself), (arse/bum/bottom/backside/back end) (won't/wont/doesn't/doesnt) (listen/behave/obey/hold/hold on/keep it in/take orders), nappies for me`,
+    (some/a bit/bits/bit/something/some of it) (slid/slipped/dropped/popped/fell/came) out (without/in the shower/in the bath/of me/didn't feel/didnt feel/and i/when i walked/when i stood/on its own/by itself), (arse/bum/bottom/backside) (won't/wont/doesn't/doesnt) (listen/behave/obey/hold/hold on/keep it in/take orders)`,
   'oblique-sex': `
     (can't/cant/cannot/couldn't/couldnt/could not/didn't/didnt/don't/dont/did not/barely/hardly/not) (feel/felt) (anything/nothing/a thing/much/it/any of it) when i (came/come/cum/climaxed/climax/orgasmed/orgasm),
     (feel/felt) (anything/nothing/a thing/much/it/any of it) when i (came/come/cum/climaxed/climax/orgasmed/orgasm),
     (not/hasn't/hasnt/haven't/won't/wont/doesn't/doesnt/no longer/never/refuses to) (stood/stand/stands/standing/salute/salutes/saluted) (to/) attention,
-    my thing (isn't/isnt/is not/not/won't/wont/doesn't/doesnt/refuses to) (waking up/wake up/waking/wake/rise/work/working/stand up)`,
+    my thing (isn't/isnt/is not/not/won't/wont/doesn't/doesnt/refuses to) (waking up/wake up/waking/wake/rise/work/working)`,
   'oblique-both': `
     (and/) (the/my/) other (ankle/knee/calf/thigh/foot/leg) (1/2/3/4/5/6/7/8/9), left (ankle/knee/calf/thigh/foot) (1/2/3/4/5/6/7/8/9) (other/right) (ankle/knee/calf/thigh/foot) (1/2/3/4/5/6/7/8/9), l (calf/knee/ankle/thigh/foot) (1/2/3/4/5/6/7/8/9) r (calf/knee/ankle/thigh/foot) (1/2/3/4/5/6/7/8/9),
     both (knees/legs) (knock/knocking/bend/bending/fold/folding) (and/on/by) (bend/give/their own/themselves), (shaved/cut/shaving) both (legs/shins) and (cut/felt/feel) (both/neither/nothing), felt neither (leg/foot/of them), (feel/felt) (in/on/) either of my (slippers/shoes/feet/soles/socks/legs),
@@ -65,18 +65,18 @@ export const oblique: LexiconSource['words'] = {
     weak at the knees (for/over) (no reason/days/weeks/hours/a day/a week/an hour/two/three/the last/the past/the weekend/a while),
     knee (bent/bends/folded/folds) (all/) (by itself/on its own), (giving/gives/gave) out (the/my) (knee/leg/ankle), flop flop, lame (left/right), (left/right) (not sore/isn't sore/no pain) lame,
     (leg/foot/ankle/calf/thigh) (power/strength) (is/was/'s/down to/at/) (half/a quarter/a third/less than half) (of/) (what it was/what it should be/normal), half (the/of the/my) (power/strength) (in/of) (my/the/that/this) (leg/foot/calf/thigh/ankle),
-    walking like a (pirate/zombie/drunk), (leg/foot/knee) (gave/gives/given/has given) up (halfway/half way/on the stairs/on the way/crossing/in the/mid), (up/down/go up/go down/climb) the stairs on my (bum/backside/bottom/hands and knees/knees/behind), leg turned to (nothing/water/mush/string/porridge/rubber/jelly), (went over/tripped over/fell over/caught/catching) my own (toes/feet/foot)`,
+    walking like a (pirate/zombie/drunk), (up/down/go up/go down/climb) the stairs on my (bum/backside/bottom/hands and knees/knees/behind), leg turned to (nothing/water/mush/string/porridge), (went over/tripped over/fell over) my own (toes/feet/foot)`,
   'oblique-chest': `
     (blowing/puffing/panting/wheezing) like (a/an old/an/a steam) (horse/train/whale/walrus/engine) (after/from) (making/doing/brushing/dressing/one/a few/ten/two/the stairs/getting/putting/tying/hanging)`,
   'oblique-injury': `
-    (wall/trench/ceiling/roof/shelf/scaffold/scaffolding/tree/branch/bale/pallet/stack) (went/fell/came/caved/collapsed) (in/down/) on (me/us/top of me/my back)`,
+    (wall/trench/ceiling/roof) (went/caved) in on (me/us/top of me/my back)`,
   'oblique-stroke': `
     (speech/words) (is/are/all/) slured, slured (speech/words), sluring (my words/words/like),
     my face (no longer moves/won't move/doesn't move/wont move/doesnt move) (on/) (the/) (left/right/one side),
     word salad, (one armed/one-armed) (now/all of a sudden/since/today), arm (just/) (dropped/has dropped/drops) off duty, (can't/cant/cannot/couldn't) (pull a pint/lift my arm/raise my arm/lift the cup/hold the cup/hold my phone) (at all/since/all of a sudden/suddenly/came on/),
     (dribbles/dribbling/dribbled/leaks/leaking/leaked/spills/spilling/spilled/runs/ran/running/falls/fell/pours/drools/drooling) (out/) (of/from/down) (one/the left/the right/the/my left/my right) (corner/corner of my mouth/side of my mouth/side of my face),
     (drink/tea/coffee/water/food/soup/drool/saliva/spit) (dribbles/dribbling/leaks/leaking/spills/runs/falls/keeps falling/comes/pours) (out/) (of/from/down) (one/the left/the right) side,
-    hand just (stopped/quit/gave up/went/let go), (couldn't/couldnt/can't/cant/could not) get (out any/any/a single/one/the/my) (word/words) (out/at all/for)`,
+    hand just (stopped/quit/gave up/went/let go), (couldn't/couldnt/can't/cant/could not) get out any (word/words)`,
   'oblique-harm': `
     not worth being here, written my letters, rope in (the/my) garage, rope in garage, world (dont/doesnt/doesn't/don't) need me, (dont/don't/cant/can't) see a future, (wanna/want to) (dye/dy) (now/tonight/today), wanna dye, wanna dy, i want to dye,
     (gave/give/giving/given) up on (one/two/them/the last/it) and (on/) (life/living/everything/myself/me),

@@ -17,7 +17,7 @@ export const helpers: LexiconSource['words'] = {
     vivir, seguir (viviendo/aqui/vivo/viva), (quiero/querer) (vivir/seguir), (motivos/razones/ganas) (para/de) (vivir/seguir/seguir viviendo),
     despertarme, a salvo conmigo`,
   /** By itself beside a place: nothing to tell, or nothing felt. */
-  nothing: 'nada, nadita, nada de nada, cero',
+  nothing: 'nada, nadita, cero',
   /** What ought to work, and doing it: whoever denies these tells a sign. */
   'works-word': `
     gana de, ganas de, ganas de orinar, control de, controlo el, controlo la, intento, intente, intentar, trato, trate,

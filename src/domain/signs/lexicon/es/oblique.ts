@@ -20,7 +20,7 @@ export const oblique: LexiconSource['words'] = {
     (minutos/rato/horas/media hora/siglos/un buen rato/una eternidad) (sentado/sentada/de pie/parado/parada/) (en el/delante del/frente al) (bano/vater/inodoro/aseo/wc/urinario) y (nada/no sale/no sale nada/ni gota),
     (siempre/siento que/como que/noto que) (me/se me/) queda (algo/mas/pis/pipi/orina) (dentro/por salir/ahi), se me queda (el/la) (pis/pipi/orina) dentro,
     nunca (termino/acabo) de (orinar/mear/vaciar/hacer pis/hacer pipi), (no/nunca) (vacio/se vacia/se me vacia) (la vejiga/del todo),
-    (minutos/rato/hora/horas) en el (inodoro/bano/vater/water/wc/retrete) (y/) (nada/ni gota), me (hice/hago) encima, casi no voy al bano, (ya no/no) llego (seca/seco), para no tener accidentes, (no noto/ni noto/ya no noto/no siento) las ganas, ganas no me vienen,
+    (minutos/rato/hora/horas) en el (inodoro/bano/vater/water/wc/retrete) (y/) (nada/ni gota), me (hice/hago) encima, casi no voy al bano, (ya no/no) llego (seca/seco), para no tener accidentes, ganas no me vienen,
     no hay pis, pis (nada/cero/tampoco/ninguno)`,
   'oblique-bowel': `
     no (tengo fuerza/puedo/logro) (para/) pujar, no controlo el ojete, se me va por las patas,
@@ -28,7 +28,7 @@ export const oblique: LexiconSource['words'] = {
     me cago de (risa/la risa) (y se/literal/literalmente/de verdad/y de),
     me (cague/cago) en (todo lo que llevaba/toda la ropa), me (cague/cago) en la leche (se me/que se),
     (voy/ando) (suelto/suelta) y no (retengo/aguanto/llego), no (siento/noto) si (ya/) (salio/ha salido), me (hice/he hecho/hago) todo encima, lo de mayores, aguas mayores,
-    me (hice/hago) (popis/popo/caca/del dos) (caminando/encima/en/al/sin), (pedacito/trocito/cachito) en (la sabana/el calzon/la ropa/la cama), se me vino todo, no lo pude (sostener/aguantar/retener), me voy ensuciando, me sale (y ya/sin mas/solo/sola) (y/), (ya no/no) noto las ganas, ganas no me vienen, me (hice/hago) encima, se me (fue/va) (un poco/algo/poquito/un poquito) en (la ropa interior/los calzones/el calzon/la trusa/las bragas)`,
+    me (hice/hago) (popis/popo/caca/del dos) (caminando/en/al/sin), (pedacito/trocito/cachito) en (la sabana/el calzon/la ropa/la cama), se me vino todo, no lo pude (sostener/aguantar/retener), me voy ensuciando, me sale (y ya/sin mas/solo/sola) (y/), ganas no me vienen, me (hice/hago) encima, se me (fue/va) (un poco/algo/poquito/un poquito) en (la ropa interior/los calzones/el calzon/la trusa/las bragas)`,
   'oblique-sex': `
     seca y sin ganas, (fracase/fracaso/no funciono/no funcione) con mi (senora/esposa/mujer/novia/marido/pareja), se me murio el (companero/amigo/amiguito/pajarito/muchacho), no cumplo (como hombre/con mi/en la cama), me toco y (como si nada/nada)`,
   'oblique-both': `
@@ -49,11 +49,11 @@ export const oblique: LexiconSource['words'] = {
     (me/) (tuvieron/tienen/tuvo/tiene) que (levantar/levantarme/sujetar/sujetarme/alzar/alzarme/cargar/cargarme/ayudar a levantar/ayudarme a levantar),
     (la/mi/esa) (pierna/rodilla) no (iba/va/tira/tiraba/anda/andaba/funciona/funcionaba/jala/coopera/hace caso/me hace caso),
     (el/mi/ese) (pie/tobillo) no (iba/va/tira/tiraba/agarra/funciona/funcionaba/coopera/hace caso/me hace caso),
-    (sueno/hago) (plof plof/plaf plaf/plas plas/clap clap/chancla) (cuando/al) (camino/ando/caminar/andar), (por el/el/oye el/escucha el) golpe que doy con el pie, (pierna/rodilla/pie) (derecha/izquierda/derecho/izquierdo/) se me va, (de/la) fuerza (0/cero) (tambien/en), fuerza (0/cero) en (el/ese/la/esa) (pie/pierna)`,
+    (sueno/hago) (plof plof/plaf plaf/plas plas/clap clap/chancla) (cuando/al) (camino/ando/caminar/andar), (por el/el/oye el/escucha el) golpe que doy con el pie, (de/la) fuerza (0/cero) (tambien/en), fuerza (0/cero) en (el/ese/la/esa) (pie/pierna)`,
   'oblique-chest': `
     ni respirar puedo, ni aire me entra, apenas me entra (el/) aire, no (doy/camino/subo/hago/ando) (ni/) (dos/tres/diez/veinte/cuatro) (pasos/metros/escalones/peldanos) sin (ahogarme/asfixiarme/quedarme sin aire), (no digo/ni) (ni/) dos palabras (digo/) sin (ahogarme/asfixiarme),
     (cai/me cai/caigo/cayo) (redondo/redonda/a plomo/desplomado/desplomada), me desplome, me he desplomado,
-    no jalo aire, (cuajitos/cuajos/coagulos/hilitos/manchitas) (colorados/coloradas/rojos/rojas/de sangre), se (me/) apago (la luz/luz) (en mi cabeza/en la cabeza), (desperte/despertar/me desperte/amaneci) en (el suelo/suelo/el piso/piso)`,
+    no jalo aire, (cuajitos/cuajos) (colorados/rojos), se (me/) apago (la luz/luz) (en mi cabeza/en la cabeza), (desperte/despertar/me desperte/amaneci) en (el suelo/suelo/el piso/piso)`,
   'oblique-stroke': `
     (no me acuerdo/no recuerdo/no se) (de/) (donde estoy/que dia es/mi nombre/como me llamo), me confundo y no se, (estoy/ando) (como/todo/) (desorientado/desorientada), no reconozco (mi casa/a mi hija/a mi hijo/a mi mujer/a mi marido/a nadie/mi calle), no me acuerdo de nada de repente,
     (brazo/mano) ni (lo/la) (siento/noto) ni (lo/la) muevo, media cara ni la (siento/noto), no consigo mover nada (el brazo/la mano),
